@@ -1,0 +1,34 @@
+package lastcopy.interval;
+
+/**
+ * A figure with its confidence interval: the one value that engine, tables and charts carry.
+ *
+ * @param value the estimate
+ * @param low lower end of the interval, at most the value
+ * @param high upper end, at least the value
+ * @param seen false if the event was never seen: the value is 0, low is 0 and high is a one-sided
+ *     upper limit ("at most")
+ */
+public record Estimate(double value, double low, double high, boolean seen) {
+
+  /** Checks the order. */
+  public Estimate {
+    if (!(low <= value && value <= high)) {
+      throw new IllegalArgumentException(
+          "an interval must hold its estimate: " + low + " <= " + value + " <= " + high);
+    }
+  }
+
+  /** An exact figure. */
+  public static Estimate exact(double value) {
+    return new Estimate(value, value, value, true);
+  }
+
+  /** Half the width over the value, the precision reached; infinite where nothing was seen. */
+  public double relativeHalfWidth() {
+    if (!seen) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return high == low ? 0 : (high - low) / 2 / Math.abs(value);
+  }
+}

@@ -1,0 +1,41 @@
+package lastcopy.law;
+
+import org.apache.commons.math3.special.Gamma;
+
+/**
+ * Weibull's law with a location: H(t) = ((t − location)/scale)^shape from the location on, 0
+ * before.
+ *
+ * @param shape above 0; below 1 the hazard falls with age, above 1 it rises
+ * @param scale in hours, above 0
+ * @param location in hours, at least 0: nothing ends before it
+ */
+public record Weibull(double shape, double scale, double location) implements Law {
+
+  /** Checks the ranges. */
+  public Weibull {
+    Check.above(shape, 0, "shape");
+    Check.above(scale, 0, "scale");
+    Check.atLeast(location, 0, "location");
+  }
+
+  @Override
+  public double cumulativeHazard(double age) {
+    return age <= location ? 0 : StrictMath.pow((age - location) / scale, shape);
+  }
+
+  @Override
+  public double inverseCumulativeHazard(double hazard) {
+    return location + scale * StrictMath.pow(hazard, 1 / shape);
+  }
+
+  @Override
+  public double hazard(double age) {
+    return age < location ? 0 : shape / scale * StrictMath.pow((age - location) / scale, shape - 1);
+  }
+
+  @Override
+  public double mean() {
+    return location + scale * Gamma.gamma(1 + 1 / shape);
+  }
+}

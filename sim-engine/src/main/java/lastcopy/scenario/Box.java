@@ -1,0 +1,21 @@
+package lastcopy.scenario;
+
+import java.util.OptionalDouble;
+
+/**
+ * An enclosure with its power supply; a mishap of it takes every drive in it.
+ *
+ * @param id the name in the file
+ * @param rate how often all drives in it go at once
+ * @param price what it costs, if known
+ * @param bytesPerSecond the fastest that data pass through it, if known
+ */
+public record Box(String id, Rate rate, OptionalDouble price, OptionalDouble bytesPerSecond) {
+
+  /** Checks the ranges. */
+  public Box {
+    Require.text(id, "box");
+    price.ifPresent(value -> Require.atLeast(value, 0, "price"));
+    bytesPerSecond.ifPresent(value -> Require.above(value, 0, "speed"));
+  }
+}

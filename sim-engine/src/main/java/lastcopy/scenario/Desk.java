@@ -1,0 +1,60 @@
+package lastcopy.scenario;
+
+import java.util.Optional;
+import lastcopy.law.Law;
+
+/**
+ * Mishaps of the people and machines at the desk.
+ *
+ * @param deletion somebody deletes a block of footage by mistake, if it can happen
+ * @param malware everything in reach is destroyed, if it can happen
+ */
+public record Desk(Optional<Deletion> deletion, Optional<Malware> malware) {
+
+  /** A desk where nothing happens. */
+  public static final Desk QUIET = new Desk(Optional.empty(), Optional.empty());
+
+  /**
+   * A block of footage disappears from the working copy.
+   *
+   * @param rate how often
+   * @param size how much
+   * @param noticed how long until somebody notices
+   */
+  public record Deletion(Rate rate, Amount size, Law noticed) {}
+
+  /**
+   * Everything disappears from the working copy and from each copy in reach.
+   *
+   * @param rate how often
+   * @param noticed how long until somebody notices
+   */
+  public record Malware(Rate rate, Law noticed) {}
+
+  /** How much one deletion takes. */
+  public sealed interface Amount permits Bytes, ShootCount {}
+
+  /**
+   * A fixed number of bytes.
+   *
+   * @param bytes above 0
+   */
+  public record Bytes(double bytes) implements Amount {
+    /** Checks the range. */
+    public Bytes {
+      Require.above(bytes, 0, "size of a deletion");
+    }
+  }
+
+  /**
+   * A number of shoots of the size that shoots have at the time.
+   *
+   * @param shoots above 0
+   */
+  public record ShootCount(double shoots) implements Amount {
+    /** Checks the range. */
+    public ShootCount {
+      Require.above(shoots, 0, "size of a deletion in shoots");
+    }
+  }
+}

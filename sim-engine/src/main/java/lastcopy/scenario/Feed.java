@@ -1,0 +1,54 @@
+package lastcopy.scenario;
+
+import java.util.OptionalDouble;
+
+/**
+ * How a copy is fed from another.
+ *
+ * @param from id of the source copy
+ * @param schedule when runs are due
+ * @param bytesPerSecond rate of the link as stated, taken as it is; empty for the slowest of the
+ *     drives and boxes on the way
+ * @param stops how often a running feed stops without anybody seeing it
+ * @param checkedEveryHours how often somebody looks whether it still runs, if at all
+ * @param visitHours how long a rotated drive stands at the source's place from the start of its run
+ */
+public record Feed(
+    String from,
+    Schedule schedule,
+    OptionalDouble bytesPerSecond,
+    Rate stops,
+    OptionalDouble checkedEveryHours,
+    double visitHours) {
+
+  /** How long a rotated drive is visiting where the scenario does not say: 24 h. */
+  public static final double DEFAULT_VISIT_HOURS = 24;
+
+  /** Checks the ranges. */
+  public Feed {
+    Require.text(from, "from");
+    bytesPerSecond.ifPresent(rate -> Require.above(rate, 0, "link"));
+    checkedEveryHours.ifPresent(hours -> Require.above(hours, 0, "checked_every"));
+    Require.above(visitHours, 0, "visits");
+  }
+
+  /** When runs are due. */
+  public sealed interface Schedule permits Continuous, Every {}
+
+  /** A run whenever there is something to copy. */
+  public record Continuous() implements Schedule {}
+
+  /**
+   * Runs due by the clock, at {@code atHours}, {@code atHours + everyHours} and so on from time 0.
+   *
+   * @param everyHours above 0
+   * @param atHours at least 0
+   */
+  public record Every(double everyHours, double atHours) implements Schedule {
+    /** Checks the ranges. */
+    public Every {
+      Require.above(everyHours, 0, "every");
+      Require.atLeast(atHours, 0, "at");
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package lastcopy.scenario;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * A storage layout: a list of copies, the first of which is the working copy.
+ *
+ * @param id the name in the file
+ * @param title the title for reports
+ * @param copies at least one; the first has no feed, every other has one, and feeds form no circle
+ * @param cardsKeepHours how long camera cards hold a shoot after its offload, if they do
+ */
+public record Layout(String id, String title, List<Copy> copies, OptionalDouble cardsKeepHours) {
+
+  /** Copies the list and checks the feeds. */
+  public Layout {
+    Require.text(id, "layout");
+    Require.text(title, "title");
+    copies = List.copyOf(copies);
+    Require.that(!copies.isEmpty(), "layout " + id + " needs at least one copy");
+    Require.unique(copies.stream().map(Copy::id).toList(), "copy");
+    cardsKeepHours.ifPresent(hours -> Require.above(hours, 0, "cards: keep"));
+    checkFeeds(id, copies);
+  }
+
+  /** The copy that receives each shoot at its offload. */
+  public Copy workingCopy() {
+    return copies.get(0);
+  }
+
+  /** The place in the list of the copy of that id, or −1. */
+  public int indexOf(String copyId) {
+    for (int i = 0; i < copies.size(); i++) {
+      if (copies.get(i).id().equals(copyId)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static void checkFeeds(String layout, List<Copy> copies) {
+    Require.that(
+        copies.get(0).feed().isEmpty(), "the working copy of layout " + layout + " has no feed");
+    Map<String, Copy> byId =
+        copies.stream().collect(Collectors.toMap(Copy::id, Function.identity()));
+    for (Copy copy : copies.subList(1, copies.size())) {
+      int hops = 0;
+      for (Copy at = copy; at.feed().isPresent(); at = byId.get(at.feed().get().from())) {
+        String source = at.feed().get().from();
+        Require.that(byId.containsKey(source), "no copy is named " + source);
+        Require.that(++hops <= copies.size(), "feeds of layout " + layout + " form a circle");
+      }
+      Require.that(hops > 0, "copy " + copy.id() + " of layout " + layout + " needs a feed");
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package lastcopy.scenario;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.law.Law;
+
+/** What a copy is stored on: a set of drives, or somebody's service. */
+public sealed interface Medium permits Medium.DriveSet, Medium.Service {
+
+  /**
+   * A set of drives of one model.
+   *
+   * @param drives how many, as the arrangement needs
+   * @param model which
+   * @param arrangement how they hold the footage
+   * @param batch the batch whose frailty they share, if any
+   * @param rebuild how a replaced drive becomes whole
+   * @param replaceAtHours the age of planned replacement, if any
+   * @param latentDefects time to the next unreadable spot of a drive, if any
+   * @param scrub time until a defect is found and repaired, if ever
+   * @param strain factor on the others' hazard while a drive of the set is down, at least 0
+   * @param readErrorsPerBit chance that a bit cannot be read, in [0, 1]
+   */
+  record DriveSet(
+      int drives,
+      DriveModel model,
+      Arrangement arrangement,
+      Optional<Batch> batch,
+      Rebuild rebuild,
+      OptionalDouble replaceAtHours,
+      Optional<Law> latentDefects,
+      Optional<Law> scrub,
+      double strain,
+      double readErrorsPerBit)
+      implements Medium {
+
+    /** Checks the ranges. */
+    public DriveSet {
+      Require.that(
+          drives >= arrangement.leastDrives(),
+          arrangement.word()
+              + " needs at least "
+              + arrangement.leastDrives()
+              + " drives: "
+              + drives);
+      Require.that(
+          arrangement != Arrangement.SINGLE || drives == 1, "single is one drive, found " + drives);
+      Require.atLeast(strain, 0, "strain");
+      Require.within(readErrorsPerBit, 0, 1, "read_errors");
+      replaceAtHours.ifPresent(hours -> Require.above(hours, 0, "replace_at"));
+    }
+
+    /** How many failed drives the set survives. */
+    public int survives() {
+      return arrangement.survives(drives);
+    }
+
+    /** Usable room in bytes. */
+    public double usableBytes() {
+      return arrangement.usableDrives(drives) * model.sizeBytes();
+    }
+  }
+
+  /**
+   * A paid service.
+   *
+   * @param loses how often it loses the copy
+   * @param pricePerTbMonth price per TB and month, if known
+   */
+  record Service(Rate loses, OptionalDouble pricePerTbMonth) implements Medium {}
+
+  /**
+   * A batch: drives that were made alike share one multiplier on their hazard.
+   *
+   * @param name one name is one batch, across copies and layouts
+   * @param spread variance of the multiplier, above 0; its mean is 1
+   */
+  record Batch(String name, double spread) {
+    /** Checks the ranges. */
+    public Batch {
+      Require.text(name, "batch");
+      Require.above(spread, 0, "spread");
+    }
+  }
+}

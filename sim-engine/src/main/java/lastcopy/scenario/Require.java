@@ -1,0 +1,44 @@
+package lastcopy.scenario;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Checks of constructor arguments; each message names the rule and the value, and NaN fails. */
+final class Require {
+
+  private Require() {}
+
+  static void that(boolean condition, String message) {
+    if (!condition) {
+      throw new IllegalArgumentException(message);
+    }
+  }
+
+  static void text(String value, String what) {
+    that(value != null && !value.isBlank(), what + " must not be blank");
+  }
+
+  static void above(double value, double bound, String what) {
+    that(value > bound && Double.isFinite(value), what + " must be above " + bound + ": " + value);
+  }
+
+  static void atLeast(double value, double bound, String what) {
+    that(
+        value >= bound && Double.isFinite(value),
+        what + " must be at least " + bound + ": " + value);
+  }
+
+  static void within(double value, double low, double high, String what) {
+    that(
+        value >= low && value <= high,
+        what + " must be from " + low + " to " + high + ": " + value);
+  }
+
+  static void unique(List<String> ids, String what) {
+    Set<String> seen = new HashSet<>();
+    for (String id : ids) {
+      that(seen.add(id), what + " named twice: " + id);
+    }
+  }
+}

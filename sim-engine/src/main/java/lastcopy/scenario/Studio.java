@@ -1,0 +1,42 @@
+package lastcopy.scenario;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A studio and the layouts that it compares: all that a simulation needs to know.
+ *
+ * @param name the title for reports
+ * @param years the horizon in years of 8,760 h, above 0
+ * @param currency a label for money, if the scenario names one
+ * @param footage what is shot, and when
+ * @param desk mishaps of the people and machines at the desk
+ * @param layouts the layouts to compare, in the order of the file, at least one, ids unique
+ */
+public record Studio(
+    String name,
+    double years,
+    Optional<String> currency,
+    Footage footage,
+    Desk desk,
+    List<Layout> layouts) {
+
+  /** Copies the list and checks what no single record can check. */
+  public Studio {
+    Require.text(name, "studio");
+    Require.above(years, 0, "years");
+    layouts = List.copyOf(layouts);
+    Require.that(!layouts.isEmpty(), "a studio needs at least one layout");
+    Require.unique(layouts.stream().map(Layout::id).toList(), "layout");
+  }
+
+  /** The horizon in hours. */
+  public double horizonHours() {
+    return years * Units.HOURS_PER_YEAR;
+  }
+
+  /** The same studio over another horizon. */
+  public Studio withYears(double otherYears) {
+    return new Studio(name, otherYears, currency, footage, desk, layouts);
+  }
+}
