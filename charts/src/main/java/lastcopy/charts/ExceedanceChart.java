@@ -8,6 +8,7 @@ import lastcopy.simulate.LayoutResult.Point;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** The chance of losing at least so much, against the amount, every layout with its band. */
@@ -49,6 +50,8 @@ public final class ExceedanceChart {
     double high = points.stream().mapToDouble(Point::at).max().orElse(1e12);
     LogAxis axis = new LogAxis("Footage lost in total (each step is ten times as much)");
     axis.setRange(low, Math.max(high, low * 10));
+    // Ticks at powers of ten only.
+    axis.setTickUnit(new NumberTickUnit(1));
     axis.setNumberFormatOverride(new ByteFormat());
     return axis;
   }

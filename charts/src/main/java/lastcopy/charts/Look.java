@@ -56,6 +56,8 @@ final class Look {
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
     style(axes.x());
     style(axes.y());
+    // Room around each tick label, so that a dozen do not crowd the axis.
+    axes.y().setTickLabelInsets(new RectangleInsets(8, 4, 8, 4));
     JFreeChart chart = new JFreeChart(title, font(Font.BOLD, 19), plot, true);
     chart.setBackgroundPaint(Color.WHITE);
     chart.setPadding(new RectangleInsets(12, 14, 10, 24));

@@ -9,6 +9,7 @@ import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.Point;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** The chance of losing any footage against years, every layout with its band. */
@@ -25,6 +26,9 @@ public final class LossCurveChart {
     OutOf outOf = Bands.outOf(result, LossCurveChart::points);
     NumberAxis years = new NumberAxis("Years from today");
     years.setRange(0, result.years());
+    if (result.years() >= 3) {
+      years.setTickUnit(new NumberTickUnit(Math.ceil(result.years() / 12)));
+    }
     years.setNumberFormatOverride(new StudioFormat());
     NumberAxis chance =
         Bands.axis(
