@@ -33,7 +33,7 @@ public final class ShootTable {
     double every = footage.shoots().everyHours();
     double[] times = new double[(int) Math.floor(horizonHours / every * (1 + 1e-12))];
     for (int k = 0; k < times.length; k++) {
-      times[k] = (k + 1) * every;
+      times[k] = Math.min(horizonHours, (k + 1) * every);
     }
     return new ShootTable(footage, times);
   }
