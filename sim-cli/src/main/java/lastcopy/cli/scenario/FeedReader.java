@@ -64,7 +64,7 @@ final class FeedReader {
   private boolean isContinuous(Section section) {
     return section
         .get("continuous")
-        .map(n -> values.word(n, List.of("true", "false")).equals("true"))
+        .map(n -> values.word(n, List.of("false", "true")).equals("true"))
         .orElse(false);
   }
 

@@ -33,7 +33,9 @@ final class LawReader {
 
   /** A law in hours. */
   Law law(Node node) {
-    return node instanceof MappingNode ? form(Section.of(notes, Kind.LAW, node, "")) : scalar(node);
+    return node instanceof MappingNode
+        ? form(Section.of(notes, Kind.LAW, node, ""))
+        : notes.build(node, () -> scalar(node)).orElse(STAND_IN);
   }
 
   /** A law of a life: one that is over at once is a mistake. */

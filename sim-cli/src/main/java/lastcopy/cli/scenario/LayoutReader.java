@@ -74,7 +74,8 @@ final class LayoutReader {
   /** Notes each circle of feeds once, at the source that its first copy names. */
   private void noteCircles(List<Nodes.Named> entries, List<String> ids) {
     Map<String, Node> sources = new HashMap<>();
-    for (Nodes.Named entry : entries) {
+    // A feed of the first copy is a mistake of its own.
+    for (Nodes.Named entry : entries.stream().skip(1).toList()) {
       Nodes.find(entry.value(), "feed")
           .flatMap(feed -> Nodes.find(feed, "from"))
           .ifPresent(from -> sources.put(entry.name(), from));

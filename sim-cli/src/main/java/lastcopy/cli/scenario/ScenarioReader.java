@@ -54,7 +54,9 @@ public final class ScenarioReader {
   public static Scenario parse(String name, String text) throws ScenarioException {
     Notes notes = new Notes(name);
     Optional<Node> root = new Loader(notes).load(text);
-    Optional<Studio> studio = root.flatMap(node -> new StudioReader(notes).read(node));
+    Optional<Studio> studio =
+        root.flatMap(
+            node -> notes.build(node, () -> new StudioReader(notes).read(node)).flatMap(s -> s));
     NotYet.check(name, notes.uses()).forEach(notes::add);
     List<Problem> problems = notes.problems();
     if (!problems.isEmpty()) {

@@ -1,5 +1,6 @@
 package lastcopy.cli.scenario;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
@@ -32,7 +33,15 @@ final class Spelling {
   }
 
   private static int distance(String a, String b) {
-    return DISTANCE.apply(lower(a), lower(b));
+    int distance = DISTANCE.apply(lower(a), lower(b));
+    // Two letters in the wrong order are one slip.
+    return distance == 2 && letters(a).equals(letters(b)) ? 1 : distance;
+  }
+
+  private static String letters(String word) {
+    char[] letters = lower(word).toCharArray();
+    Arrays.sort(letters);
+    return new String(letters);
   }
 
   private static String lower(String word) {

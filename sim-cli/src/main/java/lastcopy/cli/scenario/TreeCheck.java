@@ -11,10 +11,13 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 /** Checks of a whole tree: its size with aliases expanded, keys given twice, and tags. */
 final class TreeCheck {
   private static final int MOST_NODES = 100_000;
+  // Aliases can nest deeper than the text does.
+  private static final int DEEPEST = 60;
   private static final String STANDARD_TAG = "tag:yaml.org,2002:";
 
   private final Notes notes;
   private int nodes;
+  private int depth;
 
   TreeCheck(Notes notes) {
     this.notes = notes;
@@ -22,12 +25,19 @@ final class TreeCheck {
 
   /** Whether the tree can be read on; what is wrong with it is noted in either case. */
   boolean holds(Node node) {
-    if (node.isRecursive() || ++nodes > MOST_NODES) {
+    if (node.isRecursive() || ++nodes > MOST_NODES || depth > DEEPEST) {
       String found = node.isRecursive() ? "an alias of what it stands in" : "too many aliases";
       notes.problem(node, found, "at most " + MOST_NODES + " values, aliases written out");
       return false;
     }
     checkTag(node);
+    depth++;
+    boolean holds = childrenHold(node);
+    depth--;
+    return holds;
+  }
+
+  private boolean childrenHold(Node node) {
     if (node instanceof SequenceNode list) {
       return list.getValue().stream().allMatch(this::holds);
     }

@@ -3,6 +3,7 @@ package lastcopy.cli.scenario;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lastcopy.scenario.Units;
 
 /**
@@ -116,7 +117,13 @@ record UnitTable(String example, Map<String, Double> factors, Map<String, String
 
   /** The unit that was probably meant, or an empty string. */
   String suggest(String unit) {
-    String slip = slips.get(unit);
-    return slip != null ? slip : Spelling.nearest(unit, factors.keySet());
+    if (slips.containsKey(unit)) {
+      return slips.get(unit);
+    }
+    // A volume or a rate whose "per what" was left out.
+    return Stream.of(unit + "/s", unit + "/year")
+        .filter(factors::containsKey)
+        .findFirst()
+        .orElseGet(() -> Spelling.nearest(unit, factors.keySet()));
   }
 }
