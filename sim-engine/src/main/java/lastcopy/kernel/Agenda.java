@@ -21,6 +21,7 @@ public final class Agenda {
   private int size;
 
   /** An agenda with one timer for each priority given; the number of a timer is its index. */
+  @SuppressWarnings("EnumOrdinal") // the order of the constants is what they mean
   public Agenda(Priority[] priorities) {
     int n = priorities.length;
     rank = new int[n];
