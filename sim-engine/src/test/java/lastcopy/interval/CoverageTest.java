@@ -38,14 +38,27 @@ class CoverageTest {
   @ParameterizedTest
   @CsvSource({".002,.001,.5", ".01,.002,1", ".05,.03,.9", ".05,.04,1", ".2,.1,0"})
   void ratiosAreCovered(double a, double b, double shared) {
-    check(100, seed -> ratioCovered(seed, a, b, shared));
+    check(100, seed -> pairCovered(seed, a, b, shared, false));
   }
 
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({".002,.001,.5", ".01,.002,1", ".05,.03,.9", ".05,.04,1", ".2,.1,0"})
   void ratiosAreCoveredOverManySeeds(double a, double b, double shared) {
-    check(1_000, seed -> ratioCovered(seed, a, b, shared));
+    check(1_000, seed -> pairCovered(seed, a, b, shared, false));
+  }
+
+  @ParameterizedTest
+  @CsvSource({".002,.001,.5", ".01,.002,1", ".05,.03,.9", ".05,.04,1", ".2,.1,0"})
+  void differencesAreCovered(double a, double b, double shared) {
+    check(100, seed -> pairCovered(seed, a, b, shared, true));
+  }
+
+  @Tag("slow")
+  @ParameterizedTest
+  @CsvSource({".002,.001,.5", ".01,.002,1", ".05,.03,.9", ".05,.04,1", ".2,.1,0"})
+  void differencesAreCoveredOverManySeeds(double a, double b, double shared) {
+    check(1_000, seed -> pairCovered(seed, a, b, shared, true));
   }
 
   private static void check(int seeds, LongPredicate covered) {
@@ -74,7 +87,8 @@ class CoverageTest {
   }
 
   /** b shares a's uniform with the given chance; b has twice the histories. */
-  private static boolean ratioCovered(long seed, double a, double b, double shared) {
+  private static boolean pairCovered(
+      long seed, double a, double b, double shared, boolean ofDifference) {
     UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
     long[] counts = new long[4];
     for (int i = 0; i < HISTORIES; i++) {
@@ -97,6 +111,9 @@ class CoverageTest {
             counts[2],
             counts[1],
             0.95);
-    return r.low().orElse(0) <= a / b && a / b <= r.high().orElse(Double.POSITIVE_INFINITY);
+    boolean ratio =
+        r.low().orElse(0) <= a / b && a / b <= r.high().orElse(Double.POSITIVE_INFINITY);
+    boolean difference = r.difference().low() <= a - b && a - b <= r.difference().high();
+    return ofDifference ? difference : ratio;
   }
 }
