@@ -9,7 +9,7 @@ package lastcopy.random;
  */
 public final class SourceKey {
 
-  // FNV-1a, 64 bits (Fowler, Noll, Vo; RFC 9923).
+  // FNV-1a, 64 bits (Fowler, Noll, Vo).
   private static final long FNV_BASIS = 0xCBF29CE484222325L;
   private static final long FNV_PRIME = 0x100000001B3L;
 

@@ -72,7 +72,12 @@ class ProportionsTest {
       }
       for (int i = 1; i < 1_000; i++) {
         double p = i / 1_000.0 * i / 1_000.0; // closer together where p is small
+        // The one-sided limit of none may add its other half of the error rate.
+        assertThat(coverage(estimates, n, p))
+            .isGreaterThanOrEqualTo(1 - 1.5 * (1 - confidence) - 1e-9);
+        estimates[0] = new Estimate(0, 0, Proportions.upperOfNone(n, (1 - confidence) / 2), false);
         assertThat(coverage(estimates, n, p)).isGreaterThanOrEqualTo(confidence - 1e-9);
+        estimates[0] = Proportions.of(0, n, confidence);
       }
     }
   }
