@@ -1,5 +1,13 @@
 package lastcopy.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import lastcopy.simulate.Simulation;
+
 /** The program: everything but the exit is in testable classes. */
 public final class Main {
 
@@ -7,6 +15,26 @@ public final class Main {
 
   /** Runs the command line and exits with its status. */
   public static void main(String[] args) {
-    System.exit(2);
+    // Charts need no screen, and asking for one fails on a server.
+    System.setProperty("java.awt.headless", "true");
+    Interruption interruption = new Interruption();
+    interruption.listen();
+    Host host =
+        new Host(
+            stream(FileDescriptor.out),
+            stream(FileDescriptor.err),
+            System.console() != null,
+            ScenarioLoading::fromFile,
+            Simulation::run,
+            () -> LocalDate.now(ZoneId.systemDefault()),
+            interruption);
+    int status = new Program(host).run(args);
+    interruption.done();
+    System.exit(status);
+  }
+
+  /** UTF-8 whatever the locale, since JSON must be. */
+  private static PrintStream stream(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
   }
 }

@@ -1,0 +1,131 @@
+package lastcopy.charts;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Stroke;
+import java.awt.geom.Line2D;
+import java.time.LocalDate;
+import java.util.Locale;
+import lastcopy.simulate.Comparison;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** The look that all charts share: readable by the colour-blind, and in grey. */
+final class Look {
+
+  /** Okabe and Ito's colours, without the yellow, which is too faint for a line on white. */
+  private static final Color[] COLOURS = {
+    new Color(0xD55E00),
+    new Color(0x0072B2),
+    new Color(0x009E73),
+    new Color(0xCC79A7),
+    new Color(0x000000),
+    new Color(0xE69F00),
+    new Color(0x56B4E9),
+  };
+
+  /** Lengths of dash and gap in pixels; the first is solid. */
+  private static final float[][] DASHES = {
+    null, {9, 5}, {2.5f, 4}, {12, 4, 2.5f, 4}, {16, 5}, {6, 3}, {9, 3, 2.5f, 3, 2.5f, 3},
+  };
+
+  private static final Color GRID = new Color(0xD8D8D8);
+  private static final Color INK = new Color(0x222222);
+  private static final Color FAINT_INK = new Color(0x555555);
+
+  private Look() {}
+
+  /** A chart of lines with bands, titled and dated. */
+  static JFreeChart chart(
+      String title, Comparison result, LocalDate date, YIntervalSeriesCollection data, Axes axes) {
+    XYPlot plot = new XYPlot(data, axes.x(), axes.y(), renderer(data.getSeriesCount()));
+    plot.setBackgroundPaint(Color.WHITE);
+    plot.setRangeGridlinePaint(GRID);
+    plot.setRangeGridlineStroke(new BasicStroke(1));
+    plot.setDomainGridlinesVisible(false);
+    plot.setOutlineVisible(false);
+    plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+    style(axes.x());
+    style(axes.y());
+    // Room around each tick label, so that a dozen do not crowd the axis.
+    axes.y().setTickLabelInsets(new RectangleInsets(8, 4, 8, 4));
+    JFreeChart chart = new JFreeChart(title, font(Font.BOLD, 19), plot, true);
+    chart.setBackgroundPaint(Color.WHITE);
+    chart.setPadding(new RectangleInsets(12, 14, 10, 24));
+    chart.getTitle().setPaint(INK);
+    chart.addSubtitle(line(result.studio(), 14, RectangleEdge.TOP));
+    style(chart.getLegend());
+    chart.addSubtitle(line(caution(result, date), 12, RectangleEdge.BOTTOM));
+    return chart;
+  }
+
+  /** The two axes of a chart. */
+  record Axes(ValueAxis x, ValueAxis y) {}
+
+  /** What the bands are, that a model is no guarantee, and when this was drawn. */
+  static String caution(Comparison result, LocalDate date) {
+    String bands =
+        String.format(
+            Locale.ROOT,
+            "Bands: %s %% pointwise sampling intervals. A model, not a guarantee. Drawn %s.",
+            ByteUnit.digits(result.confidence() * 100),
+            date);
+    return result.finished() ? bands : "UNFINISHED: interrupted before the end. " + bands;
+  }
+
+  private static DeviationRenderer renderer(int series) {
+    DeviationRenderer renderer = new DeviationRenderer(true, false);
+    renderer.setAlpha(0.2f);
+    renderer.setLegendLine(new Line2D.Double(-22, 0, 22, 0));
+    for (int i = 0; i < series; i++) {
+      renderer.setSeriesPaint(i, COLOURS[i % COLOURS.length]);
+      renderer.setSeriesFillPaint(i, COLOURS[i % COLOURS.length]);
+      // The dashes turn one step further on each round, so no two of 49 layouts look alike.
+      renderer.setSeriesStroke(i, stroke(i + i / COLOURS.length));
+    }
+    return renderer;
+  }
+
+  private static Stroke stroke(int index) {
+    float[] dash = DASHES[index % DASHES.length];
+    return new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+  }
+
+  private static void style(ValueAxis axis) {
+    axis.setLabelFont(font(Font.PLAIN, 15));
+    axis.setTickLabelFont(font(Font.PLAIN, 14));
+    axis.setLabelPaint(INK);
+    axis.setTickLabelPaint(INK);
+    axis.setAxisLinePaint(FAINT_INK);
+  }
+
+  private static void style(LegendTitle legend) {
+    legend.setItemFont(font(Font.PLAIN, 14));
+    legend.setItemPaint(INK);
+    legend.setFrame(org.jfree.chart.block.BlockBorder.NONE);
+    legend.setPosition(RectangleEdge.BOTTOM);
+    legend.setItemLabelPadding(new RectangleInsets(3, 4, 3, 18));
+  }
+
+  private static TextTitle line(String text, int size, RectangleEdge edge) {
+    TextTitle title = new TextTitle(text, font(Font.PLAIN, size));
+    title.setPaint(FAINT_INK);
+    title.setPosition(edge);
+    title.setHorizontalAlignment(HorizontalAlignment.CENTER);
+    title.setPadding(2, 0, 4, 0);
+    return title;
+  }
+
+  private static Font font(int style, int size) {
+    return new Font(Font.SANS_SERIF, style, size);
+  }
+}

@@ -1,0 +1,62 @@
+package lastcopy.charts;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import lastcopy.interval.Estimate;
+import lastcopy.simulate.Comparison;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.LayoutResult.Point;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** The chance of losing any footage against years, every layout with its band. */
+public final class LossCurveChart {
+
+  private LossCurveChart() {}
+
+  /**
+   * The chart of a result.
+   *
+   * @param date printed on it
+   */
+  public static JFreeChart of(Comparison result, LocalDate date) {
+    OutOf outOf = Bands.outOf(result, LossCurveChart::points);
+    NumberAxis years = new NumberAxis("Years from today");
+    years.setRange(0, result.years());
+    if (result.years() >= 3) {
+      years.setTickUnit(new NumberTickUnit(Math.ceil(result.years() / 12)));
+    }
+    years.setNumberFormatOverride(new StudioFormat());
+    NumberAxis chance =
+        Bands.axis(
+            "Chance of losing any footage (of " + outOf.words() + ")",
+            result,
+            LossCurveChart::points,
+            outOf);
+    return Look.chart(
+        "Who loses footage within " + Bands.horizon(result) + "?",
+        result,
+        date,
+        dataset(result),
+        new Look.Axes(years, chance));
+  }
+
+  /** Studios that lost any footage by each year, of the denominator that the axis names. */
+  static YIntervalSeriesCollection dataset(Comparison result) {
+    OutOf outOf = Bands.outOf(result, LossCurveChart::points);
+    return Bands.dataset(result, LossCurveChart::points, outOf);
+  }
+
+  /** The curve from today, when nothing is lost yet. */
+  private static List<Point> points(LayoutResult layout) {
+    List<Point> points = new ArrayList<>();
+    if (layout.curve().isEmpty() || layout.curve().get(0).at() > 0) {
+      points.add(new Point(0, Estimate.exact(0)));
+    }
+    points.addAll(layout.curve());
+    return points;
+  }
+}

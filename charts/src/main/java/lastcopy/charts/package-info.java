@@ -1,0 +1,2 @@
+/** Charts of a result: result, dataset, chart, file. Nothing here computes a probability. */
+package lastcopy.charts;

@@ -1,0 +1,179 @@
+package lastcopy.charts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.BasicStroke;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ChartsTest {
+
+  private static final LocalDate DATE = LocalDate.of(2026, 3, 14);
+
+  @TempDir Path directory;
+
+  @Test
+  void curveHoldsEveryLayoutFromTodayInStudiosOfAThousand() {
+    YIntervalSeriesCollection data = LossCurveChart.dataset(Sample.result());
+    assertThat(data.getSeriesCount()).isEqualTo(3);
+    assertThat(data.getSeriesKey(1).toString()).isEqualTo("Two drives mirrored in one box");
+    assertThat(data.getItemCount(0)).isEqualTo(21);
+    assertThat(data.getXValue(0, 0)).isZero();
+    assertThat(data.getYValue(0, 0)).isZero();
+    assertThat(data.getXValue(0, 20)).isEqualTo(5);
+    double expected = -1000 * Math.expm1(-0.3);
+    assertThat(data.getYValue(0, 20)).isCloseTo(expected, within(1e-9));
+    assertThat(data.getStartYValue(0, 20)).isLessThan(expected);
+    assertThat(data.getEndYValue(0, 20)).isGreaterThan(expected);
+  }
+
+  @Test
+  void curveAxesHoldTheHorizonAndTheHighestBand() {
+    JFreeChart chart = LossCurveChart.of(Sample.result(), DATE);
+    assertThat(chart.getXYPlot().getDomainAxis().getLabel()).isEqualTo("Years from today");
+    assertThat(chart.getXYPlot().getDomainAxis().getUpperBound()).isEqualTo(5);
+    assertThat(chart.getXYPlot().getRangeAxis().getLabel())
+        .isEqualTo("Chance of losing any footage (of 1,000 studios)");
+    assertThat(chart.getXYPlot().getRangeAxis().getLowerBound()).isZero();
+    double high = LossCurveChart.dataset(Sample.result()).getEndYValue(0, 20);
+    assertThat(chart.getXYPlot().getRangeAxis().getUpperBound()).isBetween(high, 1.2 * high);
+  }
+
+  @Test
+  void rareLossesAreToldOfMoreStudios() {
+    JFreeChart chart = LossCurveChart.of(Sample.result(4e-5, 1e-6, 0), DATE);
+    assertThat(chart.getXYPlot().getRangeAxis().getLabel()).contains("of 10,000 studios");
+  }
+
+  @Test
+  void neverSeenLossesStillGiveAnAxis() {
+    JFreeChart chart = LossCurveChart.of(Sample.result(0, 0, 0), DATE);
+    assertThat(chart.getXYPlot().getRangeAxis().getUpperBound()).isPositive();
+  }
+
+  @Test
+  void chartsAreDatedAndCautious() {
+    for (JFreeChart chart : both()) {
+      String text = "";
+      for (Object title : chart.getSubtitles()) {
+        text += title instanceof TextTitle line ? line.getText() + "\n" : "";
+      }
+      assertThat(text)
+          .contains("Harbour Lane Films")
+          .contains("95 % pointwise sampling intervals")
+          .contains("not a guarantee")
+          .contains("2026-03-14");
+      assertThat(chart.getLegend()).isNotNull();
+    }
+  }
+
+  @Test
+  void layoutsDifferInColourAndInDashes() {
+    JFreeChart chart = LossCurveChart.of(Sample.result(), DATE);
+    Set<Object> colours = new HashSet<>();
+    Set<Object> dashes = new HashSet<>();
+    for (int i = 0; i < 3; i++) {
+      colours.add(chart.getXYPlot().getRenderer().getSeriesPaint(i));
+      BasicStroke stroke = (BasicStroke) chart.getXYPlot().getRenderer().getSeriesStroke(i);
+      dashes.add(java.util.Arrays.toString(stroke.getDashArray()));
+    }
+    assertThat(colours).hasSize(3);
+    assertThat(dashes).hasSize(3);
+  }
+
+  @Test
+  void exceedanceIsLogarithmicInBytes() {
+    JFreeChart chart = ExceedanceChart.of(Sample.result(), DATE);
+    assertThat(chart.getXYPlot().getDomainAxis()).isInstanceOf(LogAxis.class);
+    assertThat(chart.getXYPlot().getDomainAxis().getLowerBound()).isCloseTo(1e9, within(1.0));
+    assertThat(chart.getXYPlot().getDomainAxis().getUpperBound()).isCloseTo(4e13, within(1e6));
+    assertThat(ExceedanceChart.dataset(Sample.result()).getItemCount(2)).isEqualTo(41);
+  }
+
+  @Test
+  void filesAreValidAndNothingElseIsLeft() throws Exception {
+    List<Path> files =
+        ChartFiles.writeAll(Sample.result(), DATE, directory, List.of(ChartFiles.Format.values()));
+    assertThat(files).hasSize(4);
+    try (var listed = Files.list(directory)) {
+      assertThat(listed).containsExactlyInAnyOrderElementsOf(files);
+    }
+    assertThat(ImageIO.read(directory.resolve("loss-curve.png").toFile()).getWidth())
+        .isEqualTo(900);
+    Path svg = directory.resolve("exceedance.svg");
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+    assertThat(factory.newDocumentBuilder().parse(svg.toFile()).getDocumentElement().getTagName())
+        .isEqualTo("svg");
+  }
+
+  @Test
+  void sameChartGivesTheSameSvg() throws Exception {
+    Path one = directory.resolve("one.svg");
+    Path two = directory.resolve("two.svg");
+    ChartFiles.write(LossCurveChart.of(Sample.result(), DATE), one, ChartFiles.Format.SVG);
+    ChartFiles.write(LossCurveChart.of(Sample.result(), DATE), two, ChartFiles.Format.SVG);
+    assertThat(one).hasSameTextualContentAs(two);
+  }
+
+  @Test
+  void missingFontsAreToldWithTheirPackages() {
+    assertThatThrownBy(
+            () ->
+                ChartFiles.drawn(
+                    () -> {
+                      throw new NoClassDefFoundError("sun.awt.X11FontManager");
+                    }))
+        .isInstanceOf(ChartException.class)
+        .hasMessageContaining("fontconfig fonts-dejavu-core libfreetype6");
+  }
+
+  @Test
+  void aFailedFileLeavesTheOldOne() throws Exception {
+    Path file = directory.resolve("kept.txt");
+    Files.writeString(file, "old");
+    assertThatThrownBy(
+            () ->
+                WholeFile.write(
+                    file,
+                    out -> {
+                      out.write(65);
+                      throw new IOException("disk full");
+                    }))
+        .hasMessage("disk full");
+    assertThat(file).hasContent("old");
+    try (var listed = Files.list(directory)) {
+      assertThat(listed).containsExactly(file);
+    }
+  }
+
+  @Test
+  void denominatorsAndAmountsReadWell() {
+    assertThat(OutOf.showing(0.001).words()).isEqualTo("1,000 studios");
+    assertThat(OutOf.showing(0.0009).words()).isEqualTo("10,000 studios");
+    assertThat(OutOf.showing(0).words()).isEqualTo("1,000 studios");
+    assertThat(ByteUnit.format(2.5e12)).isEqualTo("2.5 TB");
+    assertThat(ByteUnit.format(1e11)).isEqualTo("100 GB");
+    assertThat(ByteUnit.format(1e9 * (1 - 1e-12))).isEqualTo("1 GB");
+  }
+
+  private static List<JFreeChart> both() {
+    return List.of(
+        LossCurveChart.of(Sample.result(), DATE), ExceedanceChart.of(Sample.result(), DATE));
+  }
+}

@@ -1,0 +1,94 @@
+package lastcopy.cli;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads the values of options, with messages that say how to write them. */
+final class Converters {
+
+  private static final Pattern NUMBER_AND_UNIT =
+      Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*([a-z%]*)");
+
+  private static final Map<String, Double> SECONDS =
+      Map.of(
+          "ms", 0.001, "s", 1.0, "sec", 1.0, "min", 60.0, "m", 60.0, "h", 3600.0, "hours", 3600.0);
+
+  private Converters() {}
+
+  /** A percentage such as {@code 95%}, or a fraction below 1; gives a fraction above 0. */
+  static final class Percent implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      Matcher parts = parts(text);
+      boolean percent = parts.matches() && parts.group(2).equals("%");
+      if (!percent && !(parts.matches() && parts.group(2).isEmpty())) {
+        throw new TypeConversionException("'" + text + "' is not a percentage such as 2%");
+      }
+      double value = Double.parseDouble(parts.group(1)) / (percent ? 100 : 1);
+      if (!percent && value >= 1) {
+        throw new TypeConversionException("'" + text + "' needs a percent sign, such as 2%");
+      }
+      if (!(value > 0)) {
+        throw new TypeConversionException("'" + text + "' must be above 0%");
+      }
+      return value;
+    }
+  }
+
+  /** A time such as {@code 60s}, {@code 5min} or {@code 2h}; {@code none} gives no time. */
+  static final class Time implements ITypeConverter<Optional<Duration>> {
+    @Override
+    public Optional<Duration> convert(String text) {
+      if (text.equals("none")) {
+        return Optional.empty();
+      }
+      Matcher parts = parts(text);
+      Double seconds = parts.matches() ? SECONDS.get(parts.group(2)) : null;
+      if (seconds == null) {
+        throw new TypeConversionException(
+            "'" + text + "' is not a time such as 500ms, 60s, 5min, 2h or none");
+      }
+      long millis = Math.round(Double.parseDouble(parts.group(1)) * seconds * 1000);
+      if (millis < 1) {
+        throw new TypeConversionException("'" + text + "' must be above 0");
+      }
+      return Optional.of(Duration.ofMillis(millis));
+    }
+  }
+
+  /** A whole number of at least 1, with or without separators of thousands. */
+  static final class Count implements ITypeConverter<Long> {
+    @Override
+    public Long convert(String text) {
+      String digits = text.replace("_", "").replace(",", "");
+      if (!digits.matches("[0-9]{1,15}") || Long.parseLong(digits) < 1) {
+        throw new TypeConversionException("'" + text + "' is not a whole number of at least 1");
+      }
+      return Long.parseLong(digits);
+    }
+  }
+
+  /** A number of years above 0, such as {@code 5} or {@code 2.5}. */
+  static final class Years implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      Matcher parts = parts(text);
+      boolean right = parts.matches() && parts.group(2).matches("|y|years?");
+      double years = right ? Double.parseDouble(parts.group(1)) : 0;
+      if (!(years > 0)) {
+        throw new TypeConversionException("'" + text + "' is not a number of years above 0");
+      }
+      return years;
+    }
+  }
+
+  private static Matcher parts(String text) {
+    return NUMBER_AND_UNIT.matcher(text.strip().toLowerCase(Locale.ROOT));
+  }
+}

@@ -1,0 +1,122 @@
+package lastcopy.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import lastcopy.charts.WholeFile;
+import lastcopy.interval.Estimate;
+import lastcopy.simulate.Comparison;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Point;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** A comparison as tables in CSV files, with headers and unrounded numbers. */
+final class CsvResult {
+
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
+
+  private CsvResult() {}
+
+  /**
+   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv and comparisons.csv.
+   *
+   * @param directory exists
+   * @throws IOException if a file cannot be written
+   */
+  static void write(Comparison result, Path directory) throws IOException {
+    table(directory.resolve("summary.csv"), CsvSummary.rows(result));
+    table(directory.resolve("curve.csv"), points(result, "years", LayoutResult::curve));
+    table(
+        directory.resolve("exceedance.csv"),
+        points(result, "bytes_at_least", LayoutResult::exceedanceBytes));
+    table(directory.resolve("causes.csv"), causes(result));
+    table(directory.resolve("comparisons.csv"), comparisons(result));
+  }
+
+  /** Adds an estimate's three columns to a row. */
+  static void add(List<String> row, Estimate estimate) {
+    row.add(Numbers.exact(estimate.value()));
+    row.add(Numbers.exact(estimate.low()));
+    row.add(Numbers.exact(estimate.high()));
+  }
+
+  private static List<List<String>> points(
+      Comparison result, String at, Function<LayoutResult, List<Point>> points) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("layout", at, "probability", "probability_low", "probability_high"));
+    for (LayoutResult layout : result.layouts()) {
+      for (Point point : points.apply(layout)) {
+        List<String> row = new ArrayList<>(List.of(layout.id(), Numbers.exact(point.at())));
+        add(row, point.chance());
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  private static List<List<String>> causes(Comparison result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "layout",
+            "id",
+            "cause",
+            "share_of_loss_events",
+            "share_low",
+            "share_high",
+            "share_of_bytes"));
+    for (LayoutResult layout : result.layouts()) {
+      for (CauseShare cause : layout.causes()) {
+        List<String> row = new ArrayList<>(List.of(layout.id(), cause.id(), cause.sentence()));
+        add(row, cause.share());
+        row.add(Numbers.exact(cause.shareOfBytes()));
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  private static List<List<String>> comparisons(Comparison result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "a",
+            "b",
+            "ratio",
+            "ratio_low",
+            "ratio_high",
+            "difference",
+            "difference_low",
+            "difference_high",
+            "paired_histories"));
+    for (Comparison.Pair pair : result.pairs()) {
+      List<String> row = new ArrayList<>(List.of(pair.a(), pair.b(), Numbers.exact(pair.ratio())));
+      row.add(Numbers.exact(pair.ratioLow()));
+      row.add(Numbers.exact(pair.ratioHigh()));
+      add(row, pair.difference());
+      row.add(Long.toString(pair.pairedHistories()));
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private static void table(Path file, List<List<String>> rows) throws IOException {
+    WholeFile.write(file, out -> print(rows, out));
+  }
+
+  private static void print(List<List<String>> rows, OutputStream out) throws IOException {
+    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    CSVPrinter printer = new CSVPrinter(writer, FORMAT);
+    printer.printRecords(rows);
+    printer.flush();
+  }
+}

@@ -1,0 +1,49 @@
+package lastcopy.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** Ctrl-C: asks the simulation to stop and lets the program print what there is. */
+final class Interruption {
+
+  private static final long PATIENCE_SECONDS = 20;
+
+  private final CountDownLatch printed = new CountDownLatch(1);
+  private volatile boolean asked;
+
+  /** Listens for the end of the process from now on. */
+  void listen() {
+    Runtime.getRuntime().addShutdownHook(new Thread(this::end, "interruption"));
+  }
+
+  /** Asks to stop. */
+  void ask() {
+    asked = true;
+  }
+
+  /** Whether to stop. */
+  boolean asked() {
+    return asked;
+  }
+
+  /** Everything is printed: the process may end with its own status. */
+  void done() {
+    printed.countDown();
+  }
+
+  /** A hook also runs at a normal exit, when there is nothing to wait for. */
+  private void end() {
+    if (printed.getCount() == 0 && !asked) {
+      return;
+    }
+    ask();
+    try {
+      if (!printed.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        System.err.println("lastcopy: stopped before anything could be printed");
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
+  }
+}

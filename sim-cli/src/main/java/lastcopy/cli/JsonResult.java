@@ -1,0 +1,177 @@
+package lastcopy.cli;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import lastcopy.interval.Estimate;
+import lastcopy.simulate.Comparison;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Exposure;
+import lastcopy.simulate.LayoutResult.Point;
+
+/** A comparison as JSON, format {@code lastcopy-result/1}; no number is rounded. */
+final class JsonResult {
+
+  private final JsonGenerator json;
+
+  private JsonResult(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /**
+   * Writes a comparison and a line end; leaves the stream open.
+   *
+   * @throws IOException if the stream cannot be written
+   */
+  static void write(Comparison result, OutputStream out) throws IOException {
+    try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
+      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+      json.setPrettyPrinter(new DefaultPrettyPrinter());
+      new JsonResult(json).comparison(result);
+      json.writeRaw('\n');
+    }
+  }
+
+  private void comparison(Comparison result) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "lastcopy-result/1");
+    json.writeStringField("scenario", result.studio());
+    number("years", result.years());
+    json.writeNumberField("seed", result.seed());
+    number("confidence", result.confidence());
+    json.writeBooleanField("finished", result.finished());
+    json.writeArrayFieldStart("layouts");
+    for (LayoutResult layout : result.layouts()) {
+      layout(layout);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("comparisons");
+    for (Comparison.Pair pair : result.pairs()) {
+      pair(pair);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void layout(LayoutResult layout) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", layout.id());
+    json.writeStringField("title", layout.title());
+    json.writeNumberField("histories", layout.histories());
+    json.writeStringField("method", layout.method().name().toLowerCase(Locale.ROOT));
+    json.writeBooleanField("precision_reached", layout.precisionReached());
+    number("effective_histories", layout.effectiveHistories());
+    number("largest_weight_share", layout.largestWeightShare());
+    chancesAndMeans(layout);
+    points("curve", "years", layout.curve());
+    points("exceedance", "bytes", layout.exceedanceBytes());
+    points("exceedance_shoots", "shoots", layout.exceedanceShoots());
+    if (!layout.exceedanceMoney().isEmpty()) {
+      points("exceedance_money", "money", layout.exceedanceMoney());
+    }
+    causes(layout.causes());
+    exposure(layout.exposure());
+    json.writeEndObject();
+  }
+
+  private void chancesAndMeans(LayoutResult layout) throws IOException {
+    estimate("any_loss", "probability", layout.anyLoss());
+    estimate("everything_lost", "probability", layout.everythingLost());
+    estimate("loss_events", "mean", layout.lossEvents());
+    estimate("bytes_lost", "mean", layout.bytesLost());
+    estimate("shoots_lost", "mean", layout.shootsLost());
+    estimate("shoots_hit", "mean", layout.shootsHit());
+    if (layout.moneyLost().isPresent()) {
+      estimate("money_lost", "mean", layout.moneyLost().get());
+    }
+  }
+
+  private void estimate(String field, String value, Estimate estimate) throws IOException {
+    json.writeObjectFieldStart(field);
+    values(value, estimate);
+    json.writeEndObject();
+  }
+
+  private void values(String value, Estimate estimate) throws IOException {
+    number(value, estimate.value());
+    number("low", estimate.low());
+    number("high", estimate.high());
+  }
+
+  private void points(String field, String at, List<Point> points) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (Point point : points) {
+      json.writeStartObject();
+      number(at, point.at());
+      values("probability", point.chance());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void causes(List<CauseShare> causes) throws IOException {
+    json.writeArrayFieldStart("causes");
+    for (CauseShare cause : causes) {
+      json.writeStartObject();
+      json.writeStringField("id", cause.id());
+      json.writeStringField("cause", cause.sentence());
+      values("share", cause.share());
+      number("share_of_bytes", cause.shareOfBytes());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void exposure(Exposure exposure) throws IOException {
+    json.writeObjectFieldStart("exposure");
+    days("single_copy_days_per_year", exposure.singleCopyDays());
+    days("no_redundancy_days_per_year", exposure.noRedundancyDays());
+    number("largest_single_copy_bytes", exposure.largestSingleCopyBytes().value());
+    number("no_working_copy_days_per_year", exposure.noWorkingCopyDays().value());
+    number("refilling_days_per_year", exposure.refillingDays().value());
+    json.writeEndObject();
+  }
+
+  private void days(String field, Estimate days) throws IOException {
+    number(field, days.value());
+    number(field + "_low", days.low());
+    number(field + "_high", days.high());
+  }
+
+  private void pair(Comparison.Pair pair) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("a", pair.a());
+    json.writeStringField("b", pair.b());
+    number("ratio", pair.ratio());
+    number("low", pair.ratioLow());
+    number("high", pair.ratioHigh());
+    number("difference", pair.difference().value());
+    number("difference_low", pair.difference().low());
+    number("difference_high", pair.difference().high());
+    json.writeNumberField("paired_histories", pair.pairedHistories());
+    json.writeEndObject();
+  }
+
+  private void number(String field, OptionalDouble value) throws IOException {
+    number(field, value.orElse(Double.NaN));
+  }
+
+  /** JSON has no infinity: null stands for what is not a finite number. */
+  private void number(String field, double value) throws IOException {
+    json.writeFieldName(field);
+    if (!Double.isFinite(value)) {
+      json.writeNull();
+    } else if (Numbers.isWhole(value)) {
+      json.writeNumber((long) value);
+    } else {
+      json.writeNumber(value);
+    }
+  }
+}

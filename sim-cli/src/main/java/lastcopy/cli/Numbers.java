@@ -1,0 +1,109 @@
+package lastcopy.cli;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.charts.ByteUnit;
+import lastcopy.charts.OutOf;
+import lastcopy.interval.Estimate;
+
+/** Numbers in words and in files. */
+final class Numbers {
+
+  /** Up to here every whole double is written without an exponent. */
+  private static final double LARGEST_WHOLE = 1e15;
+
+  private Numbers() {}
+
+  /** Whether a number can be written as a whole number without loss. */
+  static boolean isWhole(double value) {
+    return value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE;
+  }
+
+  /** Unrounded, for a file; empty where it is not finite. */
+  static String exact(double value) {
+    if (!Double.isFinite(value)) {
+      return "";
+    }
+    return isWhole(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+
+  /** Unrounded, for a file; empty where there is none. */
+  static String exact(OptionalDouble value) {
+    return exact(value.orElse(Double.NaN));
+  }
+
+  /** A chance as studios with its interval, such as {@code 70 (68 to 72)}. */
+  static String studios(Estimate chance, OutOf outOf) {
+    return scaled(chance, outOf.count(1));
+  }
+
+  /** A chance as studios without its interval. */
+  static String studiosAlone(Estimate chance, OutOf outOf) {
+    if (!chance.seen()) {
+      return "at most " + fixed(outOf.count(chance.high()), atMostDecimals(outOf, chance));
+    }
+    return fixed(outOf.count(chance.value()), decimals(chance, outOf.studios()));
+  }
+
+  /** An amount of data with its interval, such as {@code 110 GB (108 to 112)}. */
+  static String bytes(Estimate amount) {
+    if (!amount.seen() || amount.value() == 0) {
+      return amount.high() > 0 ? "at most " + ByteUnit.format(amount.high()) : "none";
+    }
+    ByteUnit unit = ByteUnit.of(amount.value());
+    return String.format(
+        Locale.ROOT,
+        "%s %s (%s to %s)",
+        ByteUnit.digits(unit.in(amount.value())),
+        unit.symbol(),
+        ByteUnit.digits(unit.in(amount.low())),
+        ByteUnit.digits(unit.in(amount.high())));
+  }
+
+  /** A plain figure with its interval. */
+  static String figure(Estimate figure) {
+    return scaled(figure, 1);
+  }
+
+  /** Numbers to so many decimals as the interval supports, two at most. */
+  private static String scaled(Estimate estimate, double factor) {
+    int decimals = decimals(estimate, factor);
+    if (!estimate.seen()) {
+      return "at most " + ByteUnit.digits(estimate.high() * factor);
+    }
+    String value = fixed(estimate.value() * factor, decimals);
+    if (estimate.high() == estimate.low()) {
+      return ByteUnit.digits(estimate.value() * factor);
+    }
+    return value + " (" + range(estimate, factor).orElse(value) + ")";
+  }
+
+  /** The interval alone, such as {@code 68 to 72}; empty for an exact figure. */
+  static Optional<String> range(Estimate estimate, double factor) {
+    if (estimate.high() == estimate.low()) {
+      return Optional.empty();
+    }
+    int decimals = decimals(estimate, factor);
+    return Optional.of(
+        fixed(estimate.low() * factor, decimals)
+            + " to "
+            + fixed(estimate.high() * factor, decimals));
+  }
+
+  /** How many decimals the width of an interval supports. */
+  static int decimals(Estimate estimate, double factor) {
+    double half = (estimate.high() - estimate.low()) / 2 * factor;
+    return half >= 0.95 || half == 0 ? 0 : half >= 0.095 ? 1 : 2;
+  }
+
+  /** A number to so many decimals, grouped; never a negative zero. */
+  static String fixed(double number, int decimals) {
+    String text = String.format(Locale.ROOT, "%,." + decimals + "f", number);
+    return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+  }
+
+  private static int atMostDecimals(OutOf outOf, Estimate chance) {
+    return outOf.count(chance.high()) >= 10 ? 0 : 1;
+  }
+}

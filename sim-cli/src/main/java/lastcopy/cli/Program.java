@@ -1,0 +1,67 @@
+package lastcopy.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line with its streams given from outside; returns a status and never exits. */
+final class Program {
+
+  private final Host host;
+
+  Program(Host host) {
+    this.host = host;
+  }
+
+  /** Runs one command line and returns its {@link ExitStatus}. */
+  int run(String... args) {
+    Failures failures = new Failures(host.err(), traced(args));
+    CommandLine line =
+        new CommandLine(new Root())
+            .addSubcommand(new CompareCommand(host))
+            .setOut(writer(host.out()))
+            .setErr(writer(host.err()))
+            .setUsageHelpWidth(80)
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setParameterExceptionHandler(failures::usage)
+            .setExecutionExceptionHandler(failures::failed);
+    try {
+      return line.execute(args);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return failures.report(e);
+    }
+  }
+
+  private static boolean traced(String[] args) {
+    return List.of(args).contains("--trace");
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, stream.charset());
+  }
+
+  /** What is said without a command. */
+  @Command(
+      name = "lastcopy",
+      mixinStandardHelpOptions = true,
+      version = "lastcopy 0.1.0",
+      synopsisSubcommandLabel = "COMMAND",
+      description = "How likely a storage layout is to lose footage, how much, and why.",
+      footer = {"", "Type 'lastcopy COMMAND --help' for the options of a command."})
+  static final class Root implements Runnable {
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public void run() {
+      String names = String.join(", ", spec.subcommands().keySet());
+      throw new ParameterException(
+          spec.commandLine(), "which command? There is: " + names + " (see --help)");
+    }
+  }
+}

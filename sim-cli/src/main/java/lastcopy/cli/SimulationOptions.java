@@ -1,0 +1,120 @@
+package lastcopy.cli;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalLong;
+import lastcopy.scenario.Studio;
+import lastcopy.simulate.Settings;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The options of every command that simulates. */
+final class SimulationOptions {
+
+  /** How losses are estimated, as asked for. */
+  enum Method {
+    auto,
+    plain,
+    rare
+  }
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--years",
+      paramLabel = "YEARS",
+      converter = Converters.Years.class,
+      description = "How far to look ahead (default: the scenario's years).")
+  private Double years;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed of all luck; the same seed gives the same result (default: 1).")
+  private long seed;
+
+  @Option(
+      names = "--confidence",
+      paramLabel = "PERCENT",
+      defaultValue = "95%",
+      converter = Converters.Percent.class,
+      description = "Confidence of every interval (default: 95%%).")
+  private double confidence;
+
+  @Option(
+      names = "--precision",
+      paramLabel = "PERCENT",
+      defaultValue = "2%",
+      converter = Converters.Percent.class,
+      description = "Stop when the chance of loss is known that closely (default: 2%%).")
+  private double precision;
+
+  @Option(
+      names = "--time",
+      paramLabel = "TIME",
+      defaultValue = "60s",
+      converter = Converters.Time.class,
+      description = "Stop after that time, such as 10s or 5min, or none (default: 60s).")
+  private Optional<Duration> time;
+
+  @Option(
+      names = "--histories",
+      paramLabel = "N",
+      converter = Converters.Count.class,
+      description = "Stop after that many histories of each layout.")
+  private Long histories;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      converter = Converters.Count.class,
+      description = "Threads to use (default: all processors); results do not depend on it.")
+  private Long threads;
+
+  @Option(
+      names = "--method",
+      paramLabel = "METHOD",
+      defaultValue = "auto",
+      description = "How losses are estimated: auto, plain or rare (default: auto).")
+  private Method method;
+
+  /**
+   * The settings asked for.
+   *
+   * @throws ParameterException if an option is out of range
+   * @throws UnsupportedOperationException if the method is not built
+   */
+  Settings settings() {
+    if (method == Method.rare) {
+      throw new UnsupportedOperationException(
+          "--method rare is not built yet; use --method plain or leave it out");
+    }
+    if (!(confidence < 1)) {
+      throw new ParameterException(
+          command.commandLine(), "Invalid value for option '--confidence': must be below 100%");
+    }
+    return new Settings(
+        seed,
+        confidence,
+        precision,
+        histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
+        time,
+        threadCount());
+  }
+
+  /** The studio over the years asked for, if any were. */
+  Studio over(Studio studio) {
+    return years == null ? studio : studio.withYears(years);
+  }
+
+  private int threadCount() {
+    int most = 1024;
+    return threads == null
+        ? Runtime.getRuntime().availableProcessors()
+        : (int) Math.min(threads, most);
+  }
+}

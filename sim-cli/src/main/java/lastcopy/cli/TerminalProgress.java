@@ -1,0 +1,76 @@
+package lastcopy.cli;
+
+import java.io.PrintStream;
+import java.util.Locale;
+import java.util.function.LongSupplier;
+import lastcopy.simulate.Progress;
+
+/** One line on a terminal that tells how far it is, for runs of over a second. */
+final class TerminalProgress implements Progress {
+
+  private static final long QUIET_NANOS = 1_000_000_000L;
+  private static final long STEP_NANOS = 200_000_000L;
+  private static final int WIDTH = 79;
+
+  private final PrintStream err;
+  private final boolean shown;
+  private final Interruption interruption;
+  private final LongSupplier nanoTime;
+  private long next;
+  private boolean dirty;
+
+  /**
+   * Starts the clock.
+   *
+   * @param shown false to show nothing
+   * @param nanoTime a clock in nanoseconds
+   */
+  TerminalProgress(
+      PrintStream err, boolean shown, Interruption interruption, LongSupplier nanoTime) {
+    this.err = err;
+    this.shown = shown;
+    this.interruption = interruption;
+    this.nanoTime = nanoTime;
+    this.next = nanoTime.getAsLong() + QUIET_NANOS;
+  }
+
+  @Override
+  public synchronized void merged(String layout, long histories, double precision, double share) {
+    long now = nanoTime.getAsLong();
+    if (!shown || now - next < 0) {
+      return;
+    }
+    next = now + STEP_NANOS;
+    dirty = true;
+    show(line(layout, histories, precision, share));
+  }
+
+  @Override
+  public boolean cancelled() {
+    return interruption.asked();
+  }
+
+  /** Clears the line. */
+  synchronized void end() {
+    if (dirty) {
+      show("");
+      err.print('\r');
+      err.flush();
+    }
+  }
+
+  private void show(String text) {
+    String cut = text.length() > WIDTH ? text.substring(0, WIDTH) : text;
+    err.print("\r" + cut + " ".repeat(WIDTH - cut.length()));
+    err.flush();
+  }
+
+  private static String line(String layout, long histories, double precision, double share) {
+    String known =
+        Double.isFinite(precision)
+            ? String.format(Locale.ROOT, "known to %.1f %%", 100 * precision)
+            : "no loss seen yet";
+    return String.format(
+        Locale.ROOT, "%3.0f %%  %s: %,d histories, %s", 100 * share, layout, histories, known);
+  }
+}

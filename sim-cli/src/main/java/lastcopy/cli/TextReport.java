@@ -1,0 +1,132 @@
+package lastcopy.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import lastcopy.charts.ByteUnit;
+import lastcopy.charts.OutOf;
+import lastcopy.interval.Estimate;
+import lastcopy.simulate.Comparison;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.LayoutResult.CauseShare;
+
+/** A comparison as text for a terminal of 80 columns or a pipe. */
+final class TextReport {
+
+  private static final int LABEL = 24;
+  private static final int NAME = 17;
+  private static final int COLUMN = 21;
+
+  private final Comparison result;
+  private final StringBuilder text = new StringBuilder();
+
+  private TextReport(Comparison result) {
+    this.result = result;
+  }
+
+  /**
+   * The report.
+   *
+   * @param warnings sentences that its end adds to the usual cautions
+   */
+  static String of(Comparison result, List<String> warnings) {
+    TextReport report = new TextReport(result);
+    report.title();
+    report.table();
+    result.layouts().forEach(report::block);
+    report.pairs();
+    report.text.append(TextFooter.of(result, warnings));
+    return report.text.toString();
+  }
+
+  /** The horizon in words, such as {@code 5 years}. */
+  static String horizon(Comparison result) {
+    String number = ByteUnit.digits(result.years());
+    return number.equals("1") ? "1 year" : number + " years";
+  }
+
+  private void title() {
+    paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
+    paragraph("Studios like yours that lose footage within " + horizon(result) + ":");
+    text.append('\n');
+  }
+
+  private void table() {
+    OutOf any = outOf(LayoutResult::anyLoss);
+    OutOf shoot = outOf(TextReport::oneShoot);
+    OutOf all = outOf(LayoutResult::everythingLost);
+    row("Layout", "Any footage", "A shoot or more", "Everything");
+    row("", "of " + any.words(), "of " + shoot.words(), "of " + all.words());
+    text.append("-".repeat(NAME + 3 * COLUMN)).append('\n');
+    for (LayoutResult layout : result.layouts()) {
+      row(
+          layout.id(),
+          Numbers.studios(layout.anyLoss(), any),
+          oneShootPoint(layout).map(chance -> Numbers.studios(chance, shoot)).orElse("-"),
+          Numbers.studios(layout.everythingLost(), all));
+    }
+    text.append('\n');
+  }
+
+  private void row(String name, String any, String shoot, String all) {
+    String line =
+        Wrap.column(name, NAME - 1)
+            + " "
+            + Wrap.column(any, COLUMN)
+            + Wrap.column(shoot, COLUMN)
+            + Wrap.column(all, COLUMN);
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void block(LayoutResult layout) {
+    paragraph(layout.id() + ": " + layout.title());
+    label("Lost on average", Numbers.bytes(layout.bytesLost()));
+    label("Most common cause", topCause(layout.causes()));
+    label("On a single copy", days(layout.exposure().singleCopyDays()));
+    text.append('\n');
+  }
+
+  private void label(String label, String value) {
+    text.append(Wrap.lines(Wrap.column("  " + label, LABEL), " ".repeat(LABEL), value));
+  }
+
+  private void paragraph(String words) {
+    text.append(Wrap.lines("", "", words));
+  }
+
+  private void pairs() {
+    List<String> sentences = PairSentences.of(result);
+    sentences.forEach(sentence -> text.append(Wrap.lines("", "", sentence)));
+    text.append(sentences.isEmpty() ? "" : "\n");
+  }
+
+  private static String topCause(List<CauseShare> causes) {
+    if (causes.isEmpty()) {
+      return "none: no loss was seen";
+    }
+    CauseShare top = causes.get(0);
+    return String.format(
+        Locale.ROOT, "%s (%.0f %% of losses)", top.sentence(), 100 * top.share().value());
+  }
+
+  private static String days(Estimate days) {
+    String figure = days.value() == 0 && days.seen() ? "0" : Numbers.figure(days);
+    return figure + " days a year";
+  }
+
+  private OutOf outOf(Function<LayoutResult, Estimate> chance) {
+    return OutOf.showingSmallest(result.layouts().stream().map(chance).toList());
+  }
+
+  private static Estimate oneShoot(LayoutResult layout) {
+    return oneShootPoint(layout).orElse(Estimate.exact(0));
+  }
+
+  private static Optional<Estimate> oneShootPoint(LayoutResult layout) {
+    return layout.exceedanceShoots().stream()
+        .filter(point -> point.at() == 1)
+        .map(LayoutResult.Point::chance)
+        .findFirst();
+  }
+}
