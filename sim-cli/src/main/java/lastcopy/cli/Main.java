@@ -1,5 +1,6 @@
 package lastcopy.cli;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -23,7 +24,7 @@ public final class Main {
         new Host(
             stream(FileDescriptor.out),
             stream(FileDescriptor.err),
-            System.console() != null,
+            terminal(),
             ScenarioLoading::fromFile,
             Simulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
@@ -31,6 +32,20 @@ public final class Main {
     int status = new Program(host).run(args);
     interruption.done();
     System.exit(status);
+  }
+
+  /** On Java 22 and later a console is there even without a terminal, and can tell. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean terminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
   }
 
   /** UTF-8 whatever the locale, since JSON must be. */

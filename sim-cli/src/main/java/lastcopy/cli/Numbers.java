@@ -43,7 +43,7 @@ final class Numbers {
     if (!chance.seen()) {
       return "at most " + fixed(outOf.count(chance.high()), atMostDecimals(outOf, chance));
     }
-    return fixed(outOf.count(chance.value()), decimals(chance, outOf.studios()));
+    return fixed(outOf.count(chance.value()), decimals(chance, outOf.count(1)));
   }
 
   /** An amount of data with its interval, such as {@code 110 GB (108 to 112)}. */

@@ -56,7 +56,7 @@ final class PairSentences {
   private static String worseFirst(
       String horizon, Pair pair, Estimate worse, Estimate better, OutOf outOf) {
     Estimate more = pair.difference();
-    String range = Numbers.range(more, outOf.studios()).map(text -> " (" + text + ")").orElse("");
+    String range = Numbers.range(more, outOf.count(1)).map(text -> " (" + text + ")").orElse("");
     return String.format(
         "Over %s, %s loses footage in %s of %s and %s in %s: %s more%s%s.",
         horizon,
@@ -65,7 +65,7 @@ final class PairSentences {
         outOf.words(),
         pair.b(),
         Numbers.studiosAlone(better, outOf),
-        Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, outOf.studios())),
+        Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, outOf.count(1))),
         range,
         times(pair));
   }

@@ -115,6 +115,6 @@ final class SimulationOptions {
     int most = 1024;
     return threads == null
         ? Runtime.getRuntime().availableProcessors()
-        : (int) Math.min(threads, most);
+        : Math.toIntExact(Math.min(threads, most));
   }
 }

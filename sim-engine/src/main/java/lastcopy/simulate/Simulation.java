@@ -1,22 +1,178 @@
 package lastcopy.simulate;
 
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import lastcopy.history.History;
+import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 
-/** Many histories of each layout of a studio. */
+/**
+ * Many histories of each layout of a studio: chunks of history numbers, simulated on threads,
+ * merged in their order. Whether a layout stops is decided at the ends of chunks only, on merged
+ * chunks only, so that the answer is the same for any number of threads.
+ */
 public final class Simulation {
 
-  private Simulation() {}
+  /** A layout stops for its precision only after so many losses. */
+  static final long LEAST_LOSSES = 30;
+
+  /** Means of events and bytes may be this much wider than the chance of any loss. */
+  private static final double MEAN_FACTOR = 2.5;
+
+  private final Studio studio;
+  private final Settings settings;
+  private final Progress progress;
+  private final Thresholds thresholds;
+  private final Totals totals;
+  private final boolean[] active;
+  private final boolean[] reached;
+  private final long[] nextLook;
+  private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
+
+  private Simulation(Studio studio, Settings settings, Progress progress) {
+    this.studio = studio;
+    this.settings = settings;
+    this.progress = progress;
+    thresholds = Thresholds.of(studio);
+    totals = new Totals(studio, settings, thresholds);
+    int n = studio.layouts().size();
+    active = new boolean[n];
+    Arrays.fill(active, true);
+    reached = new boolean[n];
+    nextLook = new long[n];
+  }
 
   /**
    * Simulates every layout of a studio until the settings say stop.
    *
-   * @throws UnsupportedOperationException if the studio uses a part of the model that is not built,
-   *     with a sentence that says which
+   * @param progress told after each merged chunk; may cancel, then the result is not finished
+   * @throws IllegalStateException if a history failed
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
-    if (settings.threads() > 0) {
-      throw new UnsupportedOperationException("not built yet");
+    return new Simulation(studio, settings, progress).run();
+  }
+
+  private Comparison run() {
+    ExecutorService threads =
+        Executors.newFixedThreadPool(
+            settings.threads(),
+            task -> {
+              Thread thread = new Thread(task, "histories");
+              thread.setDaemon(true);
+              return thread;
+            });
+    try {
+      boolean finished = simulate(threads);
+      return totals.result(finished, reached);
+    } finally {
+      threads.shutdownNow();
     }
-    return null;
+  }
+
+  /** Whether it came to its own end. */
+  private boolean simulate(ExecutorService threads) {
+    long cap = settings.histories().orElse(Long.MAX_VALUE);
+    long deadline =
+        settings.time().map(t -> System.nanoTime() + t.toNanos()).orElse(Long.MAX_VALUE);
+    Deque<Future<Chunk>> ahead = new ArrayDeque<>();
+    long submitted = 0;
+    long merged = 0;
+    while (anyActive() && merged < cap) {
+      while (ahead.size() <= settings.threads() && submitted < cap) {
+        ahead.add(submit(threads, submitted, (int) Math.min(Chunk.SIZE, cap - submitted)));
+        submitted += Math.min(Chunk.SIZE, cap - submitted);
+      }
+      int count = (int) Math.min(Chunk.SIZE, cap - merged);
+      totals.merge(await(ahead.remove()), active, count);
+      merged += count;
+      look(merged, merged >= cap);
+      if (progress.cancelled()) {
+        return false;
+      }
+      if (settings.time().isPresent() && System.nanoTime() - deadline >= 0) {
+        break;
+      }
+    }
+    return true;
+  }
+
+  private boolean anyActive() {
+    for (boolean one : active) {
+      if (one) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Future<Chunk> submit(ExecutorService threads, long first, int count) {
+    boolean[] now = active.clone();
+    return threads.submit(
+        () -> {
+          History[] layouts = idle.poll();
+          if (layouts == null) {
+            layouts = histories();
+          }
+          Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
+          idle.add(layouts);
+          return chunk;
+        });
+  }
+
+  private History[] histories() {
+    return studio.layouts().stream()
+        .map(layout -> new History(studio, layout, settings.seed()))
+        .toArray(History[]::new);
+  }
+
+  private static Chunk await(Future<Chunk> chunk) {
+    try {
+      return chunk.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a history failed: " + e.getCause(), e.getCause());
+    }
+  }
+
+  /**
+   * Looks whether a layout is precise enough; seldom, since looking at the data biases a little.
+   */
+  private void look(long merged, boolean last) {
+    for (int l = 0; l < active.length; l++) {
+      if (active[l]) {
+        LossTally tally = totals.tallies[l];
+        Estimate any = Results.anyLoss(tally, settings.confidence());
+        double share = Math.min(1, square(settings.precision() / any.relativeHalfWidth()));
+        progress.merged(studio.layouts().get(l).id(), merged, any.relativeHalfWidth(), share);
+        if (merged >= nextLook[l] || last) {
+          reached[l] = preciseEnough(tally, any);
+          // With a cap on histories every layout goes on to it, as asked.
+          active[l] = settings.histories().isPresent() || !reached[l];
+          nextLook[l] = merged + merged / 8;
+        }
+      }
+    }
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+
+  private boolean preciseEnough(LossTally tally, Estimate any) {
+    double confidence = settings.confidence();
+    double forMeans = MEAN_FACTOR * settings.precision();
+    return tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
+        && any.relativeHalfWidth() <= settings.precision()
+        && Results.events(tally, confidence).relativeHalfWidth() <= forMeans
+        && Results.bytes(tally, confidence).relativeHalfWidth() <= forMeans;
   }
 }

@@ -1,0 +1,35 @@
+package lastcopy.cli.scenario;
+
+/** What a number may be. */
+enum Bound {
+  ABOVE_ZERO("a number above 0"),
+  AT_LEAST_ZERO("a number of at least 0"),
+  SHARE("a number from 0 to 1"),
+  PART("a number from 0 to below 1"),
+  ABOVE_MINUS_ONE("a yearly growth above -100 %"),
+  YEARS("a number above 0 and at most 1000");
+
+  private static final double MOST_YEARS = 1_000;
+  private final String words;
+
+  Bound(String words) {
+    this.words = words;
+  }
+
+  /** What a message says is accepted. */
+  String words() {
+    return words;
+  }
+
+  boolean holds(double value) {
+    return Double.isFinite(value)
+        && switch (this) {
+          case ABOVE_ZERO -> value > 0;
+          case AT_LEAST_ZERO -> value >= 0;
+          case SHARE -> value >= 0 && value <= 1;
+          case PART -> value >= 0 && value < 1;
+          case ABOVE_MINUS_ONE -> value > -1;
+          case YEARS -> value > 0 && value <= MOST_YEARS;
+        };
+  }
+}

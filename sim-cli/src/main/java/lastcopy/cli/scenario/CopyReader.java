@@ -1,0 +1,183 @@
+package lastcopy.cli.scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.scenario.Box;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads one copy of a layout. */
+final class CopyReader {
+  /** Keys that say something about drives only. */
+  private static final List<String> OF_DRIVES =
+      List.of(
+          "drives",
+          "box",
+          "arrangement",
+          "batch",
+          "rebuild",
+          "rebuild_reads",
+          "daily_work_takes",
+          "replace_at",
+          "latent_defects",
+          "scrub",
+          "strain",
+          "read_errors",
+          "rotation");
+
+  private final Notes notes;
+  private final Known known;
+  private final Values values;
+  private final LawReader laws;
+
+  CopyReader(Notes notes, Known known) {
+    this.notes = notes;
+    this.known = known;
+    this.values = new Values(notes);
+    this.laws = new LawReader(notes);
+  }
+
+  /** The copy; empty if it could not be read, which is noted. */
+  Optional<Copy> read(Nodes.Named entry, String where, List<String> copies) {
+    Section section = Section.of(notes, Kind.COPY, entry.value(), where);
+    boolean first = entry.name().equals(copies.get(0));
+    FeedReader feeds = new FeedReader(notes, copies);
+    Optional<Medium> medium = medium(section);
+    Optional<Copy.Rotation> rotation =
+        section.get("rotation").flatMap(n -> feeds.rotation(n, where));
+    Optional<Feed> feed = feed(feeds, section, entry, first, rotation);
+    Place place = place(section, entry.name());
+    Optional<Box> box = section.get("box").flatMap(n -> known.box(values, n));
+    Copy.Repair repair = repair(section);
+    OptionalDouble restores = Maybe.number(section.get("restores_at"), values::link);
+    double keeps = section.get("keeps_deleted").map(this::keeps).orElse(0.0);
+    Copy.Reach reach = section.get("reach").map(this::reach).orElse(Copy.Reach.ONLINE);
+    boolean full = section.get("starts").map(this::startsFull).orElse(true);
+    Optional<Copy.Spoils> spoils = section.get("spoils").map(n -> spoils(n, where));
+    noteDefaults(section, first);
+    return medium.flatMap(
+        on ->
+            notes.build(
+                entry.key(),
+                () ->
+                    new Copy(
+                        entry.name(),
+                        place,
+                        box,
+                        on,
+                        repair,
+                        feed,
+                        restores,
+                        keeps,
+                        reach,
+                        full,
+                        spoils,
+                        rotation)));
+  }
+
+  private Optional<Medium> medium(Section section) {
+    Optional<Node> service = section.get("service");
+    if (service.isPresent()) {
+      OF_DRIVES.forEach(
+          key -> section.refuse(key, "beside 'service'", "'service', or 'drives' with its keys"));
+      return Optional.of(service(service.get(), section.where()));
+    }
+    if (!section.has("drives") && section.isMapping()) {
+      String accepted = "drives: 1 x desk-8tb, or service: {loses: 0.001 %/year}";
+      notes.problem(section.node(), "a copy without 'drives' or 'service'", accepted);
+    }
+    return section
+        .get("drives")
+        .flatMap(node -> new DriveSetReader(notes, known).read(section, node));
+  }
+
+  private Medium service(Node node, String where) {
+    Section section = Section.of(notes, Kind.SERVICE, node, where + ".service");
+    Rate loses =
+        section
+            .require("loses", "0.001 %/year")
+            .map(n -> values.chance(n).rate())
+            .orElse(Rate.NONE);
+    return new Medium.Service(loses, Maybe.number(section.get("price"), this::servicePrice));
+  }
+
+  private double servicePrice(Node node) {
+    return values.quantity(node, UnitTable.PER_TB_MONTH, Bound.AT_LEAST_ZERO);
+  }
+
+  private Optional<Feed> feed(
+      FeedReader feeds,
+      Section section,
+      Nodes.Named entry,
+      boolean first,
+      Optional<Copy.Rotation> rotation) {
+    if (first) {
+      section.refuse("feed", "of the first copy, which is the working copy", "no feed there");
+      return Optional.empty();
+    }
+    if (!section.has("feed") && section.isMapping()) {
+      String accepted = "feed: {from: main, every: 1 day}; only the first copy has none";
+      notes.problem(entry.key(), "the copy '" + entry.name() + "' without 'feed'", accepted);
+    }
+    return section
+        .get("feed")
+        .flatMap(node -> feeds.read(node, entry.name(), section.where(), rotation));
+  }
+
+  private Place place(Section section, String copy) {
+    Optional<Node> node = section.get("place");
+    if (node.isEmpty()) {
+      section.defaulted("place", "its own, without mishaps");
+      return new Place("copy:" + copy, List.of());
+    }
+    return known.place(notes, node.get(), values.text(node.get(), "the name of a place"));
+  }
+
+  private Copy.Repair repair(Section section) {
+    Delay noticed = section.get("noticed").map(laws::delay).orElse(Delay.none());
+    Delay gone = section.get("gone_noticed").map(laws::delay).orElse(noticed);
+    Law wait = section.get("wait").map(laws::law).orElse(new Fixed(0));
+    return new Copy.Repair(noticed, gone, wait);
+  }
+
+  private double keeps(Node node) {
+    boolean forGood = Nodes.text(node).equals("for good");
+    return forGood ? Double.POSITIVE_INFINITY : values.time(node, Bound.AT_LEAST_ZERO);
+  }
+
+  private Copy.Reach reach(Node node) {
+    String word = values.word(node, List.of("online", "offline"));
+    return Copy.Reach.valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
+  private boolean startsFull(Node node) {
+    return values.word(node, List.of("full", "empty")).equals("full");
+  }
+
+  private Copy.Spoils spoils(Node node, String where) {
+    Section section = Section.of(notes, Kind.SPOILS, node, where + ".spoils");
+    Rate rate =
+        section.require("rate", "2 %/year").map(n -> values.chance(n).rate()).orElse(Rate.NONE);
+    return new Copy.Spoils(
+        rate, Maybe.number(section.get("tried_every"), n -> values.time(n, Bound.ABOVE_ZERO)));
+  }
+
+  private static void noteDefaults(Section section, boolean first) {
+    Maybe.noteDefault(section, "noticed", "0 h");
+    Maybe.noteDefault(section, "wait", "0 h");
+    Maybe.noteDefault(section, "gone_noticed", "as noticed");
+    Maybe.noteDefault(section, "restores_at", first ? "the drive's speed" : "the feed's link");
+    Maybe.noteDefault(section, "keeps_deleted", "0 h");
+    Maybe.noteDefault(section, "reach", "online");
+    Maybe.noteDefault(section, "starts", "full");
+  }
+}

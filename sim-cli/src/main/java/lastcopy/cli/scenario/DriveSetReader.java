@@ -1,0 +1,168 @@
+package lastcopy.cli.scenario;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lastcopy.law.Law;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rebuild;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads the drives of a copy and how they hold it. */
+final class DriveSetReader {
+  private static final Pattern DRIVES = Pattern.compile("(\\d{1,9})\\s*[x×]\\s*(\\S.*)");
+  private static final int MOST_DRIVES = 1_000;
+  private static final String EXAMPLE = "a number and a model, such as 2 x desk-8tb";
+
+  private final Notes notes;
+  private final Known known;
+  private final Values values;
+  private final LawReader laws;
+
+  DriveSetReader(Notes notes, Known known) {
+    this.notes = notes;
+    this.known = known;
+    this.values = new Values(notes);
+    this.laws = new LawReader(notes);
+  }
+
+  /** A number of drives of a model. */
+  private record Count(int drives, DriveModel model) {}
+
+  /** The drives; empty if they could not be read, which is noted. */
+  Optional<Medium> read(Section copy, Node node) {
+    Optional<Count> count = count(node);
+    Optional<Arrangement> arrangement = arrangement(copy, node, count.map(Count::drives));
+    Rebuild rebuild = rebuild(copy, count.map(Count::drives).orElse(1));
+    Optional<Medium.Batch> batch = copy.get("batch").map(n -> batch(n, copy.where()));
+    OptionalDouble replaceAt =
+        Maybe.number(copy.get("replace_at"), n -> values.time(n, Bound.ABOVE_ZERO));
+    Optional<Law> defects = copy.get("latent_defects").map(laws::life);
+    Optional<Law> scrub = copy.get("scrub").map(laws::law);
+    double strain = copy.get("strain").map(n -> values.number(n, Bound.AT_LEAST_ZERO)).orElse(1.0);
+    double errors = copy.get("read_errors").map(n -> values.number(n, Bound.SHARE)).orElse(0.0);
+    if (count.isEmpty() || arrangement.isEmpty()) {
+      return Optional.empty();
+    }
+    return notes.build(
+        node,
+        () ->
+            new Medium.DriveSet(
+                count.get().drives(),
+                count.get().model(),
+                arrangement.get(),
+                batch,
+                rebuild,
+                replaceAt,
+                defects,
+                scrub,
+                strain,
+                errors));
+  }
+
+  private Optional<Count> count(Node node) {
+    Matcher matcher = DRIVES.matcher(Nodes.text(node));
+    if (!matcher.matches()) {
+      values.wrong(node, EXAMPLE);
+      return Optional.empty();
+    }
+    int drives = Integer.parseInt(matcher.group(1));
+    if (drives < 1 || drives > MOST_DRIVES) {
+      values.wrong(node, EXAMPLE + "; from 1 to " + MOST_DRIVES + " drives");
+      return Optional.empty();
+    }
+    return model(node, matcher.group(2)).map(model -> new Count(drives, model));
+  }
+
+  private Optional<DriveModel> model(Node node, String name) {
+    DriveModel model = known.models().get(name);
+    if (model == null) {
+      List<String> names = List.copyOf(known.models().keySet());
+      String accepted = names.isEmpty() ? "a model under 'drives'" : String.join(", ", names);
+      String found = "'" + name + "', which is no drive model";
+      notes.problem(node, found, accepted, Spelling.nearest(name, names));
+    }
+    return Optional.ofNullable(model);
+  }
+
+  private Optional<Arrangement> arrangement(Section copy, Node drives, Optional<Integer> count) {
+    Optional<Node> node = copy.get("arrangement");
+    if (node.isEmpty()) {
+      return byDefault(copy, drives, count.orElse(1));
+    }
+    List<String> words = Arrays.stream(Arrangement.values()).map(Arrangement::word).toList();
+    String word = values.word(node.get(), words);
+    Arrangement arrangement = Arrangement.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    boolean ofThisWord = word.equals(Nodes.text(node.get()));
+    return ofThisWord && count.isPresent()
+        ? fitting(node.get(), arrangement, count.get())
+        : Optional.empty();
+  }
+
+  private Optional<Arrangement> byDefault(Section copy, Node drives, int count) {
+    if (count == 1) {
+      copy.defaulted("arrangement", "single");
+      return Optional.of(Arrangement.SINGLE);
+    }
+    String accepted = "arrangement: mirror, parity, double-parity, stripe or shelf";
+    notes.problem(drives, count + " drives without 'arrangement'", accepted);
+    return Optional.empty();
+  }
+
+  private Optional<Arrangement> fitting(Node node, Arrangement arrangement, int count) {
+    boolean single = arrangement == Arrangement.SINGLE;
+    if (single ? count == 1 : count >= arrangement.leastDrives()) {
+      return Optional.of(arrangement);
+    }
+    String accepted =
+        single
+            ? "1 drive for single"
+            : "at least " + arrangement.leastDrives() + " drives for " + arrangement.word();
+    notes.problem(node, "'" + arrangement.word() + "' with drives: " + count, accepted);
+    return Optional.empty();
+  }
+
+  private Medium.Batch batch(Node node, String where) {
+    Section section = Section.of(notes, Kind.BATCH, node, where + ".batch");
+    String name = section.require("name", "spring").map(n -> values.text(n, "a name")).orElse("?");
+    double spread =
+        section.require("spread", "0.5").map(n -> values.number(n, Bound.ABOVE_ZERO)).orElse(1.0);
+    return new Medium.Batch(name, spread);
+  }
+
+  private Rebuild rebuild(Section copy, int drives) {
+    if (drives > 1) {
+      Maybe.noteDefault(copy, "rebuild", "the drive's speed");
+      Maybe.noteDefault(copy, "rebuild_reads", "all");
+    }
+    double daily = copy.get("daily_work_takes").map(n -> values.share(n, Bound.PART)).orElse(0.0);
+    Rebuild.Reads reads = copy.get("rebuild_reads").map(this::reads).orElse(Rebuild.Reads.ALL);
+    return new Rebuild(time(copy, daily), reads);
+  }
+
+  private Rebuild.Reads reads(Node node) {
+    String word = values.word(node, List.of("all", "used"));
+    return Rebuild.Reads.valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
+  private Rebuild.Time time(Section copy, double daily) {
+    Optional<Node> node = copy.get("rebuild");
+    if (node.isEmpty() || isRate(node.get())) {
+      return new Rebuild.ByRate(Maybe.number(node, values::link), daily);
+    }
+    copy.refuse("daily_work_takes", "beside a law for 'rebuild'", "a rate for 'rebuild'");
+    return new Rebuild.ByLaw(laws.law(node.get()));
+  }
+
+  private static boolean isRate(Node node) {
+    return Quantity.parse(Nodes.text(node))
+        .filter(q -> q.unit().contains("/s") || q.unit().contains("ps"))
+        .isPresent();
+  }
+}

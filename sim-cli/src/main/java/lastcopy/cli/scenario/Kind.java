@@ -1,0 +1,88 @@
+package lastcopy.cli.scenario;
+
+import java.util.List;
+
+/** The sections of a scenario file and the keys that each may have, in the format's order. */
+enum Kind {
+  SCENARIO(
+      "a scenario",
+      "lastcopy",
+      "studio",
+      "years",
+      "currency",
+      "footage",
+      "places",
+      "boxes",
+      "desk",
+      "drives",
+      "layouts"),
+  FOOTAGE("footage", "on_hand", "shoots", "ingest", "growth", "keep_for", "clip", "worth"),
+  SHOOTS("shoots", "every", "per_year", "size", "spacing"),
+  PLACE("a place", "mishaps"),
+  MISHAP("a mishap", "rate", "takes"),
+  BOX("a box", "rate", "price", "speed"),
+  DESK("the desk", "deletion", "malware"),
+  DELETION("deletion", "rate", "size", "noticed"),
+  MALWARE("malware", "rate", "noticed"),
+  DRIVE(
+      "a drive model", "size", "price", "power", "speed", "fails", "age", "bought_at", "fails_off"),
+  LAYOUT("a layout", "title", "copies", "cards"),
+  CARDS("cards", "keep"),
+  COPY(
+      "a copy",
+      "place",
+      "box",
+      "drives",
+      "service",
+      "arrangement",
+      "batch",
+      "noticed",
+      "wait",
+      "rebuild",
+      "rebuild_reads",
+      "daily_work_takes",
+      "replace_at",
+      "latent_defects",
+      "scrub",
+      "strain",
+      "spoils",
+      "gone_noticed",
+      "read_errors",
+      "feed",
+      "restores_at",
+      "keeps_deleted",
+      "reach",
+      "starts",
+      "rotation"),
+  SERVICE("a service", "loses", "price"),
+  BATCH("a batch", "name", "spread"),
+  SPOILS("spoils", "rate", "tried_every"),
+  FEED("a feed", "from", "every", "at", "continuous", "link", "stops", "checked_every", "visits"),
+  ROTATION("rotation", "drives", "every"),
+  LAW("a law", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
+  LOOKS("a law or looks", "checked_every", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
+  WEIBULL("weibull", "shape", "scale", "location"),
+  /** Not a section: forms of a value, noted as if they were keys. */
+  VALUE("a value", "range");
+
+  private final String phrase;
+
+  // List.of cannot change.
+  @SuppressWarnings("ImmutableEnumChecker")
+  private final List<String> keys;
+
+  Kind(String phrase, String... keys) {
+    this.phrase = phrase;
+    this.keys = List.of(keys);
+  }
+
+  /** How a message calls it. */
+  String phrase() {
+    return phrase;
+  }
+
+  /** The keys that it may have. */
+  List<String> keys() {
+    return keys;
+  }
+}

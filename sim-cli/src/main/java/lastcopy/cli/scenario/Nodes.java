@@ -1,0 +1,90 @@
+package lastcopy.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+
+/** Plain questions to nodes of a YAML file. */
+final class Nodes {
+  private static final int LONGEST_QUOTE = 60;
+
+  private Nodes() {}
+
+  /** A named entry of a mapping whose keys are names. */
+  record Named(String name, Node key, Node value) {}
+
+  /** The text of a scalar; empty for anything else. */
+  static String text(Node node) {
+    return node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+  }
+
+  static boolean isEmpty(Node node) {
+    return node.getTag().equals(Tag.NULL) || (node instanceof ScalarNode && text(node).isEmpty());
+  }
+
+  /** What a message says that it found. */
+  static String describe(Node node) {
+    if (node instanceof MappingNode) {
+      return "a mapping";
+    }
+    if (node instanceof SequenceNode) {
+      return "a list";
+    }
+    return isEmpty(node) ? "nothing" : quote(text(node));
+  }
+
+  private static String quote(String text) {
+    String line = text.replaceAll("\\s+", " ");
+    boolean tooLong = line.length() > LONGEST_QUOTE;
+    return "'" + (tooLong ? line.substring(0, LONGEST_QUOTE) + "..." : line) + "'";
+  }
+
+  /** The value of a key, if the node is a mapping that has it. */
+  static Optional<Node> find(Node node, String key) {
+    if (!(node instanceof MappingNode mapping)) {
+      return Optional.empty();
+    }
+    return mapping.getValue().stream()
+        .filter(entry -> text(entry.getKeyNode()).equals(key))
+        .map(NodeTuple::getValueNode)
+        .findFirst();
+  }
+
+  /** The entries of a mapping from names, each once; anything else is noted as a problem. */
+  static List<Named> named(Notes notes, Node node, String what) {
+    if (!(node instanceof MappingNode mapping)) {
+      notes.problem(node, describe(node) + " for " + what, "names with a section each");
+      return List.of();
+    }
+    List<Named> found = new ArrayList<>();
+    for (NodeTuple entry : mapping.getValue()) {
+      addNamed(notes, entry, found);
+    }
+    return found;
+  }
+
+  private static void addNamed(Notes notes, NodeTuple entry, List<Named> found) {
+    String name = text(entry.getKeyNode());
+    if (name.isEmpty()) {
+      notes.problem(entry.getKeyNode(), "an empty name", "a name");
+    } else if (found.stream().noneMatch(other -> other.name().equals(name))) {
+      found.add(new Named(name, entry.getKeyNode(), entry.getValueNode()));
+    }
+  }
+
+  /** The items of a list; anything else is noted as a problem. */
+  static List<Node> items(Notes notes, Node node, String accepted) {
+    if (node instanceof SequenceNode list && !list.getValue().isEmpty()) {
+      return list.getValue();
+    }
+    boolean list = node instanceof SequenceNode;
+    notes.problem(node, list ? "an empty list" : describe(node), accepted);
+    return List.of();
+  }
+}

@@ -1,0 +1,67 @@
+package lastcopy.cli.scenario;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import lastcopy.scenario.Studio;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads a scenario file of format 1, written in YAML 1.2. */
+public final class ScenarioReader {
+  /** More than any text within the limit of characters takes in UTF-8. */
+  private static final int MOST_BYTES = 4 * Loader.MOST_CHARACTERS;
+
+  private ScenarioReader() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file text in UTF-8, at most a million characters
+   * @throws ScenarioException if it is no valid scenario; it knows every mistake of the file
+   * @throws IOException if it cannot be read at all
+   */
+  public static Scenario read(Path file) throws ScenarioException, IOException {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      bytes = in.readNBytes(MOST_BYTES + 1);
+    }
+    return parse(file.toString(), decode(file.toString(), bytes));
+  }
+
+  private static String decode(String name, byte[] bytes) throws ScenarioException {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      Notes notes = new Notes(name);
+      notes.problem(Optional.empty(), "bytes that are no text in UTF-8", "YAML 1.2 in UTF-8", "");
+      throw new ScenarioException(notes.problems());
+    }
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param name what messages call the file
+   * @param text the scenario
+   * @throws ScenarioException if it is no valid scenario; it knows every mistake of the text
+   */
+  public static Scenario parse(String name, String text) throws ScenarioException {
+    Notes notes = new Notes(name);
+    Optional<Node> root = new Loader(notes).load(text);
+    Optional<Studio> studio =
+        root.flatMap(
+            node -> notes.build(node, () -> new StudioReader(notes).read(node)).flatMap(s -> s));
+    NotYet.check(name, notes.uses()).forEach(notes::add);
+    List<Problem> problems = notes.problems();
+    if (!problems.isEmpty()) {
+      throw new ScenarioException(problems);
+    }
+    return new Scenario(studio.orElseThrow(), notes.defaults());
+  }
+}

@@ -1,0 +1,95 @@
+package lastcopy.cli.scenario;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+
+/** A mapping whose keys are fixed by the format; unknown keys are noted as problems. */
+final class Section {
+  private final Notes notes;
+  private final Kind kind;
+  private final Node node;
+  private final String where;
+  private final Map<String, NodeTuple> entries = new LinkedHashMap<>();
+
+  private Section(Notes notes, Kind kind, Node node, String where) {
+    this.notes = notes;
+    this.kind = kind;
+    this.node = node;
+    this.where = where;
+  }
+
+  /** Reads the keys; a node that is no mapping is noted and gives a section without keys. */
+  static Section of(Notes notes, Kind kind, Node node, String where) {
+    Section section = new Section(notes, kind, node, where);
+    if (node instanceof MappingNode mapping) {
+      mapping.getValue().forEach(section::add);
+    } else {
+      String accepted = "keys with values, such as " + String.join(", ", kind.keys());
+      notes.problem(node, Nodes.describe(node) + " for " + kind.phrase(), accepted);
+    }
+    return section;
+  }
+
+  private void add(NodeTuple entry) {
+    String key = Nodes.text(entry.getKeyNode());
+    if (kind.keys().contains(key)) {
+      entries.putIfAbsent(key, entry);
+      notes.uses(kind, key, entry.getKeyNode(), entry.getValueNode());
+      return;
+    }
+    notes.problem(
+        entry.getKeyNode(),
+        "'" + key + "', which is no key of " + kind.phrase(),
+        String.join(", ", kind.keys()),
+        Spelling.nearest(key, kind.keys()));
+  }
+
+  boolean has(String key) {
+    return entries.containsKey(key);
+  }
+
+  Optional<Node> get(String key) {
+    return Optional.ofNullable(entries.get(key)).map(NodeTuple::getValueNode);
+  }
+
+  /** The value of a key that must be there; its absence is noted with an example. */
+  Optional<Node> require(String key, String example) {
+    if (!has(key) && node instanceof MappingNode) {
+      notes.problem(node, kind.phrase() + " without '" + key + "'", key + ": " + example);
+    }
+    return get(key);
+  }
+
+  /** Notes that a key stands where it has no effect. */
+  void refuse(String key, String why, String accepted) {
+    if (has(key)) {
+      notes.problem(entries.get(key).getKeyNode(), "'" + key + "' " + why, accepted);
+    }
+  }
+
+  /** Notes a default of this section. */
+  void defaulted(String key, String value) {
+    notes.defaulted(where, key, value);
+  }
+
+  /** Notes a default of this section that is a guess of this project. */
+  void assumed(String key, String value) {
+    notes.assumed(where, key, value);
+  }
+
+  boolean isMapping() {
+    return node instanceof MappingNode;
+  }
+
+  Node node() {
+    return node;
+  }
+
+  String where() {
+    return where;
+  }
+}

@@ -1,0 +1,50 @@
+package lastcopy.cli.scenario;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/** Finds the word that was probably meant. */
+final class Spelling {
+  private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
+  private static final int FURTHEST = 2;
+
+  private Spelling() {}
+
+  /** The known word nearest to one that is not known, or an empty string if none is near. */
+  static String nearest(String word, Collection<String> known) {
+    return known.stream()
+        .filter(other -> distance(word, other) <= furthest(word))
+        .min(Comparator.comparingInt(other -> distance(word, other)))
+        .orElse("");
+  }
+
+  /** Numbered or lettered names, such as shelf-1 and shelf-2, are meant to differ. */
+  static boolean sameSeries(String a, String b) {
+    String end = "(\\d+|[-_ ][A-Za-z])$";
+    return a.replaceFirst(end, "").equals(b.replaceFirst(end, ""));
+  }
+
+  private static int furthest(String word) {
+    // In a short word two letters are too much of it.
+    return Math.min(FURTHEST, Math.max(1, word.length() / 3));
+  }
+
+  private static int distance(String a, String b) {
+    int distance = DISTANCE.apply(lower(a), lower(b));
+    // Two letters in the wrong order are one slip.
+    return distance == 2 && letters(a).equals(letters(b)) ? 1 : distance;
+  }
+
+  private static String letters(String word) {
+    char[] letters = lower(word).toCharArray();
+    Arrays.sort(letters);
+    return new String(letters);
+  }
+
+  private static String lower(String word) {
+    return word.toLowerCase(Locale.ROOT).replace('-', '_');
+  }
+}

@@ -1,0 +1,66 @@
+package lastcopy.cli.scenario;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads the whole file. */
+final class StudioReader {
+  private static final String VERSION = "1";
+
+  private final Notes notes;
+  private final Values values;
+
+  StudioReader(Notes notes) {
+    this.notes = notes;
+    this.values = new Values(notes);
+  }
+
+  /** The studio; empty if anything that it needs is missing, which is noted. */
+  Optional<Studio> read(Node root) {
+    Section section = Section.of(notes, Kind.SCENARIO, root, "");
+    section.require("lastcopy", VERSION).ifPresent(this::checkVersion);
+    String name =
+        section
+            .require("studio", "Harbour Lane Films")
+            .map(n -> values.text(n, "a title"))
+            .orElse("?");
+    double years =
+        section.require("years", "5").map(n -> values.number(n, Bound.YEARS)).orElse(1.0);
+    Optional<String> currency = section.get("currency").map(n -> values.text(n, "a label"));
+    Optional<Footage> footage =
+        section
+            .require("footage", "{shoots: {every: 7 days, size: 96 GB}}")
+            .flatMap(n -> new FootageReader(notes).read(n));
+    Desk desk = section.get("desk").map(n -> new DeskReader(notes).read(n)).orElse(Desk.QUIET);
+    List<Layout> layouts = layouts(section);
+    return notes.hasProblems()
+        ? Optional.empty()
+        : notes.build(
+            root, () -> new Studio(name, years, currency, footage.orElseThrow(), desk, layouts));
+  }
+
+  private List<Layout> layouts(Section section) {
+    PlaceReader places = new PlaceReader(notes);
+    Known known =
+        new Known(
+            section.get("places").map(places::places).orElse(Map.of()),
+            section.get("boxes").map(places::boxes).orElse(Map.of()),
+            section.get("drives").map(n -> new DriveReader(notes).read(n)).orElse(Map.of()));
+    return section
+        .require("layouts", "{one-drive: {copies: {main: {drives: 1 x desk-8tb}}}}")
+        .map(n -> new LayoutReader(notes, known).read(n))
+        .orElse(List.of());
+  }
+
+  private void checkVersion(Node node) {
+    if (!Nodes.text(node).equals(VERSION)) {
+      notes.problem(node, "format " + Nodes.describe(node), VERSION);
+    }
+  }
+}

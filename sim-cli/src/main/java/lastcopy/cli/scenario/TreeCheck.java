@@ -1,0 +1,72 @@
+package lastcopy.cli.scenario;
+
+import java.util.HashSet;
+import java.util.Set;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/** Checks of a whole tree: its size with aliases expanded, keys given twice, and tags. */
+final class TreeCheck {
+  private static final int MOST_NODES = 100_000;
+  // Aliases can nest deeper than the text does.
+  private static final int DEEPEST = 60;
+  private static final String STANDARD_TAG = "tag:yaml.org,2002:";
+
+  private final Notes notes;
+  private int nodes;
+  private int depth;
+
+  TreeCheck(Notes notes) {
+    this.notes = notes;
+  }
+
+  /** Whether the tree can be read on; what is wrong with it is noted in either case. */
+  boolean holds(Node node) {
+    if (node.isRecursive() || ++nodes > MOST_NODES || depth > DEEPEST) {
+      String found = node.isRecursive() ? "an alias of what it stands in" : "too many aliases";
+      notes.problem(node, found, "at most " + MOST_NODES + " values, aliases written out");
+      return false;
+    }
+    checkTag(node);
+    depth++;
+    boolean holds = childrenHold(node);
+    depth--;
+    return holds;
+  }
+
+  private boolean childrenHold(Node node) {
+    if (node instanceof SequenceNode list) {
+      return list.getValue().stream().allMatch(this::holds);
+    }
+    return !(node instanceof MappingNode mapping) || entriesHold(mapping);
+  }
+
+  private boolean entriesHold(MappingNode mapping) {
+    Set<String> seen = new HashSet<>();
+    for (NodeTuple entry : mapping.getValue()) {
+      checkKey(entry.getKeyNode(), seen);
+      if (!holds(entry.getValueNode())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void checkKey(Node key, Set<String> seen) {
+    if (!(key instanceof ScalarNode)) {
+      notes.problem(key, Nodes.describe(key) + " as a key", "a word as a key");
+    } else if (!seen.add(Nodes.text(key))) {
+      notes.problem(key, "the key '" + Nodes.text(key) + "' a second time", "each key once");
+    }
+  }
+
+  private void checkTag(Node node) {
+    String tag = node.getTag().getValue();
+    if (!tag.startsWith(STANDARD_TAG)) {
+      notes.problem(node, "the tag '" + tag + "'", "plain values without tags");
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package lastcopy.cli.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads single values; a mistake is noted and a harmless value stands in for it. */
+final class Values {
+  /** Inside every bound, so that it causes no mistakes of its own. */
+  private static final double STAND_IN = 0.5;
+
+  private final Notes notes;
+
+  Values(Notes notes) {
+    this.notes = notes;
+  }
+
+  /** A size in bytes. */
+  double size(Node node, Bound bound) {
+    return quantity(node, UnitTable.SIZE, bound);
+  }
+
+  /** A time in hours. */
+  double time(Node node, Bound bound) {
+    return quantity(node, UnitTable.TIME, bound);
+  }
+
+  /** A rate in bytes per second, above 0. */
+  double link(Node node) {
+    return quantity(node, UnitTable.LINK, Bound.ABOVE_ZERO);
+  }
+
+  /** A quantity in the engine's unit. */
+  double quantity(Node node, UnitTable units, Bound bound) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
+    if (parsed.isEmpty()) {
+      return wrong(node, units.example());
+    }
+    OptionalDouble factor = units.factor(parsed.get().unit());
+    if (factor.isEmpty()) {
+      return wrongUnit(node, parsed.get().unit(), units);
+    }
+    return single(node, parsed.get(), factor.getAsDouble(), units.example(), bound);
+  }
+
+  /** A mean in hours above 0, which may be a range. */
+  double mean(Node node) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node)).filter(Quantity::range);
+    if (parsed.isEmpty() || UnitTable.TIME.factor(parsed.get().unit()).isEmpty()) {
+      return time(node, Bound.ABOVE_ZERO);
+    }
+    return range(node, parsed.get(), "a mean such as 50000 h");
+  }
+
+  /** A bare number. */
+  double number(Node node, Bound bound) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
+    if (parsed.isEmpty() || !parsed.get().unit().isEmpty()) {
+      return wrong(node, bound.words());
+    }
+    return single(node, parsed.get(), 1, bound.words(), bound);
+  }
+
+  /** A share as a number, or in %. */
+  double share(Node node, Bound bound) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
+    if (parsed.isPresent() && parsed.get().unit().equals("%")) {
+      return single(node, parsed.get(), 0.01, bound.words(), bound);
+    }
+    return number(node, bound);
+  }
+
+  /** A chance or a rate, which may be a range. */
+  Chance chance(Node node) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
+    if (parsed.isEmpty()) {
+      wrong(node, Chance.EXAMPLE);
+      return Chance.STAND_IN;
+    }
+    Optional<Chance> chance = Chance.of(parsed.get().low(), parsed.get().unit());
+    if (chance.isEmpty()) {
+      wrongUnit(node, parsed.get().unit(), Chance.UNITS);
+      return Chance.STAND_IN;
+    }
+    return checked(node, parsed.get(), chance.get());
+  }
+
+  private Chance checked(Node node, Quantity quantity, Chance chance) {
+    if (quantity.range()) {
+      range(node, quantity, Chance.EXAMPLE);
+    }
+    boolean high = Chance.of(quantity.high(), quantity.unit()).filter(Chance::holds).isPresent();
+    if (chance.holds() && high) {
+      return chance;
+    }
+    wrong(node, chance.words());
+    return Chance.STAND_IN;
+  }
+
+  /** One of a few words; the first if it is none of them. */
+  String word(Node node, List<String> words) {
+    String text = Nodes.text(node);
+    if (words.contains(text)) {
+      return text;
+    }
+    String accepted = String.join(", ", words);
+    notes.problem(node, Nodes.describe(node), accepted, Spelling.nearest(text, words));
+    return words.get(0);
+  }
+
+  /** Some text; a mistake if there is none. */
+  String text(Node node, String accepted) {
+    String text = Nodes.text(node);
+    if (text.isEmpty()) {
+      notes.problem(node, Nodes.describe(node), accepted);
+      return "?";
+    }
+    return text;
+  }
+
+  /** A name that must be one of the known ones; empty if it is not. */
+  Optional<String> reference(Node node, String what, List<String> known) {
+    String name = Nodes.text(node);
+    if (known.contains(name)) {
+      return Optional.of(name);
+    }
+    String accepted = known.isEmpty() ? what + " defined in this file" : String.join(", ", known);
+    String found = Nodes.describe(node) + ", which is no " + what;
+    notes.problem(node, found, accepted, Spelling.nearest(name, known));
+    return Optional.empty();
+  }
+
+  double wrong(Node node, String accepted) {
+    notes.problem(node, Nodes.describe(node), accepted);
+    return STAND_IN;
+  }
+
+  private double wrongUnit(Node node, String unit, UnitTable units) {
+    String found =
+        Nodes.describe(node)
+            + (unit.isEmpty()
+                ? ", a number without a unit"
+                : " with the unknown unit '" + unit + "'");
+    notes.problem(node, found, units.example(), unit.isEmpty() ? "" : units.suggest(unit));
+    return STAND_IN;
+  }
+
+  private double single(Node node, Quantity quantity, double factor, String accepted, Bound bound) {
+    double value = quantity.low() * factor;
+    if (quantity.range()) {
+      return wrong(node, accepted + "; a range only on a chance, a rate or a mean");
+    }
+    boolean plain = accepted.equals(bound.words());
+    return bound.holds(value)
+        ? value
+        : wrong(node, plain ? accepted : accepted + "; " + bound.words());
+  }
+
+  private double range(Node node, Quantity quantity, String accepted) {
+    if (!(quantity.low() > 0 && quantity.high() > quantity.low())) {
+      return wrong(node, accepted + ", or a range of two ends above 0, the lower first");
+    }
+    notes.uses(Kind.VALUE, "range", node, node);
+    return STAND_IN;
+  }
+}

@@ -1,0 +1,133 @@
+package lastcopy.cli.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Uniform;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
+
+/** Every key that is simulated, once, and what becomes of it; and what is left out. */
+class EveryKeyTest {
+  private static final String FULL =
+      """
+      lastcopy: 1
+      studio: Reed Bank Films
+      years: 2.5
+      currency: EUR
+      footage:
+        on_hand: 2.4 TB
+        shoots: {per_year: 40, size: 120 GB, spacing: random}
+        growth: -10 %/year
+        clip: 4 GB
+        worth: 900 per shoot
+      places:
+        studio: {mishaps: {fire: {rate: 0.3 %/year}, theft: {rate: 3 per year, takes: 0.5}}}
+        home:
+      boxes:
+        tower: {rate: 0.2 %/year, price: 250, speed: 300 MB/s}
+      desk:
+        deletion: {rate: 0 %/year, size: 2 shoots, noticed: {mean: 20 days}}
+        malware: {rate: 0 %/year, noticed: 2 days}
+      drives:
+        used: {size: 4 TB, price: 40, speed: 90 MB/s, fails: 2 %/year,
+               age: {uniform: [2 years, 6 years]}, bought_at: 3 years}
+      layouts:
+        all:
+          title: All keys
+          copies:
+            main: {place: studio, box: tower, drives: 3 x used, arrangement: parity,
+                   noticed: {checked_every: 30 days}, gone_noticed: 1 h, wait: 4 days,
+                   rebuild: 120 MB/s, rebuild_reads: used, daily_work_takes: 0.25,
+                   strain: 1, read_errors: 0, latent_defects: 0 %/year}
+            far: {place: home, drives: 1 x used, restores_at: 100 MB/s, starts: empty,
+                  feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s, stops: 0 per year,
+                         checked_every: 30 days},
+                  keeps_deleted: for good, reach: offline, spoils: {rate: 0 %/year}}
+            cloud: {place: hall, service: {loses: 0.001 %/year, price: 5 per TB per month},
+                    feed: {from: far, continuous: true}, keeps_deleted: 30 days}
+      """;
+
+  private static final Studio STUDIO = Texts.studio(FULL);
+  private static final Layout LAYOUT = STUDIO.layouts().get(0);
+
+  @Test
+  void theStudioAndItsFootage() {
+    assertThat(STUDIO.name()).isEqualTo("Reed Bank Films");
+    assertThat(STUDIO.years()).isEqualTo(2.5);
+    assertThat(STUDIO.currency()).hasValue("EUR");
+    assertThat(STUDIO.footage())
+        .isEqualTo(
+            new Footage(
+                2.4e12,
+                new Shoots(219, 120e9, Shoots.Spacing.RANDOM),
+                -0.1,
+                OptionalDouble.empty(),
+                4e9,
+                OptionalDouble.of(900)));
+    assertThat(STUDIO.desk().deletion().orElseThrow().noticed()).isEqualTo(new Exponential(480));
+    assertThat(STUDIO.desk().malware().orElseThrow().noticed()).isEqualTo(new Fixed(48));
+  }
+
+  @Test
+  void theWorkingCopy() {
+    Copy main = LAYOUT.workingCopy();
+    Medium.DriveSet set = main.driveSet().orElseThrow();
+    assertThat(LAYOUT.title()).isEqualTo("All keys");
+    assertThat(main.place().mishaps().get(1).takes()).isEqualTo(0.5);
+    assertThat(main.place().mishaps().get(1).rate()).isEqualTo(Rate.perYear(3));
+    assertThat(main.box().orElseThrow().bytesPerSecond()).hasValue(300e6);
+    assertThat(main.repair())
+        .isEqualTo(
+            new Copy.Repair(new Delay.Looks(720), new Delay.Lawful(new Fixed(1)), new Fixed(96)));
+    assertThat(set.drives()).isEqualTo(3);
+    assertThat(set.arrangement()).isEqualTo(Arrangement.PARITY);
+    assertThat(set.model().age()).isEqualTo(new Uniform(17_520, 52_560));
+    assertThat(set.model().boughtAtHours()).isEqualTo(26_280);
+    assertThat(set.model().price()).hasValue(40);
+    assertThat(set.model().speed()).isEqualTo(90e6);
+  }
+
+  @Test
+  void theFedCopies() {
+    Copy far = LAYOUT.copies().get(1);
+    assertThat(far.feed().orElseThrow().schedule()).isEqualTo(new Feed.Every(24, 2));
+    assertThat(far.feed().orElseThrow().bytesPerSecond()).hasValue(2.5e6);
+    assertThat(far.feed().orElseThrow().checkedEveryHours()).hasValue(720);
+    assertThat(far.restoresAt()).hasValue(100e6);
+    assertThat(far.keepsDeletedHours()).isInfinite();
+    assertThat(far.reach()).isEqualTo(Copy.Reach.OFFLINE);
+    assertThat(far.startsFull()).isFalse();
+    Copy cloud = LAYOUT.copies().get(2);
+    assertThat(cloud.place().id()).isEqualTo("hall");
+    assertThat(cloud.medium())
+        .isEqualTo(new Medium.Service(Rate.ofYearlyProbability(0.00001), OptionalDouble.of(5)));
+    assertThat(cloud.feed().orElseThrow().schedule()).isEqualTo(new Feed.Continuous());
+  }
+
+  @Test
+  void whatIsLeftOutIsListed() {
+    assertThat(Texts.far(Texts.VALID).place().id()).isEqualTo("copy:far");
+    assertThat(Texts.scenario(Texts.VALID).defaults())
+        .contains(
+            new Default("drives.desk", "speed", "120 MB/s", "assumption"),
+            new Default("footage", "clip", "1 GB", "format default"),
+            new Default("layouts.pair.main", "arrangement", "single", "format default"),
+            new Default("layouts.pair.main", "noticed", "0 h", "format default"),
+            new Default("layouts.pair.main", "wait", "0 h", "format default"),
+            new Default("layouts.pair.far", "restores_at", "the feed's link", "format default"),
+            new Default("layouts.pair.far.feed", "at", "0 h", "format default"))
+        .noneMatch(d -> d.where().equals("layouts.pair.main") && d.key().equals("place"));
+  }
+}

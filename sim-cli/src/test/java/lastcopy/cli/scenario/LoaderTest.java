@@ -1,0 +1,109 @@
+package lastcopy.cli.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Text that is no YAML, or more of it than a scenario needs. */
+class LoaderTest {
+
+  @Test
+  void anEmptyFile() {
+    String problem =
+        "demo.yaml:1:1: found an empty file; accepted: a scenario that begins with 'lastcopy: 1'.";
+    assertThat(Texts.problems("")).containsExactly(problem);
+    assertThat(Texts.problems("# nothing\n\n")).containsExactly(problem);
+    assertThat(Texts.problems("null")).containsExactly(problem);
+  }
+
+  @Test
+  void textThatIsNoMapping() {
+    assertThat(Texts.problems("just words"))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:1:1: found 'just words' for a scenario; accepted: keys with values");
+  }
+
+  @Test
+  void textThatIsNoYaml() {
+    assertThat(Texts.problems("lastcopy: 1\nstudio: [a\n"))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:3:1: found what is no YAML: ")
+        .endsWith("accepted: YAML 1.2.");
+    assertThat(Texts.problems("a: \u0000")).hasSize(1);
+  }
+
+  @Test
+  void tabs() {
+    assertThat(Texts.problems("lastcopy: 1\nfootage:\n\ton_hand: 1 TB\n"))
+        .containsExactly("demo.yaml:3:1: found a tab used to indent; accepted: spaces.");
+  }
+
+  @Test
+  void aKeyGivenTwice() {
+    assertThat(Texts.problems(Texts.VALID + "years: 6\n"))
+        .containsExactly(
+            "demo.yaml:17:1: found the key 'years' a second time; accepted: each key once.");
+    assertThat(Texts.problems(Texts.withMain("drives: 1 x desk, wait: 1 h, wait: 2 h")))
+        .singleElement()
+        .asString()
+        .contains("the key 'wait' a second time");
+  }
+
+  @Test
+  void aSecondDocument() {
+    assertThat(Texts.problems(Texts.VALID + "---\nyears: 6\n"))
+        .singleElement()
+        .asString()
+        .contains("but found another document");
+  }
+
+  @Test
+  void depth() {
+    assertThat(Texts.problems("a: " + "[".repeat(100_000)))
+        .containsExactly(
+            "demo.yaml:1:33: found more than 30 levels of nesting; accepted: fewer levels.");
+  }
+
+  @Test
+  void size() {
+    assertThat(Texts.problems("# " + "x".repeat(1_000_000)))
+        .containsExactly("demo.yaml:1:1: found 1000002 characters; accepted: at most 1000000.");
+  }
+
+  @Test
+  void aliasesThatMultiply() {
+    StringBuilder text = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
+    for (int i = 1; i < 9; i++) {
+      String alias = "*a" + (i - 1);
+      text.append("a%d: &a%d [%s]\n".formatted(i, i, (alias + ", ").repeat(9) + alias));
+    }
+    assertThat(Texts.problems(text.toString())).singleElement().asString().contains("aliases");
+    String five = text.substring(0, text.indexOf("a6:"));
+    assertThat(Texts.problems(five)).anyMatch(p -> p.contains("found too many aliases"));
+  }
+
+  @Test
+  void anAliasOfItself() {
+    assertThat(Texts.problems("a: &a {b: *a}\n"))
+        .anyMatch(p -> p.contains("found an alias of what it stands in"));
+  }
+
+  @Test
+  void anAliasMayBeUsed() {
+    String text =
+        Texts.VALID
+            .replace("every: 7 days", "every: &week 7 days")
+            .replace("every: 1 day}", "every: *week}");
+    assertThat(Texts.problems(text)).isEmpty();
+  }
+
+  @Test
+  void tagsAndListsAsKeys() {
+    assertThat(Texts.problems(Texts.VALID.replace("years: 5", "years: !five 5")))
+        .containsExactly(
+            "demo.yaml:3:8: found the tag '!five'; accepted: plain values without tags.");
+    assertThat(Texts.problems("[a]: 1\n")).isNotEmpty();
+  }
+}

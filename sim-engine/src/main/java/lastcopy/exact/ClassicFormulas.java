@@ -1,0 +1,63 @@
+package lastcopy.exact;
+
+/** Mean times to data loss as the literature gives them; all times in hours. */
+public final class ClassicFormulas {
+
+  private ClassicFormulas() {}
+
+  /**
+   * n units of which one failure is survived: (μ + (2n − 1)λ)/(n(n − 1)λ²) (Greenan, Plank, Wylie,
+   * HotStorage 2010). Exact for constant rates.
+   *
+   * @param units n, at least 2
+   * @param failsPerHour λ, above 0
+   * @param repairsPerHour μ, at least 0
+   */
+  public static double oneSurvived(int units, double failsPerHour, double repairsPerHour) {
+    Check.that(units >= 2, "units must be at least 2", units);
+    Check.above(failsPerHour, "failure rate");
+    Check.atLeastZero(repairsPerHour, "repair rate");
+    return (repairsPerHour + (2.0 * units - 1) * failsPerHour)
+        / ((double) units * (units - 1) * failsPerHour * failsPerHour);
+  }
+
+  /**
+   * Many groups with check disks: MTTF²/((D + C·nG)(G + C − 1)·MTTR) (Patterson, Gibson, Katz,
+   * SIGMOD 1988). An approximation for repairs short against lives.
+   *
+   * @param meanLife MTTF of a disk, above 0
+   * @param meanRepair MTTR, above 0
+   * @param dataDisks D, a multiple of the group's, above 0
+   * @param groupData G, data disks of a group, above 0
+   * @param groupChecks C, check disks of a group, above 0
+   */
+  public static double patterson(
+      double meanLife, double meanRepair, int dataDisks, int groupData, int groupChecks) {
+    Check.above(meanLife, "mean life");
+    Check.above(meanRepair, "mean repair");
+    Check.above(groupChecks, "check disks of a group");
+    Check.that(
+        groupData > 0 && dataDisks > 0 && dataDisks % groupData == 0,
+        "data disks must fill their groups",
+        dataDisks);
+    double disks = dataDisks + (double) groupChecks * dataDisks / groupData;
+    return meanLife / disks * meanLife / (groupData + groupChecks - 1) / meanRepair;
+  }
+
+  /**
+   * Parity groups: MTTF²/(N(G − 1)·MTTR) (Chen, Lee, Gibson, Katz, Patterson, ACM Computing Surveys
+   * 26(2), 1994).
+   *
+   * @param meanLife MTTF of a disk, above 0
+   * @param meanRepair MTTR, above 0
+   * @param disks N, all disks, above 0
+   * @param group G, the disks of a parity group with its parity, at least 2
+   */
+  public static double chen(double meanLife, double meanRepair, int disks, int group) {
+    Check.above(meanLife, "mean life");
+    Check.above(meanRepair, "mean repair");
+    Check.above(disks, "disks");
+    Check.that(group >= 2, "a group needs at least 2 disks", group);
+    return meanLife / disks * meanLife / (group - 1) / meanRepair;
+  }
+}

@@ -1,0 +1,2 @@
+/** Closed forms and Markov chains that prove the engine where they apply. */
+package lastcopy.exact;

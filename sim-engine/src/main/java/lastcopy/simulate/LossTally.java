@@ -1,0 +1,158 @@
+package lastcopy.simulate;
+
+import java.util.Map;
+import java.util.TreeMap;
+import lastcopy.history.Cause;
+import lastcopy.history.Ledger;
+import lastcopy.interval.MeanTally;
+import lastcopy.scenario.Units;
+
+/**
+ * Counts what histories of one layout lose. Mutable; one thread writes a chunk's tally, and chunks
+ * are merged in their order, so that sums are the same on any number of threads.
+ */
+final class LossTally implements Ledger {
+
+  /** Exposure comes from the first plain histories only. */
+  static final long TIMED_HISTORIES = 20_000;
+
+  /** Amounts a rounding below a threshold still count as having reached it. */
+  private static final double ROUNDING = 1 + 1e-9;
+
+  /** Events and bytes of one cause. */
+  static final class CauseTally {
+    long events;
+    double bytes;
+  }
+
+  final Thresholds thresholds;
+  final long[] firstLossBy;
+  final long[] bytesReached;
+  final long[] shootsReached;
+  final MeanTally events = new MeanTally();
+  final MeanTally bytes = new MeanTally();
+  final MeanTally shoots = new MeanTally();
+  final MeanTally hits = new MeanTally();
+  final Map<String, CauseTally> causes = new TreeMap<>();
+  final Map<String, String> sentences = new TreeMap<>();
+  final TimeTally time = new TimeTally();
+  long histories;
+  long losses;
+  long everything;
+
+  private boolean timed;
+  private int eventsNow;
+  private double firstNow;
+  private double bytesNow;
+  private double shootsNow;
+  private double hitsNow;
+  private boolean everythingNow;
+
+  LossTally(Thresholds thresholds) {
+    this.thresholds = thresholds;
+    firstLossBy = new long[thresholds.years().length];
+    bytesReached = new long[thresholds.bytes().length];
+    shootsReached = new long[thresholds.shoots().length];
+  }
+
+  void begin(long number) {
+    timed = number < TIMED_HISTORIES;
+    eventsNow = 0;
+    bytesNow = 0;
+    shootsNow = 0;
+    hitsNow = 0;
+    everythingNow = false;
+  }
+
+  @Override
+  public void lost(double hours, double lost, double count, int hit, boolean all, Cause cause) {
+    if (eventsNow++ == 0) {
+      firstNow = hours;
+    }
+    bytesNow += lost;
+    shootsNow += count;
+    hitsNow += hit;
+    everythingNow |= all;
+    CauseTally tally = causes.computeIfAbsent(cause.id(), id -> new CauseTally());
+    sentences.putIfAbsent(cause.id(), cause.sentence());
+    tally.events++;
+    tally.bytes += lost;
+  }
+
+  @Override
+  public void passed(
+      double hours, double bare, double fragile, double away, double refill, double most) {
+    time.add(bare, fragile, away, refill, most);
+  }
+
+  @Override
+  public boolean wantsTime() {
+    return timed;
+  }
+
+  /** Ends a history; whether it lost anything. */
+  boolean end() {
+    histories++;
+    if (timed) {
+      time.endHistory();
+    }
+    if (eventsNow == 0) {
+      return false;
+    }
+    losses++;
+    everything += everythingNow ? 1 : 0;
+    events.add(eventsNow);
+    bytes.add(bytesNow);
+    shoots.add(shootsNow);
+    hits.add(hitsNow);
+    countFirst(firstNow / Units.HOURS_PER_YEAR);
+    countReached(thresholds.bytes(), bytesReached, bytesNow);
+    countReached(thresholds.shoots(), shootsReached, shootsNow);
+    return true;
+  }
+
+  private void countFirst(double years) {
+    double[] at = thresholds.years();
+    for (int i = at.length - 1; i >= 0 && (i == at.length - 1 || years <= at[i]); i--) {
+      firstLossBy[i]++;
+    }
+  }
+
+  private static void countReached(double[] thresholds, long[] reached, double amount) {
+    for (int i = 0; i < thresholds.length && thresholds[i] <= amount * ROUNDING; i++) {
+      reached[i]++;
+    }
+  }
+
+  void merge(LossTally chunk) {
+    histories += chunk.histories;
+    losses += chunk.losses;
+    everything += chunk.everything;
+    mergeMean(events, chunk.events, chunk.histories);
+    mergeMean(bytes, chunk.bytes, chunk.histories);
+    mergeMean(shoots, chunk.shoots, chunk.histories);
+    mergeMean(hits, chunk.hits, chunk.histories);
+    addAll(firstLossBy, chunk.firstLossBy);
+    addAll(bytesReached, chunk.bytesReached);
+    addAll(shootsReached, chunk.shootsReached);
+    chunk.causes.forEach(
+        (id, tally) -> {
+          CauseTally mine = causes.computeIfAbsent(id, key -> new CauseTally());
+          mine.events += tally.events;
+          mine.bytes += tally.bytes;
+        });
+    chunk.sentences.forEach(sentences::putIfAbsent);
+    time.merge(chunk.time);
+  }
+
+  private static void mergeMean(MeanTally into, MeanTally from, long histories) {
+    into.merge(from);
+    into.addHistories(histories - from.histories());
+  }
+
+  private static void addAll(long[] into, long[] from) {
+    for (int i = 0; i < into.length; i++) {
+      into[i] += from[i];
+    }
+  }
+}
