@@ -41,12 +41,19 @@ final class Converters {
     }
   }
 
+  /**
+   * A cap on time. The options cannot be an Optional themselves: the parser unwraps those.
+   *
+   * @param duration empty for no cap
+   */
+  record TimeCap(Optional<Duration> duration) {}
+
   /** A time such as {@code 60s}, {@code 5min} or {@code 2h}; {@code none} gives no time. */
-  static final class Time implements ITypeConverter<Optional<Duration>> {
+  static final class Time implements ITypeConverter<TimeCap> {
     @Override
-    public Optional<Duration> convert(String text) {
+    public TimeCap convert(String text) {
       if (text.equals("none")) {
-        return Optional.empty();
+        return new TimeCap(Optional.empty());
       }
       Matcher parts = parts(text);
       Double seconds = parts.matches() ? SECONDS.get(parts.group(2)) : null;
@@ -58,7 +65,7 @@ final class Converters {
       if (millis < 1) {
         throw new TypeConversionException("'" + text + "' must be above 0");
       }
-      return Optional.of(Duration.ofMillis(millis));
+      return new TimeCap(Optional.of(Duration.ofMillis(millis)));
     }
   }
 

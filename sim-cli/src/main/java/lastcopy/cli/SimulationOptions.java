@@ -1,7 +1,5 @@
 package lastcopy.cli;
 
-import java.time.Duration;
-import java.util.Optional;
 import java.util.OptionalLong;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Settings;
@@ -59,7 +57,7 @@ final class SimulationOptions {
       defaultValue = "60s",
       converter = Converters.Time.class,
       description = "Stop after that time, such as 10s or 5min, or none (default: 60s).")
-  private Optional<Duration> time;
+  private Converters.TimeCap time;
 
   @Option(
       names = "--histories",
@@ -102,7 +100,7 @@ final class SimulationOptions {
         confidence,
         precision,
         histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
-        time,
+        time.duration(),
         threadCount());
   }
 
