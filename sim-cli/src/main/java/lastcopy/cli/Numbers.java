@@ -61,22 +61,29 @@ final class Numbers {
         ByteUnit.digits(unit.in(amount.high())));
   }
 
-  /** A plain figure with its interval. */
+  /** A plain figure with its interval, to one decimal at most. */
   static String figure(Estimate figure) {
-    return scaled(figure, 1);
+    return figure.seen()
+        ? withRange(figure, 1, Math.min(1, decimals(figure, 1)))
+        : "at most " + ByteUnit.digits(figure.high());
   }
 
   /** Numbers to so many decimals as the interval supports, two at most. */
   private static String scaled(Estimate estimate, double factor) {
-    int decimals = decimals(estimate, factor);
-    if (!estimate.seen()) {
-      return "at most " + ByteUnit.digits(estimate.high() * factor);
-    }
-    String value = fixed(estimate.value() * factor, decimals);
+    return estimate.seen()
+        ? withRange(estimate, factor, decimals(estimate, factor))
+        : "at most " + ByteUnit.digits(estimate.high() * factor);
+  }
+
+  private static String withRange(Estimate estimate, double factor, int decimals) {
     if (estimate.high() == estimate.low()) {
       return ByteUnit.digits(estimate.value() * factor);
     }
-    return value + " (" + range(estimate, factor).orElse(value) + ")";
+    String value = fixed(estimate.value() * factor, decimals);
+    String low = fixed(estimate.low() * factor, decimals);
+    String high = fixed(estimate.high() * factor, decimals);
+    // An interval that rounding closes says nothing more.
+    return low.equals(high) ? value : value + " (" + low + " to " + high + ")";
   }
 
   /** The interval alone, such as {@code 68 to 72}; empty for an exact figure. */

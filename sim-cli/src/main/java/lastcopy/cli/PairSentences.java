@@ -71,14 +71,19 @@ final class PairSentences {
   }
 
   private static String times(Pair pair) {
-    String low = digits(pair.ratioLow());
     if (pair.ratio().isEmpty()) {
-      return pair.ratioLow().isEmpty() ? "" : ", at least " + low + " times as often";
+      return pair.ratioLow().isEmpty()
+          ? ""
+          : ", at least " + ByteUnit.digits(pair.ratioLow().getAsDouble()) + " times as often";
     }
-    String times = ", " + digits(pair.ratio()) + " times as often";
-    return pair.ratioLow().isEmpty() || pair.ratioHigh().isEmpty()
-        ? times
-        : times + " (" + low + " to " + digits(pair.ratioHigh()) + ")";
+    double ratio = pair.ratio().getAsDouble();
+    double low = pair.ratioLow().orElse(ratio);
+    double high = pair.ratioHigh().orElse(ratio);
+    Estimate times = new Estimate(ratio, low, high, true);
+    String range = Numbers.range(times, 1).map(text -> " (" + text + ")").orElse("");
+    String value =
+        range.isEmpty() ? ByteUnit.digits(ratio) : Numbers.fixed(ratio, Numbers.decimals(times, 1));
+    return ", " + value + " times as often" + range;
   }
 
   /** The interval of the ratio holds 1, or, where there is no ratio, that of the difference 0. */
@@ -105,10 +110,5 @@ final class PairSentences {
     return ratio.isPresent() && ratio.getAsDouble() > 0
         ? OptionalDouble.of(1 / ratio.getAsDouble())
         : OptionalDouble.empty();
-  }
-
-  private static String digits(OptionalDouble number) {
-    double value = number.orElse(0);
-    return value >= 10 ? ByteUnit.digits(Math.rint(value)) : Numbers.fixed(value, 1);
   }
 }

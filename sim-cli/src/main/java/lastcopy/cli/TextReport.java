@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lastcopy.charts.ByteUnit;
 import lastcopy.charts.OutOf;
 import lastcopy.interval.Estimate;
@@ -69,14 +71,27 @@ final class TextReport {
     text.append('\n');
   }
 
-  private void row(String name, String any, String shoot, String all) {
-    String line =
-        Wrap.column(name, NAME - 1)
-            + " "
-            + Wrap.column(any, COLUMN)
-            + Wrap.column(shoot, COLUMN)
-            + Wrap.column(all, COLUMN);
-    text.append(line.stripTrailing()).append('\n');
+  /** A name too long for its column stands on a line alone; so do intervals. */
+  private void row(String name, String... cells) {
+    if (name.length() >= NAME) {
+      text.append(Wrap.lines("", "  ", name));
+      row("", cells);
+    } else if (Stream.of(cells).anyMatch(cell -> cell.length() >= COLUMN)) {
+      line(name, Stream.of(cells).map(cell -> cell.split(" \\(", 2)[0]));
+      line("", Stream.of(cells).map(TextReport::bracket));
+    } else {
+      line(name, Stream.of(cells));
+    }
+  }
+
+  private void line(String name, Stream<String> cells) {
+    String padded = cells.map(cell -> Wrap.column(cell, COLUMN)).collect(Collectors.joining());
+    text.append((Wrap.column(name, NAME) + padded).stripTrailing()).append('\n');
+  }
+
+  private static String bracket(String cell) {
+    int at = cell.indexOf(" (");
+    return at < 0 ? "" : cell.substring(at + 1);
   }
 
   private void block(LayoutResult layout) {
