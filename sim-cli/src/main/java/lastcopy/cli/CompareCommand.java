@@ -41,6 +41,8 @@ final class CompareCommand implements Callable<Integer> {
   private boolean quiet;
 
   @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
   private boolean trace;
 
   CompareCommand(Host host) {

@@ -1,7 +1,9 @@
 package lastcopy.cli;
 
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -42,7 +44,7 @@ final class Program {
   }
 
   private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(stream, true, stream.charset());
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 
   /** What is said without a command. */

@@ -3,6 +3,9 @@ package lastcopy.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.ScenarioException;
+import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Studio;
 
 /** Where commands get their scenario from. */
@@ -41,6 +44,10 @@ final class ScenarioLoading {
    * @throws IOException if it cannot be read
    */
   static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
-    throw new UnsupportedOperationException("scenario files cannot be read yet: " + file);
+    try {
+      return new Loaded(ScenarioReader.read(file).studio(), List.of());
+    } catch (ScenarioException e) {
+      throw new WrongScenarioException(e.problems().stream().map(Problem::toString).toList());
+    }
   }
 }
