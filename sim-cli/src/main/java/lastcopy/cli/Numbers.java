@@ -41,7 +41,7 @@ final class Numbers {
   /** A chance as studios without its interval. */
   static String studiosAlone(Estimate chance, OutOf outOf) {
     if (!chance.seen()) {
-      return "at most " + fixed(outOf.count(chance.high()), atMostDecimals(outOf, chance));
+      return "at most " + ByteUnit.digits(outOf.count(chance.high()));
     }
     return fixed(outOf.count(chance.value()), decimals(chance, outOf.count(1)));
   }
@@ -108,9 +108,5 @@ final class Numbers {
   static String fixed(double number, int decimals) {
     String text = String.format(Locale.ROOT, "%,." + decimals + "f", number);
     return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
-  }
-
-  private static int atMostDecimals(OutOf outOf, Estimate chance) {
-    return outOf.count(chance.high()) >= 10 ? 0 : 1;
   }
 }

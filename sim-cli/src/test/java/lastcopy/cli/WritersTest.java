@@ -1,0 +1,212 @@
+package lastcopy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WritersTest {
+
+  @TempDir Path directory;
+
+  @Test
+  void jsonHasEveryKeyInTheOrderOfTheFormat() throws IOException {
+    JsonNode json = json();
+    assertThat(keys(json))
+        .containsExactly(
+            "format",
+            "scenario",
+            "years",
+            "seed",
+            "confidence",
+            "finished",
+            "layouts",
+            "comparisons");
+    assertThat(json.get("format").asText()).isEqualTo("lastcopy-result/1");
+    assertThat(keys(json.get("layouts").get(0)))
+        .containsExactly(
+            "id",
+            "title",
+            "histories",
+            "method",
+            "precision_reached",
+            "effective_histories",
+            "largest_weight_share",
+            "any_loss",
+            "everything_lost",
+            "loss_events",
+            "bytes_lost",
+            "shoots_lost",
+            "shoots_hit",
+            "money_lost",
+            "curve",
+            "exceedance",
+            "exceedance_shoots",
+            "exceedance_money",
+            "causes",
+            "exposure");
+    assertThat(keys(json.get("comparisons").get(0)))
+        .containsExactly(
+            "a",
+            "b",
+            "ratio",
+            "low",
+            "high",
+            "difference",
+            "difference_low",
+            "difference_high",
+            "paired_histories");
+  }
+
+  @Test
+  void jsonHasTheKeysOfEachPart() throws IOException {
+    JsonNode layout = json().get("layouts").get(0);
+    assertThat(keys(layout.get("any_loss"))).containsExactly("probability", "low", "high");
+    assertThat(keys(layout.get("bytes_lost"))).containsExactly("mean", "low", "high");
+    assertThat(keys(layout.get("curve").get(0)))
+        .containsExactly("years", "probability", "low", "high");
+    assertThat(keys(layout.get("exceedance").get(0))).startsWith("bytes", "probability");
+    assertThat(keys(layout.get("exceedance_shoots").get(0))).startsWith("shoots", "probability");
+    assertThat(keys(layout.get("exceedance_money").get(0))).startsWith("money", "probability");
+    assertThat(keys(layout.get("causes").get(0)))
+        .containsExactly("id", "cause", "share", "low", "high", "share_of_bytes");
+    assertThat(keys(layout.get("exposure")))
+        .containsExactly(
+            "single_copy_days_per_year",
+            "single_copy_days_per_year_low",
+            "single_copy_days_per_year_high",
+            "no_redundancy_days_per_year",
+            "no_redundancy_days_per_year_low",
+            "no_redundancy_days_per_year_high",
+            "largest_single_copy_bytes",
+            "no_working_copy_days_per_year",
+            "refilling_days_per_year");
+  }
+
+  @Test
+  void jsonIsUnroundedAndNullWhereThereIsNoRatio() throws IOException {
+    JsonNode json = json();
+    assertThat(json.at("/layouts/0/any_loss/low").asDouble()).isEqualTo(0.07 - 0.002);
+    assertThat(json.at("/layouts/2/any_loss/high").asDouble()).isEqualTo(3e-5);
+    assertThat(json.at("/layouts/2").has("money_lost")).isFalse();
+    assertThat(json.at("/layouts/2").has("exceedance_money")).isFalse();
+    assertThat(json.at("/layouts/2/causes").isEmpty()).isTrue();
+    assertThat(json.at("/comparisons/1/ratio").isNull()).isTrue();
+    assertThat(json.at("/comparisons/1/low").asDouble()).isEqualTo(2300);
+    assertThat(json.at("/comparisons/1/high").isNull()).isTrue();
+  }
+
+  @Test
+  void csvTablesHaveHeadersAndARowForEachFigure() throws IOException {
+    CsvResult.write(Sample.result(true), directory);
+    assertThat(lines("summary.csv")).hasSize(4);
+    assertThat(lines("summary.csv").get(0))
+        .startsWith("layout,title,years,seed,confidence,finished,histories,method")
+        .contains("any_loss_probability,any_loss_probability_low")
+        .contains("bytes_lost_mean")
+        .contains("single_copy_days_per_year");
+    assertThat(lines("summary.csv").get(3)).contains("\"Mirror, a copy off site and a service\"");
+    assertThat(lines("curve.csv"))
+        .hasSize(7)
+        .startsWith("layout,years,probability,probability_low,probability_high");
+    assertThat(lines("exceedance.csv")).hasSize(7).contains("three-copies,96000000000,0,0,3.0E-5");
+    assertThat(lines("causes.csv")).hasSize(3);
+    assertThat(lines("comparisons.csv").get(2)).startsWith("one-drive,three-copies,,2300,,0.07");
+  }
+
+  @Test
+  void textIsAsStored() throws IOException {
+    String text = TextReport.of(Sample.result(true), List.of("The upload never catches up."));
+    try (var stored = WritersTest.class.getResourceAsStream("three-layouts.txt")) {
+      assertThat(text).isEqualTo(new String(stored.readAllBytes(), StandardCharsets.UTF_8));
+    }
+  }
+
+  @Test
+  void textFitsEightyColumnsWhateverTheNames() {
+    String longWord = "x".repeat(200);
+    var layout =
+        Sample.layout("a-layout-with-a-very-long-name", longWord, Sample.seen(0.2, 0.1), true);
+    var rare = Sample.layout("b", "words ".repeat(60), Sample.seen(2e-6, 1e-6), true);
+    var base = Sample.result(false);
+    var wide =
+        new lastcopy.simulate.Comparison(
+            longWord, 5, base.currency(), 1, 0.95, false, List.of(layout, rare), List.of());
+    String text = TextReport.of(wide, List.of(longWord));
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(text).contains("UNFINISHED").contains("a-layout-with-a-very-long-name");
+    assertThat(text).contains("(100,000 to 300,000)").contains("of 1,000,000 studios");
+  }
+
+  @Test
+  void noDifferenceIsSaidSo() {
+    var base = Sample.result(true);
+    var pair =
+        Sample.pair(
+            "one-drive",
+            "mirror",
+            Sample.of(1.1),
+            Sample.of(0.9),
+            Sample.of(1.3),
+            Sample.seen(0.001, 0.002));
+    var same =
+        new lastcopy.simulate.Comparison(
+            "s", 1, base.currency(), 1, 0.95, true, base.layouts(), List.of(pair));
+    assertThat(PairSentences.of(same))
+        .containsExactly(
+            "Over 1 year, no difference could be shown between one-drive (70 of 1,000 studios)"
+                + " and mirror (8.0).");
+  }
+
+  @Test
+  void theWorseLayoutIsNamedFirst() {
+    var base = Sample.result(true);
+    var pair =
+        Sample.pair(
+            "mirror",
+            "one-drive",
+            Sample.of(0.1),
+            Sample.of(0.08),
+            Sample.of(0.125),
+            Sample.seen(-0.062, 0.002));
+    var reversed =
+        new lastcopy.simulate.Comparison(
+            "s",
+            5,
+            base.currency(),
+            1,
+            0.95,
+            true,
+            List.of(base.layouts().get(1), base.layouts().get(0)),
+            List.of(pair));
+    assertThat(PairSentences.of(reversed))
+        .containsExactly(
+            "Over 5 years, one-drive loses footage in 70 of 1,000 studios and mirror in 8.0:"
+                + " 62 more (60 to 64), 10 times as often (8 to 13).");
+  }
+
+  private static JsonNode json() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    JsonResult.write(Sample.result(true), out);
+    return new ObjectMapper().readTree(out.toByteArray());
+  }
+
+  private static List<String> keys(JsonNode node) {
+    List<String> keys = new ArrayList<>();
+    node.fieldNames().forEachRemaining(keys::add);
+    return keys;
+  }
+
+  private List<String> lines(String file) throws IOException {
+    return Files.readAllLines(directory.resolve(file));
+  }
+}
