@@ -15,7 +15,6 @@ public final class Main {
   private Main() {}
 
   /** Runs the command line and exits with its status. */
-  @SuppressWarnings("SystemConsoleNull") // from Java 22 on, progress is also written to a pipe
   public static void main(String[] args) {
     // Charts need no screen, and asking for one fails on a server.
     System.setProperty("java.awt.headless", "true");
