@@ -32,7 +32,7 @@ final class WayFinder {
     Copy best = null;
     for (Copy source : layout.copies()) {
       boolean better = best == null || Ways.refill(source, target) > Ways.refill(best, target);
-      if (source != target && better) {
+      if (!source.equals(target) && better) {
         best = source;
       }
     }
