@@ -26,6 +26,7 @@ final class Program {
     CommandLine line =
         new CommandLine(new Root())
             .addSubcommand(new CompareCommand(host))
+            .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
             .setOut(writer(host.out()))
             .setErr(writer(host.err()))
             .setUsageHelpWidth(80)

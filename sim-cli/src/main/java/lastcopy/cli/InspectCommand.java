@@ -1,0 +1,127 @@
+package lastcopy.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import lastcopy.charts.WholeFile;
+import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioException;
+import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.outlook.Outlook;
+import lastcopy.scenario.Studio;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Explains a scenario without simulating it. */
+@Command(
+    name = "inspect",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Read, check and explain a scenario without simulating it.")
+final class InspectCommand implements Callable<Integer> {
+
+  /** Reads a scenario with the defaults that it used. */
+  @FunctionalInterface
+  interface Source {
+    /**
+     * Reads and checks a scenario.
+     *
+     * @throws WrongScenarioException if it is wrong
+     * @throws IOException if it cannot be read
+     */
+    Inspected read(Path file) throws WrongScenarioException, IOException;
+  }
+
+  /**
+   * A scenario that was read.
+   *
+   * @param studio what it says
+   * @param defaults each default that was used, as one line
+   */
+  record Inspected(Studio studio, List<String> defaults) {
+    Inspected {
+      defaults = List.copyOf(defaults);
+    }
+  }
+
+  private final Host host;
+  private final Source source;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  private Path file;
+
+  @Option(names = "--years", paramLabel = "N", description = "Another horizon than the file's.")
+  private Double years;
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "Write everything as JSON; - for standard output and nothing else there.")
+  private String json;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  InspectCommand(Host host, Source source) {
+    this.host = host;
+    this.source = source;
+  }
+
+  @Override
+  public Integer call() throws WrongScenarioException, IOException {
+    if (years != null && !(years > 0 && Double.isFinite(years))) {
+      throw new ParameterException(spec.commandLine(), "--years must be above 0: " + years);
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
+    }
+    Inspected read = source.read(file);
+    Studio studio = years == null ? read.studio() : read.studio().withYears(years);
+    write(studio, Outlook.of(studio), read.defaults());
+    return ExitStatus.DONE;
+  }
+
+  private void write(Studio studio, List<Outlook> outlooks, List<String> defaults)
+      throws IOException {
+    if ("-".equals(json)) {
+      InspectJson.write(studio, outlooks, defaults, host.out());
+      host.out().flush();
+      return;
+    }
+    host.out().print(InspectText.render(studio, outlooks, defaults));
+    host.out().flush();
+    if (json != null) {
+      WholeFile.write(Path.of(json), out -> InspectJson.write(studio, outlooks, defaults, out));
+    }
+  }
+
+  /**
+   * Reads a scenario file.
+   *
+   * @throws WrongScenarioException if it is wrong
+   * @throws IOException if it cannot be read
+   */
+  static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
+    try {
+      Scenario scenario = ScenarioReader.read(file);
+      return new Inspected(
+          scenario.studio(),
+          scenario.defaults().stream()
+              .map(d -> d.where() + ": " + d.key() + ": " + d.value() + " (" + d.origin() + ")")
+              .toList());
+    } catch (ScenarioException e) {
+      throw new WrongScenarioException(e.problems().stream().map(Problem::toString).toList());
+    }
+  }
+}

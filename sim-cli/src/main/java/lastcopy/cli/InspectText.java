@@ -1,0 +1,159 @@
+package lastcopy.cli;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import lastcopy.charts.ByteUnit;
+import lastcopy.outlook.CopyOutlook;
+import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Room;
+import lastcopy.outlook.Warning;
+import lastcopy.outlook.Way;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+
+/** What a scenario means, for a terminal of 80 columns. */
+final class InspectText {
+
+  private static final String NEXT = " ".repeat(18);
+  private static final int COLUMN = 12;
+
+  /** From here on a time is told in days. */
+  private static final double LONG_HOURS = 72;
+
+  private final StringBuilder text = new StringBuilder();
+
+  private InspectText() {}
+
+  /** Renders the outlooks of a studio; the same input gives the same text. */
+  static String render(Studio studio, List<Outlook> outlooks, List<String> defaults) {
+    InspectText page = new InspectText();
+    String years = ByteUnit.digits(studio.years());
+    page.wrap("", "", studio.name() + ": what is sure over " + years + " years, if nothing fails");
+    outlooks.forEach(page::layout);
+    if (!defaults.isEmpty()) {
+      page.text.append("\nDefaults used because the file says nothing\n");
+      defaults.forEach(line -> page.wrap("  ", "      ", line));
+    }
+    return page.text.toString();
+  }
+
+  private void layout(Outlook outlook) {
+    text.append('\n');
+    wrap("", "  ", outlook.layout().id() + ": " + outlook.layout().title());
+    room(outlook);
+    outlook.copies().forEach(this::copy);
+    for (Warning warning : outlook.warnings()) {
+      String about = warning.copy().isEmpty() ? "" : warning.copy() + ": ";
+      wrap("  ! ", "    ", about + warning.text() + " [" + warning.id() + "]");
+    }
+  }
+
+  private void room(Outlook outlook) {
+    // More columns than these do not fit beside the year and the footage.
+    List<CopyOutlook> shown =
+        outlook.copies().stream().filter(c -> c.usableBytes().isPresent()).limit(4).toList();
+    text.append("  ").append(Wrap.column("year", COLUMN)).append(Wrap.column("footage", COLUMN));
+    shown.forEach(c -> cell("on " + c.copy().id()));
+    endLine();
+    for (Room.Year year : outlook.room()) {
+      text.append("  ").append(Wrap.column(ByteUnit.digits(year.years()), COLUMN));
+      cell(bytes(year.footageBytes()));
+      for (CopyOutlook copy : shown) {
+        double left = copy.usableBytes().getAsDouble() - year.footageBytes();
+        cell(left < 0 ? "too small" : bytes(left) + " free");
+      }
+      endLine();
+    }
+  }
+
+  private void cell(String value) {
+    text.append(Wrap.column(value, COLUMN + 2));
+  }
+
+  private void endLine() {
+    text.setLength(text.toString().stripTrailing().length());
+    text.append('\n');
+  }
+
+  private void copy(CopyOutlook outlook) {
+    wrap("  ", "  ", outlook.copy().id());
+    entry("room", roomOf(outlook));
+    for (Way way : outlook.ways()) {
+      entry(way.kind().word(), way(outlook, way));
+    }
+    if (outlook.rebuildHours().isPresent() && outlook.way(Way.Kind.REBUILD).isEmpty()) {
+      entry("rebuild", time(outlook.rebuildHours()) + " on average");
+    }
+    outlook.feed().ifPresent(feed -> feed(outlook, feed));
+  }
+
+  private static String roomOf(CopyOutlook outlook) {
+    if (outlook.usableBytes().isEmpty()) {
+      return "as much as is paid for";
+    }
+    String full =
+        outlook.fillsAtYears().isPresent()
+            ? "full after " + ByteUnit.digits(outlook.fillsAtYears().getAsDouble()) + " years"
+            : "enough to the end";
+    return bytes(outlook.usableBytes().getAsDouble()) + " usable, " + full;
+  }
+
+  private static String way(CopyOutlook outlook, Way way) {
+    String rate = megabytes(way.bytesPerSecond());
+    String slowest = "; slowest part: " + way.slowest().name();
+    String its = " (" + megabytes(way.slowest().bytesPerSecond()) + ")";
+    return switch (way.kind()) {
+      case FEED -> "from " + way.from() + " at " + rate + slowest + its;
+      case REBUILD -> time(outlook.rebuildHours()) + " a drive at " + rate + slowest + its;
+      case REFILL ->
+          time(outlook.refillHours())
+              + " for all footage at the end, from "
+              + way.from()
+              + " at "
+              + rate
+              + slowest
+              + its;
+    };
+  }
+
+  private void feed(CopyOutlook outlook, FeedOutlook feed) {
+    if (feed.neverCatchesUp()) {
+      double megabits = feed.rateNeeded() * 8 / 1e6;
+      entry("lag", "never catches up; it would at " + ByteUnit.digits(megabits) + " Mbit/s");
+    } else if (feed.meanLagHours().isPresent()) {
+      entry(
+          "lag",
+          time(feed.meanLagHours()) + " on average, " + time(feed.worstLagHours()) + " at worst");
+    }
+    String start = outlook.copy().startsFull() ? "made before the start: " : "";
+    entry(
+        "first fill",
+        feed.firstFillHours().isEmpty()
+            ? "not complete by the end"
+            : start + time(feed.firstFillHours()));
+  }
+
+  private void entry(String name, String value) {
+    wrap("    " + Wrap.column(name, NEXT.length() - 4), NEXT, value);
+  }
+
+  private void wrap(String first, String rest, String value) {
+    text.append(Wrap.lines(first, rest, value));
+  }
+
+  private static String bytes(double amount) {
+    return amount == 0 ? "0 GB" : ByteUnit.format(amount);
+  }
+
+  private static String megabytes(double bytesPerSecond) {
+    return ByteUnit.digits(bytesPerSecond / Units.MB) + " MB/s";
+  }
+
+  private static String time(OptionalDouble hours) {
+    double h = hours.orElse(Double.NaN);
+    return h < LONG_HOURS
+        ? ByteUnit.digits(h) + " h"
+        : ByteUnit.digits(h / Units.HOURS_PER_DAY) + " days";
+  }
+}

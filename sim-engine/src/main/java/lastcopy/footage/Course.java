@@ -1,0 +1,174 @@
+package lastcopy.footage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+import lastcopy.scenario.Ways;
+
+/**
+ * The course of a layout's feeds as long as nothing fails: what each copy holds at any time. Built
+ * once for a layout; lookups are binary searches. Times are hours from the start, amounts bytes.
+ *
+ * <p>A run that is due at the very instant of a shoot does not carry it. A copy whose drives take
+ * turns has one line for each turn: turn j is fed every k·P from {@code at} + j·P on, and its run
+ * is cut when the visit ends. Where a copy is named without a turn, its first turn is meant.
+ */
+public final class Course {
+
+  private final ShootTable shoots;
+  private final List<List<FeedLine>> lines;
+  private final Bareness bareness;
+
+  private Course(ShootTable shoots, List<List<FeedLine>> lines, Bareness bareness) {
+    this.shoots = shoots;
+    this.lines = lines;
+    this.bareness = bareness;
+  }
+
+  /** The course of a layout's feeds under a studio's footage, over the studio's horizon. */
+  public static Course of(Studio studio, Layout layout, ShootTable shoots) {
+    Footage footage = studio.footage();
+    DoubleUnaryOperator aged = t -> aged(footage, shoots, t);
+    List<List<FeedLine>> lines = new ArrayList<>();
+    layout.copies().forEach(copy -> lines.add(new ArrayList<>()));
+    for (int copy = 1; copy < layout.copies().size(); copy++) {
+      build(studio, layout, shoots, aged, copy, lines);
+    }
+    List<FeedLine> fed = lines.stream().flatMap(List::stream).toList();
+    return new Course(shoots, lines, Bareness.of(studio, layout, shoots, fed));
+  }
+
+  /** Bytes that have aged out by t; footage on hand counts as shot at time 0. */
+  static double aged(Footage footage, ShootTable shoots, double t) {
+    double since = t - footage.keepHours().orElse(Double.POSITIVE_INFINITY);
+    return since < 0 ? 0 : shoots.total(since);
+  }
+
+  private static void build(
+      Studio studio,
+      Layout layout,
+      ShootTable shoots,
+      DoubleUnaryOperator aged,
+      int copy,
+      List<List<FeedLine>> lines) {
+    if (!lines.get(copy).isEmpty()) {
+      return;
+    }
+    Copy target = layout.copies().get(copy);
+    int from = layout.indexOf(target.feed().orElseThrow().from());
+    if (from > 0) {
+      build(studio, layout, shoots, aged, from, lines);
+    }
+    Source source =
+        from > 0 ? new Source(shoots, lines.get(from).get(0)) : new Source(shoots, null);
+    double rate = Ways.feed(layout.copies().get(from), target) * Units.SECONDS_PER_HOUR;
+    double atStart = target.startsFull() ? shoots.onHand() : 0;
+    int turns = target.rotation().map(Copy.Rotation::turns).orElse(1);
+    for (int turn = 0; turn < turns; turn++) {
+      FeedRuns runs = new FeedRuns(rate, studio.horizonHours(), aged, atStart);
+      lines.get(copy).add(line(target, turn, source, runs));
+    }
+  }
+
+  private static FeedLine line(Copy target, int turn, Source source, FeedRuns runs) {
+    Feed feed = target.feed().orElseThrow();
+    if (target.rotation().isPresent()) {
+      Copy.Rotation rotation = target.rotation().get();
+      double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
+      double round = rotation.turns() * rotation.everyHours();
+      Feed.Every schedule = new Feed.Every(round, at + turn * rotation.everyHours());
+      return runs.scheduled(schedule, source::held, feed.visitHours());
+    }
+    if (feed.schedule() instanceof Feed.Every every) {
+      return runs.scheduled(every, source::held, Double.POSITIVE_INFINITY);
+    }
+    return source.line == null ? runs.continuous(source.shoots) : runs.following(source.line);
+  }
+
+  /** Where a feed reads: the working copy if there is no line. */
+  private record Source(ShootTable shoots, FeedLine line) {
+    /** What a run that starts at s finds: feed runs that start come before offloads. */
+    double held(double s) {
+      return line == null ? before(shoots, s) : line.carried(s);
+    }
+  }
+
+  /** The total just before t, without a shoot at t itself. */
+  static double before(ShootTable shoots, double t) {
+    int k = shoots.shotBy(t);
+    while (k > 0 && shoots.time(k - 1) >= t) {
+      k--;
+    }
+    return k == 0 ? shoots.onHand() : shoots.end(k - 1);
+  }
+
+  /** How many drives of a fed copy take turns; 1 without rotation. */
+  public int turns(int copy) {
+    return Math.max(1, lines.get(copy).size());
+  }
+
+  /**
+   * The line of one turn of a fed copy.
+   *
+   * @throws IndexOutOfBoundsException for the working copy or a turn that does not exist
+   */
+  public FeedLine line(int copy, int turn) {
+    return lines.get(copy).get(turn);
+  }
+
+  /** The copy (0 is the working copy) holds positions [0, result) at time t. */
+  public double carried(int copy, double t) {
+    return copy == 0 ? shoots.total(t) : line(copy, 0).carried(t);
+  }
+
+  /** The index of the last non-empty run of a fed copy with start at most t, or −1. */
+  public int lastRun(int copy, double t) {
+    return line(copy, 0).lastRun(t);
+  }
+
+  /** The number of non-empty runs of a fed copy that start by the horizon. */
+  public int runCount(int copy) {
+    return line(copy, 0).runCount();
+  }
+
+  /** When a run starts. */
+  public double runStart(int copy, int run) {
+    return line(copy, 0).run(run).start();
+  }
+
+  /** When a run ends; may be after the horizon. */
+  public double runEnd(int copy, int run) {
+    return line(copy, 0).run(run).end();
+  }
+
+  /** The first position that a run carries. */
+  public double runFrom(int copy, int run) {
+    return line(copy, 0).run(run).from();
+  }
+
+  /** The position after the last that a run carries. */
+  public double runTo(int copy, int run) {
+    return line(copy, 0).run(run).to();
+  }
+
+  /**
+   * Hours up to t in which some footage that counts is held by the working copy only; footage still
+   * on cards is not.
+   *
+   * @param t hours in [0, horizon]
+   */
+  public double bareHours(double t) {
+    return bareness.hours(t);
+  }
+
+  /** The largest amount that the working copy alone holds at any instant up to t, in bytes. */
+  public double mostBare(double t) {
+    return bareness.most(t);
+  }
+}

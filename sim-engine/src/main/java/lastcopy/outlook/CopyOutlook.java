@@ -1,0 +1,39 @@
+package lastcopy.outlook;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.scenario.Copy;
+
+/**
+ * What is sure about one copy.
+ *
+ * @param copy which
+ * @param usableBytes its room; empty for a service, which has as much as is paid for
+ * @param fillsAtYears when the footage first exceeds its room; empty if not by the horizon
+ * @param rebuildHours the mean time that a replaced drive of a surviving set takes, whole drive;
+ *     empty where nothing survives a failed drive
+ * @param refillHours all footage of the horizon from the copy that is fastest; empty if there is no
+ *     other
+ * @param feed its feed; empty for the working copy
+ * @param ways each way into it
+ */
+public record CopyOutlook(
+    Copy copy,
+    OptionalDouble usableBytes,
+    OptionalDouble fillsAtYears,
+    OptionalDouble rebuildHours,
+    OptionalDouble refillHours,
+    Optional<FeedOutlook> feed,
+    List<Way> ways) {
+
+  /** Copies the list. */
+  public CopyOutlook {
+    ways = List.copyOf(ways);
+  }
+
+  /** The way of a kind, if there is one. */
+  public Optional<Way> way(Way.Kind kind) {
+    return ways.stream().filter(way -> way.kind() == kind).findFirst();
+  }
+}

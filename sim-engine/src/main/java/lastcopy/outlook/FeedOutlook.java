@@ -1,0 +1,21 @@
+package lastcopy.outlook;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is sure about a feed.
+ *
+ * @param worstLagHours the longest from a shoot's offload until it is across, over the shoots that
+ *     set out by the horizon; empty if none does
+ * @param meanLagHours the mean of the same, weighted by bytes
+ * @param neverCatchesUp whether shoots bring more than the link carries
+ * @param rateNeeded the least rate in bytes per second at which it keeps up
+ * @param firstFillHours the footage on hand over the link; for a copy that starts empty, the time
+ *     until it first holds all that was shot, empty if that is not by the horizon
+ */
+public record FeedOutlook(
+    OptionalDouble worstLagHours,
+    OptionalDouble meanLagHours,
+    boolean neverCatchesUp,
+    double rateNeeded,
+    OptionalDouble firstFillHours) {}

@@ -1,0 +1,91 @@
+package lastcopy.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Ways;
+
+/** Names the parts of each way into a copy and finds the slowest. Rates are bytes per second. */
+final class WayFinder {
+
+  private WayFinder() {}
+
+  static Optional<Way> feed(Layout layout, Copy target) {
+    return target
+        .feed()
+        .map(
+            feed -> {
+              Copy source = layout.copies().get(layout.indexOf(feed.from()));
+              double rate = Ways.feed(source, target);
+              return between(
+                  Way.Kind.FEED, source, target, rate, "link", feed.bytesPerSecond().isPresent());
+            });
+  }
+
+  /** From the copy that refills the target fastest; the first of equals. */
+  static Optional<Way> refill(Layout layout, Copy target) {
+    Copy best = null;
+    for (Copy source : layout.copies()) {
+      boolean better = best == null || Ways.refill(source, target) > Ways.refill(best, target);
+      if (!source.equals(target) && better) {
+        best = source;
+      }
+    }
+    return Optional.ofNullable(best).map(source -> refill(source, target));
+  }
+
+  static Way refill(Copy source, Copy target) {
+    boolean restore = source.restoresAt().isPresent();
+    boolean link = source.feed().map(feed -> feed.bytesPerSecond().isPresent()).orElse(false);
+    String name = restore ? "restores_at" : "link";
+    double rate = Ways.refill(source, target);
+    return between(Way.Kind.REFILL, source, target, rate, name, restore || link);
+  }
+
+  /** For a set that survives a failure and rebuilds by rate. */
+  static Optional<Way> rebuild(Copy copy) {
+    Optional<Medium.DriveSet> set = copy.driveSet().filter(s -> s.survives() > 0);
+    if (set.isEmpty() || !(set.get().rebuild().time() instanceof Rebuild.ByRate byRate)) {
+      return Optional.empty();
+    }
+    List<Way.Part> parts = new ArrayList<>();
+    OptionalDouble stated = byRate.bytesPerSecond();
+    stated.ifPresent(rate -> parts.add(new Way.Part("rebuild rate", rate)));
+    parts.addAll(hardware(copy));
+    Way.Part slowest = Way.slowestOf(parts);
+    // The share that daily work takes is no part of the way: it does not make a rate overstated.
+    return Optional.of(new Way(Way.Kind.REBUILD, copy.id(), Ways.rebuild(copy), slowest));
+  }
+
+  private static Way between(
+      Way.Kind kind, Copy source, Copy target, double rate, String name, boolean stated) {
+    List<Way.Part> parts = new ArrayList<>();
+    if (stated) {
+      parts.add(new Way.Part(name, rate));
+    }
+    parts.addAll(hardware(source));
+    parts.addAll(hardware(target));
+    if (parts.isEmpty()) {
+      parts.add(new Way.Part("network", rate));
+    }
+    return new Way(kind, source.id(), rate, Way.slowestOf(parts));
+  }
+
+  private static List<Way.Part> hardware(Copy copy) {
+    List<Way.Part> parts = new ArrayList<>();
+    copy.driveSet()
+        .map(Medium.DriveSet::model)
+        .ifPresent(model -> parts.add(new Way.Part("drive " + model.id(), model.speed())));
+    copy.box()
+        .ifPresent(
+            box ->
+                box.bytesPerSecond()
+                    .ifPresent(speed -> parts.add(new Way.Part("box " + box.id(), speed))));
+    return parts;
+  }
+}

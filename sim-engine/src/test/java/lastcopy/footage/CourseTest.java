@@ -1,0 +1,151 @@
+package lastcopy.footage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Test;
+
+/** The course of feeds against hand arithmetic and a brute-force walk through time. */
+class CourseTest {
+
+  private static Copy copy(String id, Optional<Feed> feed, boolean full) {
+    return new Copy(
+        id,
+        new Place(id, List.of()),
+        Optional.empty(),
+        new Medium.Service(Rate.NONE, OptionalDouble.empty()),
+        new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
+        feed,
+        OptionalDouble.empty(),
+        0,
+        Copy.Reach.ONLINE,
+        full,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Optional<Feed> feed(String from, Feed.Schedule schedule, double bytesPerHour) {
+    double rate = bytesPerHour / Units.SECONDS_PER_HOUR;
+    return Optional.of(
+        new Feed(from, schedule, OptionalDouble.of(rate), Rate.NONE, OptionalDouble.empty(), 24));
+  }
+
+  private static Course course(double hours, double onHand, Shoots shoots, List<Copy> fed) {
+    Footage footage =
+        new Footage(onHand, shoots, 0, OptionalDouble.empty(), Units.GB, OptionalDouble.empty());
+    List<Copy> copies = new ArrayList<>(List.of(copy("main", Optional.empty(), true)));
+    copies.addAll(fed);
+    Layout layout = new Layout("l", "l", copies, OptionalDouble.empty());
+    Studio studio =
+        new Studio(
+            "s",
+            hours / Units.HOURS_PER_YEAR,
+            Optional.empty(),
+            footage,
+            Desk.QUIET,
+            List.of(layout));
+    return Course.of(studio, layout, ShootTable.even(footage, studio.horizonHours()));
+  }
+
+  private static Shoots every(double hours, double bytes) {
+    return new Shoots(hours, bytes, Shoots.Spacing.EVEN);
+  }
+
+  /** 8 TB at 18.4 Mbit/s: 8e12 · 8 / 18.4e6 s = 3,478,261 s = 40.26 days (link arithmetic). */
+  @Test
+  void firstFillOfEightTerabytesTakesFortyDays() {
+    double rate = 18.4e6 / 8 * 3600;
+    Copy far = copy("far", feed("main", new Feed.Continuous(), rate), false);
+    Course course = course(8760, 8e12, every(1e5, 1), List.of(far));
+    assertThat(course.runEnd(1, 0) / 24).isBetween(40.0, 42.0);
+  }
+
+  /** 20 Mbit/s carries 9 GB an hour (Mbit/s · 0.45 = GB/h). */
+  @Test
+  void twentyMegabitsCarryNineGigabytesAnHour() {
+    Copy far = copy("far", feed("main", new Feed.Continuous(), 20e6 / 8 * 3600), false);
+    Course course = course(100, 90e9, every(1e5, 1), List.of(far));
+    assertThat(course.carried(1, 1)).isCloseTo(9e9, within(1.0));
+    assertThat(course.carried(1, 10)).isCloseTo(90e9, within(1.0));
+  }
+
+  /** A shoot at 168 h, a run at its very instant: it goes a night later, 24 h + 2 h of transfer. */
+  @Test
+  void nightlyFeedOfWeeklyShootsIsBareForADayAndTheTransfer() {
+    Copy far = copy("far", feed("main", new Feed.Every(24, 0), 50), true);
+    Course course = course(1680, 0, every(168, 100), List.of(far));
+    // Ten shoots; the last, at the horizon itself, has no time to be bare in.
+    assertThat(course.bareHours(1680)).isCloseTo(9 * 26.0, within(1e-9));
+    assertThat(course.mostBare(1680)).isEqualTo(100);
+  }
+
+  @Test
+  void oneCopyIsBareFromTheFirstShoot() {
+    Course course = course(1680, 0, every(168, 100), List.of());
+    assertThat(course.bareHours(1680)).isCloseTo(1680 - 168, within(1e-9));
+  }
+
+  /** A brute-force walk in steps of 1/64 h, for random integer feeds in a chain (seed fixed). */
+  @Test
+  void agreesWithAWalkThroughTime() {
+    Random random = new Random(20260101);
+    for (int i = 0; i < 200; i++) {
+      compare(random);
+    }
+  }
+
+  private static void compare(Random random) {
+    double onHand = random.nextInt(40);
+    Shoots shoots = every(4 + random.nextInt(20), 1 + random.nextInt(40));
+    double[] rate = {1 << random.nextInt(4), 1 << random.nextInt(4)};
+    int[] every = {1 + random.nextInt(12), 1 + random.nextInt(12)};
+    int[] at = {random.nextInt(6), random.nextInt(6)};
+    List<Copy> fed = new ArrayList<>();
+    for (int c = 0; c < 2; c++) {
+      Feed.Every schedule = new Feed.Every(every[c], at[c]);
+      fed.add(copy("c" + c, feed(c == 0 ? "main" : "c0", schedule, rate[c]), false));
+    }
+    Course course = course(120, onHand, shoots, fed);
+    double total = onHand;
+    double[] held = new double[2];
+    double[] goal = new double[2];
+    boolean[] due = new boolean[2];
+    for (int step = 0; step <= 120 * 64; step++) {
+      double t = step / 64.0;
+      for (int c = 0; c < 2; c++) {
+        due[c] |= t >= at[c] && (t - at[c]) % every[c] == 0;
+        if (due[c] && held[c] >= goal[c]) {
+          goal[c] = c == 0 ? total : held[0];
+          due[c] = false;
+        }
+      }
+      if (t > 0 && t % shoots.everyHours() == 0) {
+        total += shoots.sizeBytes();
+      }
+      for (int c = 0; c < 2; c++) {
+        assertThat(course.carried(c + 1, t))
+            .as("copy %d at %s", c, t)
+            .isCloseTo(held[c], within(1e-6));
+        held[c] = Math.min(goal[c], held[c] + rate[c] / 64);
+      }
+    }
+  }
+}
