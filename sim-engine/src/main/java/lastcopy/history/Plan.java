@@ -122,7 +122,13 @@ final class Plan {
     timers = timers();
   }
 
+  /**
+   * Compiles a layout.
+   *
+   * @throws UnsupportedOperationException if it uses a part of the model that is not built
+   */
   static Plan of(Studio studio, Layout layout) {
+    NotBuilt.refuse(studio, layout);
     return new Plan(studio, layout);
   }
 

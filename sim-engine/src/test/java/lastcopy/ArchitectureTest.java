@@ -1,0 +1,71 @@
+package lastcopy;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Holds the arrows: data flow one way, and the engine knows no files, terminals or charts. */
+@AnalyzeClasses(packages = "lastcopy", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule ARROWS =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("law")
+          .definedBy("lastcopy.law")
+          .layer("random")
+          .definedBy("lastcopy.random")
+          .layer("kernel")
+          .definedBy("lastcopy.kernel")
+          .layer("interval")
+          .definedBy("lastcopy.interval")
+          .layer("scenario")
+          .definedBy("lastcopy.scenario")
+          .layer("footage")
+          .definedBy("lastcopy.footage")
+          .layer("outlook")
+          .definedBy("lastcopy.outlook")
+          .layer("history")
+          .definedBy("lastcopy.history")
+          .layer("simulate")
+          .definedBy("lastcopy.simulate")
+          .layer("exact")
+          .definedBy("lastcopy.exact")
+          .whereLayer("law")
+          .mayNotAccessAnyLayer()
+          .whereLayer("random")
+          .mayNotAccessAnyLayer()
+          .whereLayer("kernel")
+          .mayNotAccessAnyLayer()
+          .whereLayer("interval")
+          .mayNotAccessAnyLayer()
+          .whereLayer("scenario")
+          .mayOnlyAccessLayers("law")
+          .whereLayer("footage")
+          .mayOnlyAccessLayers("scenario")
+          .whereLayer("outlook")
+          .mayOnlyAccessLayers("scenario", "footage", "law")
+          .whereLayer("history")
+          .mayOnlyAccessLayers("scenario", "law", "random", "kernel", "footage")
+          .whereLayer("simulate")
+          .mayOnlyAccessLayers("history", "interval", "scenario", "footage")
+          .whereLayer("exact")
+          .mayOnlyAccessLayers("law", "scenario");
+
+  @ArchTest
+  static final ArchRule ENGINE_ALONE =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "picocli..", "org.snakeyaml..", "org.jfree..", "java.io..", "java.awt..");
+
+  @ArchTest
+  static final ArchRule NO_STATE_IN_STATICS = fields().that().areStatic().should().beFinal();
+}

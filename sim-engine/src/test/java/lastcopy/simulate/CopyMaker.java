@@ -1,0 +1,206 @@
+package lastcopy.simulate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Box;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Units;
+
+/**
+ * Makes one copy for a test. Unless told otherwise its failures are seen and replaced at once, it
+ * stands where nothing happens, starts full and gives data back in next to no time.
+ */
+final class CopyMaker {
+
+  /** So fast (bytes per second) that a terabyte crosses in a nanosecond: time drops out. */
+  static final double AT_ONCE = 1e21;
+
+  private static final double DRIVE_BYTES = 1_000 * Units.TB;
+
+  private final String id;
+  private final Arrangement arrangement;
+  private final int drives;
+  private final Optional<Rate> service;
+  private Law life = new Fixed(1e12);
+  private Law age = new Fixed(0);
+  private Law rebuild = new Fixed(0);
+  private double strain = 1;
+  private Place place = new Place("quiet", List.of());
+  private Optional<Box> box = Optional.empty();
+  private Delay noticed = Delay.none();
+  private Law arrival = new Fixed(0);
+  private Optional<Feed> feed = Optional.empty();
+  private double restores = AT_ONCE;
+  private double keepsDeleted;
+  private Copy.Reach reach = Copy.Reach.ONLINE;
+  private boolean startsFull = true;
+
+  private CopyMaker(String id, Arrangement arrangement, int drives, Optional<Rate> service) {
+    this.id = id;
+    this.arrangement = arrangement;
+    this.drives = drives;
+    this.service = service;
+  }
+
+  /** One drive of a law of life. */
+  static CopyMaker single(String id, Law life) {
+    return set(id, Arrangement.SINGLE, 1).life(life);
+  }
+
+  /** A set of drives. */
+  static CopyMaker set(String id, Arrangement arrangement, int drives) {
+    return new CopyMaker(id, arrangement, drives, Optional.empty());
+  }
+
+  /** A set of exponential life and exponential repair, both by their means in hours. */
+  static CopyMaker markov(
+      String id, Arrangement arrangement, int drives, double meanLife, double meanRepair) {
+    return set(id, arrangement, drives)
+        .life(new Exponential(meanLife))
+        .rebuild(new Exponential(meanRepair));
+  }
+
+  /** A service that loses the copy at a rate. */
+  static CopyMaker service(String id, Rate loses) {
+    return new CopyMaker(id, Arrangement.SINGLE, 1, Optional.of(loses));
+  }
+
+  CopyMaker life(Law law) {
+    life = law;
+    return this;
+  }
+
+  CopyMaker aged(Law law) {
+    age = law;
+    return this;
+  }
+
+  CopyMaker rebuild(Law law) {
+    rebuild = law;
+    return this;
+  }
+
+  CopyMaker strain(double factor) {
+    strain = factor;
+    return this;
+  }
+
+  CopyMaker at(Place where) {
+    place = where;
+    return this;
+  }
+
+  CopyMaker boxed(double ratePerHour) {
+    box =
+        Optional.of(
+            new Box("box", new Rate(ratePerHour), OptionalDouble.empty(), OptionalDouble.empty()));
+    return this;
+  }
+
+  /** Somebody looks every so many hours, by the clock. */
+  CopyMaker lookedAtEvery(double hours) {
+    noticed = new Delay.Looks(hours);
+    return this;
+  }
+
+  CopyMaker arrival(Law law) {
+    arrival = law;
+    return this;
+  }
+
+  /** Never replaced within any horizon. */
+  CopyMaker neverReplaced() {
+    return arrival(new Fixed(1e12));
+  }
+
+  /** Fed every day at an hour, at a rate in bytes per second. */
+  CopyMaker nightly(String from, double atHours, double bytesPerSecond) {
+    return fed(from, new Feed.Every(Units.HOURS_PER_DAY, atHours), bytesPerSecond);
+  }
+
+  CopyMaker fed(String from, Feed.Schedule schedule, double bytesPerSecond) {
+    feed =
+        Optional.of(
+            new Feed(
+                from,
+                schedule,
+                OptionalDouble.of(bytesPerSecond),
+                Rate.NONE,
+                OptionalDouble.empty(),
+                Feed.DEFAULT_VISIT_HOURS));
+    return this;
+  }
+
+  CopyMaker restores(double bytesPerSecond) {
+    restores = bytesPerSecond;
+    return this;
+  }
+
+  CopyMaker keepsDeleted(double hours) {
+    keepsDeleted = hours;
+    return this;
+  }
+
+  CopyMaker offline() {
+    reach = Copy.Reach.OFFLINE;
+    return this;
+  }
+
+  CopyMaker startsEmpty() {
+    startsFull = false;
+    return this;
+  }
+
+  Copy make() {
+    return new Copy(
+        id,
+        place,
+        box,
+        service
+            .<Medium>map(rate -> new Medium.Service(rate, OptionalDouble.empty()))
+            .orElseGet(this::driveSet),
+        new Copy.Repair(noticed, noticed, arrival),
+        feed,
+        OptionalDouble.of(restores),
+        keepsDeleted,
+        reach,
+        startsFull,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private Medium driveSet() {
+    return new Medium.DriveSet(
+        drives,
+        new DriveModel(
+            "drive",
+            DRIVE_BYTES,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            life,
+            age,
+            0,
+            Optional.empty()),
+        arrangement,
+        Optional.empty(),
+        new Rebuild(new Rebuild.ByLaw(rebuild), Rebuild.Reads.ALL),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        strain,
+        0);
+  }
+}

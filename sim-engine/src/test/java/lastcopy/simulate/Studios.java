@@ -1,0 +1,68 @@
+package lastcopy.simulate;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Mishap;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+
+/** Makes studios for tests; times in hours, sizes in bytes. */
+final class Studios {
+
+  private Studios() {}
+
+  /** A studio whose desk is quiet. */
+  static Studio of(double horizonHours, Footage footage, Layout... layouts) {
+    return at(Desk.QUIET, horizonHours, footage, layouts);
+  }
+
+  /** A studio with mishaps at the desk. */
+  static Studio at(Desk desk, double horizonHours, Footage footage, Layout... layouts) {
+    return new Studio(
+        "test",
+        horizonHours / Units.HOURS_PER_YEAR,
+        Optional.empty(),
+        footage,
+        desk,
+        List.of(layouts));
+  }
+
+  /** A studio of one layout with a terabyte on hand that shoots nothing. */
+  static Studio archive(double horizonHours, CopyMaker... copies) {
+    return of(horizonHours, onHand(Units.TB), layout("only", copies));
+  }
+
+  static Layout layout(String id, CopyMaker... copies) {
+    return new Layout(
+        id, id, Arrays.stream(copies).map(CopyMaker::make).toList(), OptionalDouble.empty());
+  }
+
+  /** Footage on hand and no shoot within any horizon. */
+  static Footage onHand(double bytes) {
+    return shooting(bytes, 1e9, Units.TB, 0);
+  }
+
+  /** Footage on hand and a shoot at every multiple of a spacing. */
+  static Footage shooting(double onHand, double everyHours, double bytes, double growthPerYear) {
+    return new Footage(
+        onHand,
+        new Shoots(everyHours, bytes, Shoots.Spacing.EVEN),
+        growthPerYear,
+        OptionalDouble.empty(),
+        Footage.DEFAULT_CLIP_BYTES,
+        OptionalDouble.empty());
+  }
+
+  /** A place with one mishap. */
+  static Place place(String id, double ratePerHour, double takes) {
+    return new Place(id, List.of(new Mishap("fire", new Rate(ratePerHour), takes)));
+  }
+}
