@@ -120,8 +120,8 @@ final class InspectText {
 
   private void feed(CopyOutlook outlook, FeedOutlook feed) {
     if (feed.neverCatchesUp()) {
-      double megabits = feed.rateNeeded() * 8 / 1e6;
-      entry("lag", "never catches up; it would at " + ByteUnit.digits(megabits) + " Mbit/s");
+      String megabits = Numbers.fixed(feed.megabitsNeeded(), 2);
+      entry("lag", "never catches up; it would at " + megabits + " Mbit/s");
     } else if (feed.meanLagHours().isPresent()) {
       entry(
           "lag",

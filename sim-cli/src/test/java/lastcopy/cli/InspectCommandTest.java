@@ -68,13 +68,13 @@ class InspectCommandTest {
     return out.toString(StandardCharsets.UTF_8);
   }
 
-  /** 72 GB a week are 0.952 Mbit/s. */
+  /** 72 GB a week are 0.952 Mbit/s; the next hundredth keeps up. */
   @Test
   void tellsWhatIsSureInEightyColumns() {
     assertThat(run("inspect", file.toString())).isEqualTo(0);
     // Where a sentence wraps does not matter here.
     assertThat(printed().replaceAll("\\s+", " "))
-        .contains("never catches up; it would at 0.952 Mbit/s")
+        .contains("never catches up; it would at 0.96 Mbit/s")
         .contains("[feed-too-slow]")
         .contains("[run-at-shoot]")
         .contains("better: at: 1 h.")
