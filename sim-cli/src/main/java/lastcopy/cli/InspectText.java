@@ -53,7 +53,8 @@ final class InspectText {
     // More columns than these do not fit beside the year and the footage.
     List<CopyOutlook> shown =
         outlook.copies().stream().filter(c -> c.usableBytes().isPresent()).limit(4).toList();
-    text.append("  ").append(Wrap.column("year", COLUMN)).append(Wrap.column("footage", COLUMN));
+    text.append("  ").append(Wrap.column("year", COLUMN));
+    cell("footage");
     shown.forEach(c -> cell("on " + c.copy().id()));
     endLine();
     for (Room.Year year : outlook.room()) {
@@ -119,19 +120,19 @@ final class InspectText {
 
   private void feed(CopyOutlook outlook, FeedOutlook feed) {
     if (feed.neverCatchesUp()) {
-      double megabits = feed.rateNeeded() * 8 / 1e6;
-      entry("lag", "never catches up; it would at " + ByteUnit.digits(megabits) + " Mbit/s");
+      String megabits = Numbers.fixed(feed.megabitsNeeded(), 2);
+      entry("lag", "never catches up; it would at " + megabits + " Mbit/s");
     } else if (feed.meanLagHours().isPresent()) {
       entry(
           "lag",
           time(feed.meanLagHours()) + " on average, " + time(feed.worstLagHours()) + " at worst");
     }
-    String start = outlook.copy().startsFull() ? "made before the start: " : "";
+    String done = outlook.copy().startsFull() ? ", done before the start" : "";
     entry(
         "first fill",
         feed.firstFillHours().isEmpty()
             ? "not complete by the end"
-            : start + time(feed.firstFillHours()));
+            : time(feed.firstFillHours()) + done);
   }
 
   private void entry(String name, String value) {

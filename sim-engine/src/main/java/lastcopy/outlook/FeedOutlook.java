@@ -18,4 +18,11 @@ public record FeedOutlook(
     OptionalDouble meanLagHours,
     boolean neverCatchesUp,
     double rateNeeded,
-    OptionalDouble firstFillHours) {}
+    OptionalDouble firstFillHours) {
+
+  /** The rate needed in Mbit/s, rounded up to hundredths: rounded down it would not keep up. */
+  public double megabitsNeeded() {
+    // The small term keeps a rate that is whole hundredths from being pushed up by its last digit.
+    return Math.ceil(rateNeeded * 8 / 1e4 - 1e-6) / 100;
+  }
+}

@@ -92,7 +92,7 @@ final class Warnings {
           outlook.copy().id(),
           "Its feed never catches up: shoots bring more than the link carries; %.2f Mbit/s would"
               + " keep up.",
-          outlook.feed().get().rateNeeded() * 8 / 1e6);
+          outlook.feed().get().megabitsNeeded());
     }
   }
 
