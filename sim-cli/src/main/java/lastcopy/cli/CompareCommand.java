@@ -6,8 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import lastcopy.charts.ChartException;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Warning;
+import lastcopy.scenario.Studio;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.Settings;
 import picocli.CommandLine.Command;
@@ -45,6 +49,10 @@ final class CompareCommand implements Callable<Integer> {
   @SuppressWarnings("UnusedVariable")
   private boolean trace;
 
+  /** Warnings without which a figure would be misread; the rest is for {@code inspect}. */
+  private static final Set<String> BESIDE_THE_FIGURES =
+      Set.of("seen-at-once", "rate-above-hardware", "fills", "feed-too-slow", "run-at-shoot");
+
   CompareCommand(Host host) {
     this.host = host;
   }
@@ -57,8 +65,9 @@ final class CompareCommand implements Callable<Integer> {
     }
     ScenarioLoading.Loaded loaded = host.scenarios().load(file);
     outputs.prepare();
-    Comparison result = simulate(loaded, settings);
-    List<String> warnings = warnings(loaded, result);
+    Studio studio = simulation.over(loaded.studio());
+    Comparison result = simulate(studio, settings);
+    List<String> warnings = warnings(loaded, studio, result);
     outputs.write(result, warnings, host);
     if (!quiet && outputs.onlyJson()) {
       warn(warnings);
@@ -66,20 +75,28 @@ final class CompareCommand implements Callable<Integer> {
     return result.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
   }
 
-  private Comparison simulate(ScenarioLoading.Loaded loaded, Settings settings) {
+  private Comparison simulate(Studio studio, Settings settings) {
     boolean shown = host.terminal() && !quiet;
     PrintStream err = host.err();
     TerminalProgress progress =
         new TerminalProgress(err, shown, host.interruption(), System::nanoTime);
     try {
-      return host.engine().run(simulation.over(loaded.studio()), settings, progress);
+      return host.engine().run(studio, settings, progress);
     } finally {
       progress.end();
     }
   }
 
-  private static List<String> warnings(ScenarioLoading.Loaded loaded, Comparison result) {
+  private static List<String> warnings(
+      ScenarioLoading.Loaded loaded, Studio studio, Comparison result) {
     List<String> warnings = new ArrayList<>(loaded.warnings());
+    for (Outlook outlook : Outlook.of(studio)) {
+      for (Warning warning : outlook.warnings()) {
+        if (BESIDE_THE_FIGURES.contains(warning.id())) {
+          warnings.add(outlook.layout().id() + ": " + warning.text());
+        }
+      }
+    }
     if (!result.finished()) {
       warnings.add("Unfinished: the run was interrupted; the figures are what there was.");
     }
