@@ -1,0 +1,51 @@
+package lastcopy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import lastcopy.simulate.Simulation;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Each demo has its stored output beside it; one without fails. It proves "unchanged", not "right".
+ *
+ * <p>To renew one after a change that is meant, and read the diff: {@code java -jar
+ * sim-cli/target/lastcopy.jar compare scenarios/X.yaml --histories 50000 > scenarios/X.txt}
+ */
+class DemosTest {
+
+  static List<Path> demos() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("..", "scenarios"))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("demos")
+  void aDemoGivesItsStoredOutput(Path demo) throws IOException {
+    Path stored = Path.of(demo.toString().replaceFirst("yaml$", "txt"));
+    assertThat(stored).exists();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Host host =
+        new Host(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            System.err,
+            false,
+            ScenarioLoading::fromFile,
+            Simulation::run,
+            () -> LocalDate.of(2026, 1, 1),
+            new Interruption());
+    int status = new Program(host).run("compare", demo.toString(), "--histories", "50000");
+    assertThat(status).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(Files.readString(stored));
+  }
+}
