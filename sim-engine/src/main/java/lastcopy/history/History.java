@@ -64,6 +64,11 @@ public final class History {
 
   /** Histories of a layout under a seed. */
   public History(Studio studio, Layout layout, long seed) {
+    this(studio, layout, seed, true);
+  }
+
+  /** Without the course every history is simulated event by event, from the start. */
+  History(Studio studio, Layout layout, long seed, boolean byCourse) {
     plan = Plan.of(studio, layout);
     draws = new Draws(seed);
     agenda = new Agenda(plan.timers);
@@ -77,7 +82,7 @@ public final class History {
     recovering = new boolean[plan.copies];
     timesGone = new int[plan.copies];
     strikeCount = new int[plan.strikes.length];
-    course = plan.evenShoots ? record() : null;
+    course = byCourse && plan.evenShoots ? record() : null;
   }
 
   /**
@@ -95,6 +100,7 @@ public final class History {
         return;
       }
       if (course != null) {
+        Arrays.fill(down, 0);
         calmPassed(0, plan.horizon, 0);
         return;
       }
@@ -128,7 +134,7 @@ public final class History {
     if (course != null) {
       calm = true;
     } else {
-      shoots = randomShoots();
+      shoots = plan.evenShoots ? plan.shoots : randomShoots();
       startFromZero();
     }
     play();
@@ -538,6 +544,7 @@ public final class History {
     double hours = holdings.start(copy, way.source(), way.bytesPerHour(), now);
     if (hours > 0) {
       set(plan.runEndTimer(copy), now + hours);
+      wakeTargets(copy, true);
     } else {
       recovering[copy] = false;
       if (holdings.flowing[way.source()] && !way.continuous()) {
