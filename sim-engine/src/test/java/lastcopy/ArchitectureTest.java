@@ -1,5 +1,7 @@
 package lastcopy;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -68,4 +70,30 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule NO_STATE_IN_STATICS = fields().that().areStatic().should().beFinal();
+
+  /** A package that the arrows forget would be held by nothing. */
+  @ArchTest
+  static final ArchRule NO_OTHER_PACKAGES =
+      classes()
+          .should()
+          .resideInAnyPackage(
+              "lastcopy.law",
+              "lastcopy.random",
+              "lastcopy.kernel",
+              "lastcopy.interval",
+              "lastcopy.scenario",
+              "lastcopy.footage",
+              "lastcopy.outlook",
+              "lastcopy.history",
+              "lastcopy.simulate",
+              "lastcopy.exact");
+
+  /** Draws come from keyed streams alone, so that a history can be replayed by its number. */
+  @ArchTest
+  static final ArchRule NOBODY_ELSE_DRAWS =
+      noClasses()
+          .should()
+          .dependOnClassesThat(assignableTo(java.util.random.RandomGenerator.class))
+          .orShould()
+          .callMethod(Math.class, "random");
 }
