@@ -23,8 +23,8 @@ class ShootsTest {
 
   /**
    * A shoot every week, carried away at the next 08:00 in no time: each is bare for 8 h, so P(any)
-   * = 1 − e^(−8λ·52) and E(shoots) = 52(1 − e^(−8λ)). Red if a run due at the instant of a shoot
-   * carries it, or if footage already across is counted as lost.
+   * = 1 − e^(−8λ·52) and E(shoots) = 52(1 − e^(−8λ)). Red if footage already across is counted as
+   * lost.
    */
   @Test
   void weeklyShootsWithANightlyFeed() {
@@ -57,19 +57,40 @@ class ShootsTest {
     agrees(result.bytesLost(), WEEKS * share * Units.TB);
   }
 
-  /** Shoots at 0, 24 h ... of the clock and runs at the same instants: bare for a whole day. */
+  /**
+   * A shoot each week and runs at the same instants: bare for a whole day. The feed stands idle
+   * when the shoot comes; red if the offload wakes it for a run due at that very instant.
+   */
   @Test
-  void runDueAtTheShootDoesNotCarryIt() {
+  void idleFeedDoesNotCarryTheShootOfTheInstant() {
     double hazard = 1.0 / 1_500;
-    Studio studio =
-        Studios.of(
-            HORIZON,
-            Studios.shooting(Units.TB, WEEK, Units.TB, 0),
-            Studios.layout(
-                "only",
-                CopyMaker.single("main", new Exponential(1 / hazard)),
-                CopyMaker.single("far", new Never()).nightly("main", 0, CopyMaker.AT_ONCE)));
-    agrees(simulate(studio).anyLoss(), -Math.expm1(-24 * hazard * WEEKS));
+    LayoutResult result = simulate(atTheSameInstant(hazard, WEEK, HORIZON));
+    agrees(result.anyLoss(), -Math.expm1(-24 * hazard * WEEKS));
+  }
+
+  /**
+   * A shoot each day and runs at the same instants: the run carries yesterday's shoot, so that from
+   * the first on one is always bare. Here the run is due already when the shoot comes; red if
+   * offloads go before runs in the order at one instant.
+   */
+  @Test
+  void dueRunDoesNotCarryTheShootOfTheInstant() {
+    double hazard = 1.0 / 3_000;
+    int days = 100;
+    LayoutResult result = simulate(atTheSameInstant(hazard, 24, days * 24 + 12));
+    agrees(result.anyLoss(), -Math.expm1(-hazard * ((days - 1) * 24 + 12)));
+    double whole = -Math.expm1(-24 * hazard);
+    agrees(result.shootsLost(), (days - 1) * whole - Math.expm1(-12 * hazard));
+  }
+
+  private static Studio atTheSameInstant(double hazard, double everyHours, double horizon) {
+    return Studios.of(
+        horizon,
+        Studios.shooting(Units.TB, everyHours, Units.TB, 0),
+        Studios.layout(
+            "only",
+            CopyMaker.single("main", new Exponential(1 / hazard)),
+            CopyMaker.single("far", new Never()).nightly("main", 0, CopyMaker.AT_ONCE)));
   }
 
   /**
