@@ -67,6 +67,16 @@ public final class History {
     this(studio, layout, seed, true);
   }
 
+  /**
+   * Checks that a layout of a studio can be simulated.
+   *
+   * @throws UnsupportedOperationException if it uses a part of the model that is not built, with a
+   *     sentence that says which
+   */
+  public static void check(Studio studio, Layout layout) {
+    NotBuilt.refuse(studio, layout);
+  }
+
   /** Without the course every history is simulated event by event, from the start. */
   History(Studio studio, Layout layout, long seed, boolean byCourse) {
     plan = Plan.of(studio, layout);

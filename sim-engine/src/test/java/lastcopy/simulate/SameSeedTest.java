@@ -170,5 +170,9 @@ class SameSeedTest {
     assertThatThrownBy(() -> new History(studio, layout, 1))
         .isInstanceOf(UnsupportedOperationException.class)
         .hasMessage("strain is not simulated yet");
+    assertThatThrownBy(
+            () -> Simulation.run(studio, Agreement.settings(1, .95, 10, 2), Progress.SILENT))
+        .isInstanceOf(UnsupportedOperationException.class)
+        .hasMessage("strain is not simulated yet");
   }
 }
