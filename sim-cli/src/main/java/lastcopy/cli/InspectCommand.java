@@ -6,10 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import lastcopy.charts.WholeFile;
-import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
-import lastcopy.cli.scenario.ScenarioException;
-import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Command;
@@ -113,15 +110,11 @@ final class InspectCommand implements Callable<Integer> {
    * @throws IOException if it cannot be read
    */
   static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
-    try {
-      Scenario scenario = ScenarioReader.read(file);
-      return new Inspected(
-          scenario.studio(),
-          scenario.defaults().stream()
-              .map(d -> d.where() + ": " + d.key() + ": " + d.value() + " (" + d.origin() + ")")
-              .toList());
-    } catch (ScenarioException e) {
-      throw new WrongScenarioException(e.problems().stream().map(Problem::toString).toList());
-    }
+    Scenario scenario = ScenarioLoading.read(file);
+    return new Inspected(
+        scenario.studio(),
+        scenario.defaults().stream()
+            .map(d -> d.where() + ": " + d.key() + ": " + d.value() + " (" + d.origin() + ")")
+            .toList());
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Studio;
@@ -44,8 +45,18 @@ final class ScenarioLoading {
    * @throws IOException if it cannot be read
    */
   static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
+    return new Loaded(read(file).studio(), List.of());
+  }
+
+  /**
+   * Reads a scenario file with the defaults that it used.
+   *
+   * @throws WrongScenarioException if it is wrong
+   * @throws IOException if it cannot be read
+   */
+  static Scenario read(Path file) throws WrongScenarioException, IOException {
     try {
-      return new Loaded(ScenarioReader.read(file).studio(), List.of());
+      return ScenarioReader.read(file);
     } catch (ScenarioException e) {
       throw new WrongScenarioException(e.problems().stream().map(Problem::toString).toList());
     }

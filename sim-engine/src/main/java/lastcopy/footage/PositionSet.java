@@ -126,13 +126,6 @@ public final class PositionSet {
     }
   }
 
-  /** Whether both hold the same positions. */
-  public boolean sameAs(PositionSet other) {
-    return size == other.size
-        && Arrays.equals(from, 0, size, other.from, 0, size)
-        && Arrays.equals(to, 0, size, other.to, 0, size);
-  }
-
   /** Replaces intervals [first, last) by a number of slots to be filled by the caller. */
   private void splice(int first, int last, int slots) {
     int tail = size - last;

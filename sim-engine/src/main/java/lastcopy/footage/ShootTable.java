@@ -81,11 +81,6 @@ public final class ShootTable {
     return onHand;
   }
 
-  /** The size of a shoot at time 0, in bytes. */
-  public double firstSize() {
-    return firstSize;
-  }
-
   /** How many shoots were offloaded at or before a time. */
   public int shotBy(double time) {
     int i = Arrays.binarySearch(times, time);
@@ -100,11 +95,7 @@ public final class ShootTable {
 
   /** F(t): all bytes offloaded at or before a time, with those on hand. */
   public double total(double time) {
-    return totalAfter(shotBy(time));
-  }
-
-  /** All bytes after the first n shoots, with those on hand. */
-  public double totalAfter(int shoots) {
+    int shoots = shotBy(time);
     return shoots == 0 ? onHand : ends[shoots - 1];
   }
 
@@ -126,7 +117,8 @@ public final class ShootTable {
         : (int) Math.ceil(onHand / firstSize) + shootOf(position);
   }
 
-  private int shootOf(double position) {
+  /** The shoot that a position not on hand belongs to, from 0; the count beyond the last. */
+  public int shootOf(double position) {
     int i = Arrays.binarySearch(ends, position);
     return i >= 0 ? i + 1 : -i - 1;
   }

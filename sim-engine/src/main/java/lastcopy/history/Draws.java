@@ -1,5 +1,6 @@
 package lastcopy.history;
 
+import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.random.KeyedRandom;
 import lastcopy.random.SourceKey;
@@ -45,6 +46,9 @@ final class Draws {
 
   /** What is left of a law at an age: one inversion of the cumulative hazard. */
   double remaining(Law law, double age, long key) {
+    if (law instanceof Fixed) {
+      return law.remaining(age, 0); // no luck in it, and a logarithm saved in every repair
+    }
     return law.remaining(age, KeyedRandom.exponential(KeyedRandom.bits(historyKey, key)));
   }
 

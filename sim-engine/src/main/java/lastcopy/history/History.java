@@ -395,11 +395,8 @@ public final class History {
       return Cause.Context.ALONE;
     }
     double oldest = removed.from(0);
-    int k = 0;
-    while (k < shoots.count() && shoots.end(k) <= oldest) {
-      k++;
-    }
-    return Cause.Context.behind(oldest < shoots.onHand() ? now : now - shoots.time(k));
+    double shot = oldest < shoots.onHand() ? 0 : shoots.time(shoots.shootOf(oldest));
+    return Cause.Context.behind(now - shot);
   }
 
   // Repair of a set that survives, and the return of a copy that is gone.
