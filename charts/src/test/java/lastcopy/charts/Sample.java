@@ -74,7 +74,8 @@ final class Sample {
         List.of(),
         List.of(),
         List.of(),
-        new Exposure(none, none, none, none, none, 10_000));
+        new Exposure(none, none, none, none, none, 10_000),
+        List.of());
   }
 
   private static Estimate chance(double mean) {

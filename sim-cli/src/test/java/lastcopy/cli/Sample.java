@@ -67,7 +67,8 @@ final class Sample {
             seen(0.2, 0.01),
             seen(0.1, 0.01),
             seen(2.1e13, 1e11),
-            100_000));
+            100_000),
+        List.of());
   }
 
   static Pair pair(

@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import lastcopy.history.Cause;
 import lastcopy.history.History;
 import lastcopy.history.Ledger;
+import lastcopy.history.Loss;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
@@ -171,9 +172,12 @@ public class PairBenchmark {
     long losses;
 
     @Override
-    public void lost(double h, double b, double s, int hit, boolean all, Cause cause) {
+    public void lost(Loss loss) {
       losses++;
     }
+
+    @Override
+    public void recovered(Cause cause, double work, double whole) {}
 
     @Override
     public void passed(double h, double b, double f, double d, double r, double m) {

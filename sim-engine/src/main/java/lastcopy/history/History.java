@@ -1,12 +1,14 @@
 package lastcopy.history;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
 import lastcopy.kernel.Agenda;
 import lastcopy.law.Law;
 import lastcopy.random.SourceKey;
+import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
@@ -61,6 +63,7 @@ public final class History {
   private boolean setWasDegraded;
   private double bareSoFar;
   private Course recording;
+  private Witness witness;
 
   /** Histories of a layout under a seed. */
   public History(Studio studio, Layout layout, long seed) {
@@ -118,6 +121,52 @@ public final class History {
     simulateEvents();
   }
 
+  /** The names of the copies, in the order that happenings and scenes count them. */
+  public List<String> copyNames() {
+    return plan.layout.copies().stream().map(Copy::id).toList();
+  }
+
+  /**
+   * Tells one history from its start to the horizon: the very history that {@link #simulate} counts
+   * under that number.
+   *
+   * @param number its number, at least 0
+   * @param to told everything that happens
+   */
+  public void tell(long number, Witness to) {
+    draws.start(number);
+    witness = to;
+    ledger = Silent.LEDGER;
+    timed = false;
+    simulateEvents();
+    witness = null;
+  }
+
+  private void say(Happening.Kind kind, int copy, int drive, double bytes, double until) {
+    say(kind, copy, drive, bytes, until, "");
+  }
+
+  private void say(
+      Happening.Kind kind, int copy, int drive, double bytes, double until, String subject) {
+    if (witness == null) {
+      return;
+    }
+    double[] held = new double[plan.copies];
+    for (int c = 0; c < plan.copies; c++) {
+      held[c] = gone[c] ? 0 : heldBytes(c);
+    }
+    witness.saw(
+        new Happening(kind, now, copy, drive, bytes, until, subject),
+        new Scene(
+            shoots.total(now),
+            lostBytes,
+            held,
+            gone.clone(),
+            down.clone(),
+            calm ? 0 : bareBytes(),
+            1));
+  }
+
   private boolean somethingMayHappen() {
     for (int s = 0; s < plan.slots; s++) {
       if (draws.uniform(plan.firstLifeKey[s]) >= plan.lifeLimit[s]) {
@@ -147,7 +196,9 @@ public final class History {
       shoots = plan.evenShoots ? plan.shoots : randomShoots();
       startFromZero();
     }
+    say(Happening.Kind.START, -1, -1, 0, plan.horizon);
     play();
+    say(Happening.Kind.END, -1, -1, 0, Double.NaN);
   }
 
   /** The undisturbed history, event by event, which becomes the course. */
@@ -284,6 +335,12 @@ public final class History {
       goes(copy, plan.service[copy] ? plan.serviceCauses : plan.driveCauses);
     } else {
       scheduleRepair(slot, copy);
+      say(
+          Happening.Kind.DRIVE_FAILED,
+          copy,
+          slot - plan.firstSlot[copy],
+          0,
+          agenda.time(plan.repairTimer(slot)));
     }
   }
 
@@ -336,6 +393,7 @@ public final class History {
         draws.remaining(
             repair.arrival(), 0, Draws.key(plan.copySource[copy], Draws.GONE_ARRIVAL, k));
     set(plan.returnTimer(copy), now + seen + wait);
+    say(Happening.Kind.COPY_GONE, copy, -1, removed.bytes(), now + seen + wait);
   }
 
   private void cutWays(int copy) {
@@ -377,7 +435,9 @@ public final class History {
     }
     lost.addAll(removed);
     lostBytes += bytes;
-    ledger.lost(now, bytes, count, hit, holdings.allEmpty(), striking.get(context()));
+    Cause cause = striking.get(context());
+    ledger.lost(new Loss(now, bytes, count, hit, holdings.allEmpty(), cause, 1));
+    say(Happening.Kind.LOST, -1, -1, bytes, Double.NaN, cause.sentence());
   }
 
   private Cause.Context context() {
@@ -473,6 +533,7 @@ public final class History {
       wake(copy, true);
     }
     wakeTargets(copy, true);
+    say(Happening.Kind.COPY_BACK, copy, -1, 0, Double.NaN);
   }
 
   /** Refills the working copy from the copy that can do it fastest, then from the next. */

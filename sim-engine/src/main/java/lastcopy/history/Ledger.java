@@ -1,20 +1,10 @@
 package lastcopy.history;
 
-/** Told what happens in a history: losses, and how bare the footage stands over time. */
+/** Told what a history costs: losses, how bare the footage stands over time, and outages. */
 public interface Ledger {
 
-  /**
-   * One loss event: all that is lost at one instant.
-   *
-   * @param hours when
-   * @param bytes how many bytes
-   * @param shoots how many shoots, parts as parts
-   * @param shootsHit shoots of which any byte is lost
-   * @param everything whether no copy then holds any footage
-   * @param cause what struck, with what was already down or behind
-   */
-  void lost(
-      double hours, double bytes, double shoots, int shootsHit, boolean everything, Cause cause);
+  /** Some footage is lost. */
+  void lost(Loss loss);
 
   /**
    * A stretch of time in one state.
@@ -34,6 +24,15 @@ public interface Ledger {
       double refillHours,
       double mostBareBytes);
 
-  /** Whether stretches of time are wanted; without them a history costs less. */
+  /**
+   * Work at the working copy, interrupted by something, is whole again, or the horizon has come.
+   *
+   * @param cause what interrupted it, without what was down or behind
+   * @param workHours from the interruption until work could go on
+   * @param wholeHours from the interruption until everything that was saved was back
+   */
+  void recovered(Cause cause, double workHours, double wholeHours);
+
+  /** Whether stretches of time and recoveries are wanted; without them a history costs less. */
   boolean wantsTime();
 }

@@ -28,6 +28,7 @@ import lastcopy.interval.Estimate;
  * @param exceedanceMoney the same in money; empty where a shoot has no worth
  * @param causes shares by cause, the largest first; empty if no loss was seen
  * @param exposure how bare the footage stands
+ * @param recoveries how long interruptions of work last, by cause, the commonest first
  */
 public record LayoutResult(
     String id,
@@ -49,7 +50,8 @@ public record LayoutResult(
     List<Point> exceedanceShoots,
     List<Point> exceedanceMoney,
     List<CauseShare> causes,
-    Exposure exposure) {
+    Exposure exposure,
+    List<Recovery> recoveries) {
 
   /** How losses are estimated. */
   public enum Method {
@@ -95,6 +97,18 @@ public record LayoutResult(
       Estimate largestSingleCopyBytes,
       long histories) {}
 
+  /**
+   * How long work is interrupted and how long it takes until all is back, from plain histories.
+   *
+   * @param id stable id of what interrupted work
+   * @param sentence for a layman
+   * @param seen how many such interruptions the figures come from
+   * @param workHours mean hours until work goes on
+   * @param wholeHours mean hours until everything that was saved is back
+   */
+  public record Recovery(
+      String id, String sentence, long seen, Estimate workHours, Estimate wholeHours) {}
+
   /** Copies the lists. */
   public LayoutResult {
     curve = List.copyOf(curve);
@@ -102,5 +116,6 @@ public record LayoutResult(
     exceedanceShoots = List.copyOf(exceedanceShoots);
     exceedanceMoney = List.copyOf(exceedanceMoney);
     causes = List.copyOf(causes);
+    recoveries = List.copyOf(recoveries);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import lastcopy.history.Cause;
 import lastcopy.history.Ledger;
+import lastcopy.history.Loss;
 import lastcopy.interval.MeanTally;
 import lastcopy.scenario.Units;
 
@@ -65,24 +66,30 @@ final class LossTally implements Ledger {
   }
 
   @Override
-  public void lost(double hours, double lost, double count, int hit, boolean all, Cause cause) {
+  public void lost(Loss loss) {
     if (eventsNow++ == 0) {
-      firstNow = hours;
+      firstNow = loss.hours();
     }
-    bytesNow += lost;
-    shootsNow += count;
-    hitsNow += hit;
-    everythingNow |= all;
+    bytesNow += loss.bytes();
+    shootsNow += loss.shoots();
+    hitsNow += loss.shootsHit();
+    everythingNow |= loss.everything();
+    Cause cause = loss.cause();
     CauseTally tally = causes.computeIfAbsent(cause.id(), id -> new CauseTally());
     sentences.putIfAbsent(cause.id(), cause.sentence());
     tally.events++;
-    tally.bytes += lost;
+    tally.bytes += loss.bytes();
   }
 
   @Override
   public void passed(
       double hours, double bare, double fragile, double away, double refill, double most) {
     time.add(bare, fragile, away, refill, most);
+  }
+
+  @Override
+  public void recovered(Cause cause, double workHours, double wholeHours) {
+    time.recovered(cause, workHours, wholeHours);
   }
 
   @Override

@@ -73,7 +73,8 @@ final class Results {
                         confidence))
             .orElse(List.of()),
         causes(tally, confidence),
-        tally.time.exposure(studio.horizonHours(), confidence));
+        tally.time.exposure(studio.horizonHours(), confidence),
+        tally.time.recoveries(confidence));
   }
 
   private static Estimate times(Estimate estimate, double factor) {

@@ -1,5 +1,11 @@
 package lastcopy.simulate;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lastcopy.history.Cause;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Means;
 
@@ -13,7 +19,37 @@ final class TimeTally {
   private final double[] now = new double[FIGURES];
   private final double[] sum = new double[FIGURES];
   private final double[] squares = new double[FIGURES];
+  private final Map<String, Outages> outages = new TreeMap<>();
   private long histories;
+
+  /** Interruptions of work by one cause: how many, sums and squares of the hours. */
+  private static final class Outages {
+    final String sentence;
+    long count;
+    final double[] sum = new double[2];
+    final double[] squares = new double[2];
+
+    Outages(String sentence) {
+      this.sentence = sentence;
+    }
+
+    void add(int figure, double hours) {
+      sum[figure] += hours;
+      squares[figure] += hours * hours;
+    }
+
+    void merge(Outages other) {
+      count += other.count;
+      for (int i = 0; i < 2; i++) {
+        sum[i] += other.sum[i];
+        squares[i] += other.squares[i];
+      }
+    }
+
+    Estimate mean(int figure, double confidence) {
+      return Means.of(count, sum[figure], squares[figure], confidence);
+    }
+  }
 
   void add(double bare, double fragile, double away, double refill, double most) {
     now[0] += bare;
@@ -21,6 +57,13 @@ final class TimeTally {
     now[2] += away;
     now[3] += refill;
     now[4] = Math.max(now[4], most);
+  }
+
+  void recovered(Cause cause, double workHours, double wholeHours) {
+    Outages tally = outages.computeIfAbsent(cause.id(), id -> new Outages(cause.sentence()));
+    tally.count++;
+    tally.add(0, workHours);
+    tally.add(1, wholeHours);
   }
 
   void endHistory() {
@@ -38,6 +81,25 @@ final class TimeTally {
       squares[i] += other.squares[i];
     }
     histories += other.histories;
+    other.outages.forEach(
+        (id, tally) ->
+            outages.computeIfAbsent(id, key -> new Outages(tally.sentence)).merge(tally));
+  }
+
+  /** Time to work again and to be whole again, by what interrupted it, the commonest first. */
+  List<LayoutResult.Recovery> recoveries(double confidence) {
+    List<LayoutResult.Recovery> all = new ArrayList<>();
+    outages.forEach(
+        (id, tally) ->
+            all.add(
+                new LayoutResult.Recovery(
+                    id,
+                    tally.sentence,
+                    tally.count,
+                    tally.mean(0, confidence),
+                    tally.mean(1, confidence))));
+    all.sort(Comparator.comparingLong((LayoutResult.Recovery r) -> -r.seen()));
+    return all;
   }
 
   LayoutResult.Exposure exposure(double horizonHours, double confidence) {

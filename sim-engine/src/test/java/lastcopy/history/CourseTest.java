@@ -27,10 +27,16 @@ class CourseTest {
     final double[] time = new double[6];
 
     @Override
-    public void lost(double h, double bytes, double shoots, int hit, boolean all, Cause cause) {
-      losses.add(new double[] {h, bytes, shoots, hit, all ? 1 : 0});
-      causes.add(cause.id());
+    public void lost(Loss loss) {
+      losses.add(
+          new double[] {
+            loss.hours(), loss.bytes(), loss.shoots(), loss.shootsHit(), loss.everything() ? 1 : 0
+          });
+      causes.add(loss.cause().id());
     }
+
+    @Override
+    public void recovered(Cause cause, double work, double whole) {}
 
     @Override
     public void passed(

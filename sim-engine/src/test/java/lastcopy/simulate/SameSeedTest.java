@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import lastcopy.history.Cause;
 import lastcopy.history.History;
 import lastcopy.history.Ledger;
+import lastcopy.history.Loss;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Never;
@@ -35,10 +36,21 @@ class SameSeedTest {
     final List<String> events = new ArrayList<>();
 
     @Override
-    public void lost(
-        double hours, double bytes, double shoots, int hit, boolean everything, Cause cause) {
-      events.add(hours + " " + bytes + " " + shoots + " " + hit + " " + everything);
+    public void lost(Loss loss) {
+      events.add(
+          loss.hours()
+              + " "
+              + loss.bytes()
+              + " "
+              + loss.shoots()
+              + " "
+              + loss.shootsHit()
+              + " "
+              + loss.everything());
     }
+
+    @Override
+    public void recovered(Cause cause, double work, double whole) {}
 
     @Override
     public void passed(
