@@ -1,6 +1,5 @@
 package lastcopy.history;
 
-import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 
 /**
@@ -114,7 +113,6 @@ final class Calm {
       return;
     }
     calm = true;
-    Arrays.fill(stage.recovering, false);
     stage.agenda.cancel(plan.timer.offload());
     stage.cards.rest();
     stage.ageing.rest();
@@ -137,6 +135,7 @@ final class Calm {
       double to = Math.max(base, course.flowTo(e, c));
       boolean flows = to > base;
       if (stage.gone[c]
+          || stage.recovering[c]
           || flows != holdings.flowing[c]
           || (flows
               && (holdings.runStart[c] != course.runStart(e, c) || holdings.flowBase[c] != base))
