@@ -4,9 +4,10 @@ import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
 import lastcopy.simulate.Progress;
+import lastcopy.simulate.Searching;
 
 /** One line on a terminal that tells how far it is, for runs of over a second. */
-final class TerminalProgress implements Progress {
+final class TerminalProgress implements Progress, Searching {
 
   private static final long QUIET_NANOS = 1_000_000_000L;
   private static final long STEP_NANOS = 200_000_000L;
@@ -36,13 +37,26 @@ final class TerminalProgress implements Progress {
 
   @Override
   public synchronized void merged(String layout, long histories, double precision, double share) {
+    if (due()) {
+      show(line(layout, histories, precision, share));
+    }
+  }
+
+  @Override
+  public synchronized void searched(long histories, double share) {
+    if (due()) {
+      show(String.format(Locale.ROOT, "%3.0f %%  %,d histories searched", 100 * share, histories));
+    }
+  }
+
+  private boolean due() {
     long now = nanoTime.getAsLong();
     if (!shown || now - next < 0) {
-      return;
+      return false;
     }
     next = now + STEP_NANOS;
     dirty = true;
-    show(line(layout, histories, precision, share));
+    return true;
   }
 
   @Override
