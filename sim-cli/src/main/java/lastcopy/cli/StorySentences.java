@@ -64,17 +64,19 @@ final class StorySentences {
       case FEED_STOPPED -> "The feed of " + copy + " stops, and nobody sees it.";
       case FEED_SEEN -> "Somebody looks: the feed of " + copy + " goes on.";
       case CARDS_EXPIRED -> "Camera cards are formatted that alone still held " + bytes + ".";
-      case LOST -> "LOST FOR GOOD: " + bytes + ". " + capital(it.subject()) + ".";
+      case LOST -> "LOST FOR GOOD: " + bytes + "." + because(it.subject());
       case END -> "The story ends.";
     };
   }
 
+  private static String because(String cause) {
+    return cause.isBlank() ? "" : " Why: " + cause + ".";
+  }
+
+  /** Named by a word, such as a theft, or by a whole sentence. */
   private String mishap(Happening it) {
     String what = it.subject().isBlank() ? "a mishap" : it.subject();
-    boolean whole = what.contains(" ") || it.subject().isBlank();
-    return whole
-        ? capital(what) + (it.subject().isBlank() ? " strikes." : ".")
-        : capital(what) + " strikes.";
+    return capital(what) + (what.contains(" struck") || what.contains(" took") ? "." : " strikes.");
   }
 
   private String arrived(Happening it) {
