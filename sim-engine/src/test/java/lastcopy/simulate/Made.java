@@ -14,6 +14,7 @@ final class Made {
 
   private final List<Moment> moments = new ArrayList<>();
   private final int copies;
+  private double bytes;
 
   Made(int copies) {
     this.copies = copies;
@@ -33,8 +34,14 @@ final class Made {
       others = Math.max(others, Math.min(most, held[c]));
       most = Math.max(most, held[c]);
     }
-    Happening it = new Happening(kind, hours, copy, copy < 0 ? -1 : 0, 0, until, "");
+    Happening it = new Happening(kind, hours, copy, copy < 0 ? -1 : 0, bytes, until, "");
     moments.add(new Moment(it, new Scene(most, 0, held, gone, down, most - others, 1)));
+    return this;
+  }
+
+  /** How much it is about, from now on. */
+  Made bytes(double amount) {
+    bytes = amount;
     return this;
   }
 
