@@ -12,6 +12,7 @@ import lastcopy.interval.Estimate;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A comparison as text for a terminal of 80 columns or a pipe. */
 final class TextReport {
@@ -19,6 +20,11 @@ final class TextReport {
   private static final int LABEL = 24;
   private static final int NAME = 17;
   private static final int COLUMN = 21;
+  private static final int CAUSE = 43;
+  private static final int SPAN = 19;
+
+  /** So many kinds of interruption are told, the commonest; the files have all. */
+  private static final int RECOVERIES = 4;
 
   private final Comparison result;
   private final StringBuilder text = new StringBuilder();
@@ -97,9 +103,33 @@ final class TextReport {
   private void block(LayoutResult layout) {
     paragraph(layout.id() + ": " + layout.title());
     label("Lost on average", Numbers.bytes(layout.bytesLost()));
+    layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
     label("Most common cause", topCause(layout.causes()));
     label("On a single copy", days(layout.exposure().singleCopyDays()));
+    recoveries(layout.recoveries());
     text.append('\n');
+  }
+
+  private void recoveries(List<Recovery> recoveries) {
+    if (!recoveries.isEmpty()) {
+      recovery("  Work stops because", "it goes on after", "all is back after");
+    }
+    for (Recovery recovery : recoveries.subList(0, Math.min(RECOVERIES, recoveries.size()))) {
+      recovery(
+          "    " + recovery.sentence(),
+          StoryClock.span(recovery.workHours().value()),
+          StoryClock.span(recovery.wholeHours().value()));
+    }
+  }
+
+  /** A cause too long for its column stands on lines alone. */
+  private void recovery(String cause, String work, String whole) {
+    boolean fits = cause.length() < CAUSE;
+    if (!fits) {
+      text.append(Wrap.lines("    ", "      ", cause));
+    }
+    text.append(Wrap.column(fits ? cause : "", CAUSE)).append(Wrap.column(work, SPAN));
+    text.append(whole).append('\n');
   }
 
   private void label(String label, String value) {
