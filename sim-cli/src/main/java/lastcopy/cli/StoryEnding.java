@@ -30,7 +30,7 @@ final class StoryEnding {
   StoryEnding(Story story, StoryClock clock) {
     this.story = story;
     this.clock = clock;
-    sentences = new StorySentences(story.layout(), clock);
+    sentences = new StorySentences(story, clock);
   }
 
   static List<String> cautions() {
@@ -173,6 +173,10 @@ final class StoryEnding {
                   + " that keeps deleted footage that much longer would have kept it."
               : "No copy kept it until somebody noticed: one that keeps deleted footage longer"
                   + " would have.";
+      case UNREADABLE ->
+          "No other copy held what could not be read: one would have helped out, and a scrub"
+              + " before might have found it.";
+      case CARDS_FORMATTED -> "Cards that are kept longer would have held it.";
     };
   }
 }

@@ -3,11 +3,11 @@ package lastcopy.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lastcopy.history.Happening;
 import lastcopy.history.Loss;
-import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Moment;
@@ -54,11 +54,10 @@ final class StoryJson {
     out.writeBooleanField("finished", told.finished());
     strings("how", told.how());
     json.number("weight", told.story().map(Story::weight).orElse(Double.NaN));
-    strings("copies", layout.copies().stream().map(Copy::id).toList());
+    strings("copies", told.story().map(Story::copies).orElse(List.of()));
     out.writeArrayFieldStart("events");
-    StorySentences sentences = new StorySentences(layout, clock);
-    for (Moment moment : told.story().map(Story::moments).orElse(java.util.List.of())) {
-      event(moment, layout, sentences);
+    if (told.story().isPresent()) {
+      events(told.story().get());
     }
     out.writeEndArray();
     outcome(told.story());
@@ -73,7 +72,14 @@ final class StoryJson {
     json.generator().writeEndArray();
   }
 
-  private void event(Moment moment, Layout layout, StorySentences sentences) throws IOException {
+  private void events(Story story) throws IOException {
+    StorySentences sentences = new StorySentences(story, clock);
+    for (int i = 0; i < story.moments().size(); i++) {
+      event(story.moments().get(i), sentences.of(i), story.copies());
+    }
+  }
+
+  private void event(Moment moment, String sentence, List<String> names) throws IOException {
     Happening it = moment.happening();
     JsonGenerator out = json.generator();
     out.writeStartObject();
@@ -83,12 +89,12 @@ final class StoryJson {
       out.writeStringField("date", date.get());
     }
     out.writeStringField("kind", it.kind().name().toLowerCase(Locale.ROOT));
-    out.writeStringField("copy", it.copy() < 0 ? null : layout.copies().get(it.copy()).id());
+    out.writeStringField("copy", it.copy() < 0 ? null : names.get(it.copy()));
     json.number("drive", it.drive() < 0 ? Double.NaN : it.drive());
     json.number("bytes", it.bytes());
     json.number("until", it.until());
     out.writeStringField("subject", it.subject());
-    out.writeStringField("sentence", sentences.of(it));
+    out.writeStringField("sentence", sentence);
     json.number("shot", moment.scene().shotBytes());
     json.number("lost", moment.scene().lostBytes());
     out.writeArrayFieldStart("held");

@@ -3,18 +3,24 @@ package lastcopy.cli;
 import java.util.Locale;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening;
-import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
+import lastcopy.simulate.Story;
 
 /** A sentence for each kind of happening. */
 final class StorySentences {
 
-  private final Layout layout;
+  private final Story story;
   private final StoryClock clock;
 
-  StorySentences(Layout layout, StoryClock clock) {
-    this.layout = layout;
+  StorySentences(Story story, StoryClock clock) {
+    this.story = story;
     this.clock = clock;
+  }
+
+  /** The sentence of a moment; how a copy went is read from what came before. */
+  String of(int moment) {
+    Happening it = story.moments().get(moment).happening();
+    return it.kind() == Happening.Kind.COPY_GONE ? StoryOutage.how(story, moment) + of(it) : of(it);
   }
 
   /** One or two sentences for somebody who does not know the model. */
@@ -23,7 +29,11 @@ final class StorySentences {
     String bytes = bytes(it.bytes());
     return switch (it.kind()) {
       case START -> "It begins.";
-      case DRIVE_FAILED -> capital(drive(it)) + " fails." + expected(it, "It", "be whole again");
+      case DRIVE_FAILED ->
+          capital(drive(it))
+              + " fails"
+              + (it.bytes() > 0 ? " with the " + bytes + " on it." : ".")
+              + expected(it, "It", "be whole again");
       case DRIVE_READY -> capital(drive(it)) + " is replaced and whole again.";
       case DRIVE_SWAPPED ->
           capital(drive(it)) + " has its planned age: it is swapped for a new one.";
@@ -115,7 +125,7 @@ final class StorySentences {
   private String drive(Happening it) {
     boolean several =
         it.copy() >= 0
-            && layout.copies().get(it.copy()).driveSet().map(Medium.DriveSet::drives).orElse(1) > 1;
+            && story.copy(it.copy()).driveSet().map(Medium.DriveSet::drives).orElse(1) > 1;
     boolean added = it.kind() == Happening.Kind.DRIVE_ADDED;
     return it.drive() >= 0 && (several || added)
         ? "drive " + (it.drive() + 1) + " of " + name(it.copy())
@@ -128,7 +138,7 @@ final class StorySentences {
 
   /** The name of a copy of the layout. */
   String name(int copy) {
-    return copy < 0 ? "a copy" : layout.copies().get(copy).id();
+    return copy < 0 ? "a copy" : story.copies().get(copy);
   }
 
   private static String bytes(double bytes) {
@@ -137,7 +147,7 @@ final class StorySentences {
 
   /** With a capital letter, unless it begins with the name of a copy. */
   private String capital(String words) {
-    boolean named = layout.copies().stream().anyMatch(copy -> words.startsWith(copy.id() + " "));
+    boolean named = story.copies().stream().anyMatch(copy -> words.startsWith(copy + " "));
     return named || words.isEmpty()
         ? words
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening.Kind;
-import lastcopy.scenario.Copy;
 import lastcopy.scenario.Units;
 import lastcopy.simulate.Moment;
 import lastcopy.simulate.Story;
@@ -37,8 +36,8 @@ final class StoryTimeline {
   private StoryTimeline(Story story, StoryClock clock) {
     this.story = story;
     this.clock = clock;
-    sentences = new StorySentences(story.layout(), clock);
-    names = story.layout().copies().stream().map(Copy::id).toList();
+    sentences = new StorySentences(story, clock);
+    names = story.copies();
   }
 
   /**
@@ -53,7 +52,7 @@ final class StoryTimeline {
     int last = 0;
     for (int i = shown.nextSetBit(0); i >= 0; i = shown.nextSetBit(i + 1)) {
       timeline.between(last, i);
-      timeline.moment(story.moments().get(i));
+      timeline.moment(i);
       last = i;
     }
     return timeline.text.toString();
@@ -95,14 +94,15 @@ final class StoryTimeline {
     }
   }
 
-  private void moment(Moment moment) {
+  private void moment(int index) {
+    Moment moment = story.moments().get(index);
     boolean end = moment.kind() == Kind.END;
     String heading = end ? year : clock.year(moment.hours());
     if (!heading.equals(year)) {
       text.append(year.isEmpty() ? "" : "\n").append(heading).append('\n');
       year = heading;
     }
-    line(end ? "the end" : clock.stamp(moment.hours()), sentences.of(moment.happening()));
+    line(end ? "the end" : clock.stamp(moment.hours()), sentences.of(index));
     String now = StoryBars.of(names, moment.scene(), NEXT);
     if (!now.equals(bars)) {
       text.append(now);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -11,8 +12,11 @@ import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.history.Happening;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Scene;
+import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
 import lastcopy.simulate.Moment;
+import lastcopy.simulate.Story;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,15 +29,21 @@ class StoryWordsTest {
   private static final double YEAR = 8_760;
   private static final StoryClock DAYS = new StoryClock(Optional.empty(), 5 * YEAR);
 
-  private Layout mirror;
-  private Layout two;
+  private Story mirror;
+  private Story two;
 
   @BeforeEach
   void read() throws Exception {
     Path demo = Path.of("..", "scenarios", "harbour-mirror-or-far-copy.yaml");
-    List<Layout> layouts = ScenarioReader.read(demo).studio().layouts();
-    mirror = layouts.get(1);
-    two = layouts.get(2);
+    Studio studio = ScenarioReader.read(demo).studio();
+    mirror = story(studio, 1, List.of());
+    two = story(studio, 2, List.of());
+  }
+
+  private static Story story(Studio studio, int layout, List<Moment> moments) {
+    Layout of = studio.layouts().get(layout);
+    List<String> names = of.copies().stream().map(Copy::id).toList();
+    return new Story(studio, of, names, 1, 0, moments, List.of());
   }
 
   private String sentence(Kind kind, int copy, double bytes, double until, String subject) {
@@ -62,8 +72,8 @@ class StoryWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "DRIVE_FAILED | 172 | main | The drive of far fails. It should be whole again in 3 days"
-            + " (day 8).",
+        "DRIVE_FAILED | 172 | main | The drive of far fails with the 2 TB on it. It should be"
+            + " whole again in 3 days (day 8).",
         "COPY_GONE | 172 | main | far is gone with the 2 TB that it held. New hardware should be"
             + " there in 3 days (day 8).",
         "COPY_GONE | 1e7 | main | far is gone with the 2 TB that it held. New hardware should be"
@@ -88,6 +98,26 @@ class StoryWordsTest {
     Happening it = new Happening(Kind.DRIVE_READY, 100, 0, 1, 0, Double.NaN, "");
     assertThat(new StorySentences(mirror, DAYS).of(it))
         .isEqualTo("Drive 2 of main is replaced and whole again.");
+  }
+
+  /** A copy goes with its mishap, by a drive too many, or because it was unusable unseen. */
+  @Test
+  void howACopyWentIsReadFromWhatCameBefore() {
+    assertThat(gone(mirror)).startsWith("One drive too many of main is down. main is gone");
+    assertThat(gone(two)).startsWith("The drive of main fails. main is gone");
+    assertThat(gone(two, Kind.MISHAP)).startsWith("main is gone");
+    assertThat(gone(two, Kind.SPOILT)).startsWith("main is needed and found unusable. main is");
+    assertThat(gone(two, Kind.SPOILT, Kind.COPY_GONE)).startsWith("The drive of main fails.");
+  }
+
+  private static String gone(Story of, Kind... before) {
+    List<Moment> moments = new ArrayList<>();
+    for (Kind kind : before) {
+      moments.add(new Moment(new Happening(kind, 7, 0, -1, 1, 9, "theft"), null));
+    }
+    moments.add(new Moment(new Happening(Kind.COPY_GONE, 7, 0, -1, 1, 9, ""), null));
+    Story story = story(of.studio(), of.studio().layouts().indexOf(of.layout()), moments);
+    return new StorySentences(story, DAYS).of(before.length);
   }
 
   @ParameterizedTest

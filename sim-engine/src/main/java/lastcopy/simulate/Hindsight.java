@@ -14,7 +14,7 @@ import lastcopy.scenario.Shoots;
  * Something but for which a loss would not have been, as far as it can be read from a told history.
  *
  * @param lack what was missing
- * @param copy the copy that it is about, an index into the copies of the layout; −1 if none
+ * @param copy the copy that it is about, an index into the copies of the story; −1 if none
  * @param hours how long it had been so, or by how much it came too late; NaN if not known
  */
 public record Hindsight(Lack lack, int copy, double hours) {
@@ -38,7 +38,11 @@ public record Hindsight(Lack lack, int copy, double hours) {
     /** Another copy had been unusable unseen, for so long. */
     OTHER_SPOILT,
     /** The last copy dropped what had been deleted so long before it would have been noticed. */
-    DROPPED_TOO_SOON
+    DROPPED_TOO_SOON,
+    /** Unreadable spots were met where no redundancy was left. */
+    UNREADABLE,
+    /** The camera cards that alone still held it were formatted. */
+    CARDS_FORMATTED
   }
 
   /**
@@ -48,13 +52,13 @@ public record Hindsight(Lack lack, int copy, double hours) {
     List<Hindsight> all = new ArrayList<>();
     List<Moment> before = story.moments().subList(0, at);
     Moment loss = story.moments().get(at);
-    boolean struck = before.stream().anyMatch(m -> isAt(m, loss, Kind.COPY_GONE));
-    dropped(before, loss, struck, all);
-    int copies = story.layout().copies().size();
+    boolean struck = before.stream().anyMatch(m -> strikes(m, loss));
+    notByStrike(story, before, loss, all);
+    int copies = story.copies().size();
     boolean othersStood = false;
     for (int c = 0; struck && c < copies; c++) {
       int copy = c;
-      if (before.stream().anyMatch(m -> isAt(m, loss, Kind.COPY_GONE) && copyOf(m) == copy)) {
+      if (before.stream().anyMatch(m -> strikes(m, loss) && copyOf(m) == copy)) {
         driveDown(before, loss, c, all);
       } else {
         othersStood = true;
@@ -69,13 +73,27 @@ public record Hindsight(Lack lack, int copy, double hours) {
     return all;
   }
 
-  private static void dropped(
-      List<Moment> before, Moment loss, boolean struck, List<Hindsight> all) {
+  private static void notByStrike(
+      Story story, List<Moment> before, Moment loss, List<Hindsight> all) {
+    String cause = causeOf(story, loss);
     Moment mistake = last(before, m -> m.kind() == Kind.DELETED || m.kind() == Kind.MALWARE);
-    if (!struck && mistake != null) {
+    boolean deleted = cause.startsWith("desk:");
+    if (deleted && mistake != null) {
       double late = mistake.happening().until() - loss.hours();
       all.add(new Hindsight(Lack.DROPPED_TOO_SOON, -1, Math.max(0, late)));
     }
+    if (before.stream().anyMatch(m -> isAt(m, loss, Kind.UNREADABLE))) {
+      all.add(new Hindsight(Lack.UNREADABLE, -1, Double.NaN));
+    }
+    if (cause.endsWith("+cards")) {
+      all.add(new Hindsight(Lack.CARDS_FORMATTED, -1, Double.NaN));
+    }
+  }
+
+  /** A copy goes at the instant of the loss, or a drive of a shelf with what is on it. */
+  private static boolean strikes(Moment moment, Moment loss) {
+    return isAt(moment, loss, Kind.COPY_GONE)
+        || (isAt(moment, loss, Kind.DRIVE_FAILED) && moment.happening().bytes() > 0);
   }
 
   private static void driveDown(List<Moment> before, Moment loss, int copy, List<Hindsight> all) {

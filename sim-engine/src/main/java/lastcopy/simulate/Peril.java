@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Scene;
-import lastcopy.scenario.Layout;
+import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
 
 /**
@@ -18,7 +18,7 @@ import lastcopy.scenario.Medium;
  * what stood in one copy is taken at the strike.
  *
  * @param moment the strike after which it was so, an index into the moments of the story
- * @param copy the copy that held it alone, an index into the copies of the layout
+ * @param copy the copy that held it alone, an index into the copies of the story
  * @param bytes how much stood in that copy only
  * @param hours for how long
  * @param escapedBy how many hours after all was safe again that copy was struck; infinite if it was
@@ -40,7 +40,7 @@ public record Peril(
    * @param horizonHours where the history ends
    * @return empty if nothing stood in one copy only after something was struck
    */
-  static Optional<Peril> nearest(Layout layout, List<Moment> moments, double horizonHours) {
+  static Optional<Peril> nearest(List<Copy> copies, List<Moment> moments, double horizonHours) {
     List<Peril> all = new ArrayList<>();
     List<Double> ends = new ArrayList<>();
     for (int i = 0; i < moments.size(); i++) {
@@ -50,13 +50,13 @@ public record Peril(
         ends.removeIf(earlier -> earlier <= now);
         ends.add(end);
         double safe = ends.stream().mapToDouble(d -> d).min().orElse(end);
-        at(layout, moments, i, safe - now).ifPresent(all::add);
+        at(copies, moments, i, safe - now).ifPresent(all::add);
       }
     }
     return all.stream().min(NEAREST_FIRST);
   }
 
-  private static Optional<Peril> at(Layout layout, List<Moment> moments, int i, double hours) {
+  private static Optional<Peril> at(List<Copy> copies, List<Moment> moments, int i, double hours) {
     int last = i;
     while (last + 1 < moments.size()
         && moments.get(last + 1).hours() == moments.get(i).hours()
@@ -69,7 +69,7 @@ public record Peril(
     if (!(bytes > 0)) {
       return Optional.empty();
     }
-    int survives = layout.copies().get(holder).driveSet().map(Medium.DriveSet::survives).orElse(0);
+    int survives = copies.get(holder).driveSet().map(Medium.DriveSet::survives).orElse(0);
     int failures = Math.max(1, survives - scene.drivesDown()[holder] + 1);
     double escaped = nextStrike(moments, i, holder) - moments.get(i).hours() - hours;
     return Optional.of(

@@ -24,13 +24,8 @@ public final class Stories {
   private final Layout layout;
   private final long seed;
 
-  /**
-   * Stories of one layout under a seed.
-   *
-   * @throws UnsupportedOperationException if the layout uses a part of the model that is not built
-   */
+  /** Stories of one layout under a seed. */
   public Stories(Studio studio, Layout layout, long seed) {
-    History.check(studio, layout);
     this.studio = studio;
     this.layout = layout;
     this.seed = seed;
@@ -47,7 +42,7 @@ public final class Stories {
     history.tell(number, (happening, scene) -> moments.add(new Moment(happening, scene)));
     List<Loss> losses = new ArrayList<>();
     history.simulate(number, new LossLog(losses));
-    return new Story(studio, layout, seed, number, moments, losses);
+    return new Story(studio, layout, history.copyNames(), seed, number, moments, losses);
   }
 
   /** The first history that loses anything. */
@@ -115,7 +110,9 @@ public final class Stories {
                 .mapToDouble(moment -> moment.happening().bytes())
                 .sum();
         Optional<Peril> peril =
-            lost > 0 ? Optional.empty() : Peril.nearest(layout, moments, studio.horizonHours());
+            lost > 0
+                ? Optional.empty()
+                : Peril.nearest(Turns.of(layout), moments, studio.horizonHours());
         lives.add(new Life(number, happenings, lost, peril));
       }
     }

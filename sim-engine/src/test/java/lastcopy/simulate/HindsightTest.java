@@ -103,6 +103,7 @@ class HindsightTest {
             .at(100, Kind.DELETED, 0, 500, 8, 9)
             .at(400, Kind.DROPPED, 1, NOT_KNOWN, 8, 8)
             .at(400, Kind.LOST, -1, NOT_KNOWN, 8, 8);
-    assertThat(only(made, "deletion")).isEqualTo(new Hindsight(Lack.DROPPED_TOO_SOON, -1, 100));
+    assertThat(only(made, "desk:deletion+late"))
+        .isEqualTo(new Hindsight(Lack.DROPPED_TOO_SOON, -1, 100));
   }
 }

@@ -51,6 +51,7 @@ final class Made {
 
   Story story(Studio studio, Loss... losses) {
     Layout layout = studio.layouts().get(0);
-    return new Story(studio, layout, 1, 0, moments, List.of(losses));
+    List<String> names = layout.copies().stream().map(copy -> copy.id()).toList();
+    return new Story(studio, layout, names, 1, 0, moments, List.of(losses));
   }
 }

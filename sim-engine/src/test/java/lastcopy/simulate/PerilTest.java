@@ -21,7 +21,7 @@ class PerilTest {
           CopyMaker.set("far", Arrangement.SINGLE, 1).nightly("main", 2, 1e6));
 
   private static Peril nearest(Made made) {
-    return Peril.nearest(TWO, made.moments(), END).orElseThrow();
+    return Peril.nearest(TWO.copies(), made.moments(), END).orElseThrow();
   }
 
   private static final int[] ONE_DOWN = {1, 0};
@@ -88,8 +88,8 @@ class PerilTest {
   @Test
   void nothingStruckOrNothingInOneCopyIsNoPeril() {
     Made calm = new Made(2).at(0, Kind.START, -1, END, 9, 8).at(END, Kind.END, -1, END, 9, 9);
-    assertThat(Peril.nearest(TWO, calm.moments(), END)).isEmpty();
+    assertThat(Peril.nearest(TWO.copies(), calm.moments(), END)).isEmpty();
     Made carried = new Made(2).at(50, Kind.DRIVE_FAILED, 0, 70, ONE_DOWN, 9, 9);
-    assertThat(Peril.nearest(TWO, carried.moments(), END)).isEmpty();
+    assertThat(Peril.nearest(TWO.copies(), carried.moments(), END)).isEmpty();
   }
 }
