@@ -118,7 +118,9 @@ final class StorySentences {
       return lasts ? "until after the end" : "only after the end of the story";
     }
     String span = StoryClock.span(it.until() - it.hours());
-    return (lasts ? "for " : "in ") + span + " (" + clock.day(it.until()) + ")";
+    String day = clock.day(it.until());
+    String which = day.equals(clock.day(it.hours())) ? "" : " (" + day + ")";
+    return (lasts ? "for " : "in ") + span + which;
   }
 
   /** The drive of a happening, by number where the copy has several. */

@@ -102,12 +102,24 @@ final class StoryTimeline {
       text.append(year.isEmpty() ? "" : "\n").append(heading).append('\n');
       year = heading;
     }
-    line(end ? "the end" : clock.stamp(moment.hours()), sentences.of(index));
-    String now = StoryBars.of(names, moment.scene(), NEXT);
-    if (!now.equals(bars)) {
-      text.append(now);
+    boolean same = index > 0 && story.moments().get(index - 1).hours() == moment.hours();
+    String stamp = same ? "" : clock.stamp(moment.hours());
+    line(end ? "the end" : stamp, sentences.of(index));
+    if (pictured(index)) {
+      String now = StoryBars.of(names, moment.scene(), NEXT);
+      text.append(now.equals(bars) ? "" : now);
       bars = now;
     }
+  }
+
+  /** Of the happenings of one instant the last has a picture, and the one before a loss. */
+  private boolean pictured(int index) {
+    Moment moment = story.moments().get(index);
+    if (index + 1 == story.moments().size()) {
+      return true;
+    }
+    Moment next = story.moments().get(index + 1);
+    return next.hours() > moment.hours() || next.kind() == Kind.LOST;
   }
 
   private void line(String stamp, String sentence) {
