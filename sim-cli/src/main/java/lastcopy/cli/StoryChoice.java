@@ -1,5 +1,6 @@
 package lastcopy.cli;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,8 +18,9 @@ import lastcopy.simulate.Survey;
 /** Chooses the history to tell, and says in words how it was chosen. */
 final class StoryChoice {
 
-  /** The search for a loss where nothing was asked for: by number alone, so that all find alike. */
-  static final long SHORT_SEARCH = 100_000;
+  /** The search for a loss where nothing was asked for. */
+  private static final SearchLimit SHORT_SEARCH =
+      new SearchLimit(100_000, Optional.of(Duration.ofSeconds(5)));
 
   private static final double CONFIDENCE = 0.95;
 
@@ -137,7 +139,7 @@ final class StoryChoice {
 
   /** Where nothing was asked for: the first loss of a short search, else a near miss. */
   Told any(SearchLimit survey) {
-    FirstLoss found = stories.firstLoss(SearchLimit.histories(SHORT_SEARCH), watch);
+    FirstLoss found = stories.firstLoss(SHORT_SEARCH, watch);
     if (found.number().isPresent()) {
       return firstLoss(found);
     }

@@ -99,7 +99,8 @@ final class StoryCommand implements Callable<Integer> {
       names = "--histories",
       paramLabel = "N",
       converter = Converters.Count.class,
-      description = "Search that many at most (default: 20,000,000 for a loss, else 20,000).")
+      description =
+          "Search that many (default: up to 20,000,000 for a loss, else 20,000, in 20 s).")
   private Long histories;
 
   @Option(names = "--all", description = "Leave out nothing of a long story.")
@@ -163,16 +164,13 @@ final class StoryCommand implements Callable<Integer> {
         new TerminalProgress(
             host.err(), host.terminal() && !quiet, host.interruption(), System::nanoTime);
     StoryChoice choice = new StoryChoice(stories, progress);
-    SearchLimit survey = SearchLimit.histories(histories == null ? SURVEYED : histories);
+    SearchLimit survey = limit(SURVEYED);
     try {
       if (which.history != null) {
         return choice.history(which.history);
       }
       if (which.firstLoss) {
-        return choice.firstLoss(
-            histories == null
-                ? new SearchLimit(LONGEST_SEARCH, Optional.of(LONGEST_TIME))
-                : SearchLimit.histories(histories));
+        return choice.firstLoss(limit(LONGEST_SEARCH));
       }
       if (which.typical) {
         return choice.typical(survey);
@@ -181,6 +179,13 @@ final class StoryCommand implements Callable<Integer> {
     } finally {
       progress.end();
     }
+  }
+
+  /** As many as asked for, however long it takes; else up to a number within a time. */
+  private SearchLimit limit(long most) {
+    return histories == null
+        ? new SearchLimit(most, Optional.of(LONGEST_TIME))
+        : SearchLimit.histories(histories);
   }
 
   private void write(Told told, Studio studio, Layout layout, StoryClock clock) throws IOException {

@@ -1,10 +1,15 @@
 package lastcopy.cli;
 
+import static java.util.stream.Collectors.toList;
+
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Loss;
@@ -93,9 +98,12 @@ final class StoryEnding {
     String which =
         story.losses().size() == 1 ? "" : " (the largest loss, " + clock.day(loss.hours()) + ")";
     lines.add("Why" + which + ": " + loss.happening().subject() + ".");
-    for (Hindsight missing : Hindsight.of(story, focus())) {
-      lines.add(words(missing));
-    }
+    Map<Hindsight.Lack, List<Hindsight>> alike =
+        Hindsight.of(story, focus()).stream()
+            .collect(
+                Collectors.groupingBy(
+                    Hindsight::lack, () -> new EnumMap<>(Hindsight.Lack.class), toList()));
+    alike.values().forEach(some -> lines.add(words(some)));
     return lines;
   }
 
@@ -124,8 +132,11 @@ final class StoryEnding {
             sentences.name(peril.copy()), StoryClock.span(peril.escapedBy()));
   }
 
-  private String words(Hindsight missing) {
-    String copy = sentences.name(missing.copy());
+  /** What was missing in one way, at one copy or at several. */
+  private String words(List<Hindsight> alike) {
+    String copy =
+        alike.stream().map(h -> sentences.name(h.copy())).collect(Collectors.joining(" and "));
+    Hindsight missing = alike.get(0);
     boolean known = Double.isFinite(missing.hours());
     String span = known ? StoryClock.span(missing.hours()) : "some time";
     return switch (missing.lack()) {
@@ -140,23 +151,14 @@ final class StoryEnding {
               + ": had it been seen,"
               + " replaced and rebuilt sooner, nothing would have been lost.";
       case OTHER_GONE ->
-          copy
-              + " had been gone for "
-              + span
-              + " by then: had it been back and full, it would"
-              + " have kept it.";
+          "Gone at the time: " + copy + ", for " + span + ". Back and full, it would have kept it.";
       case OTHER_NOT_FULL ->
-          copy
-              + " had gone "
-              + span
-              + " before and was not full again: had it been, it would"
-              + " have kept it.";
+          "Not full again at the time: " + copy + ", which had been struck " + span + " before.";
       case OTHER_BEHIND ->
-          copy
-              + " was behind: the oldest of what was lost had been shot "
-              + span
-              + " before and"
-              + " was not across yet. Fed sooner or faster, it would have kept it.";
+          "Behind at the time: "
+              + copy
+              + (known ? ", though it had been shot " + span + " before" : "")
+              + ". Fed sooner or faster, it would have been kept there.";
       case FEED_STOPPED ->
           "The feed of " + copy + " had stopped " + span + " before, and nobody had looked.";
       case OTHER_SPOILT ->

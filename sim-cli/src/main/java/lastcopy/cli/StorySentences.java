@@ -66,7 +66,7 @@ final class StorySentences {
       case MALWARE ->
           "Malware destroys " + bytes + " on the copies that it can reach." + noticed(it);
       case DELETION_ARRIVED -> arrived(it);
-      case DROPPED -> copy + " drops what it still held of that: " + bytes + ".";
+      case DROPPED -> copy + " drops what it still held of it: " + bytes + ".";
       case NOTICED ->
           it.bytes() > 0
               ? "Somebody notices: " + bytes + " is put back from a copy that still held it."
@@ -90,7 +90,7 @@ final class StorySentences {
   }
 
   private String arrived(Happening it) {
-    String arrives = "That reaches " + name(it.copy());
+    String arrives = mistake(it) + " reaches " + name(it.copy());
     if (it.until() == Double.POSITIVE_INFINITY) {
       return arrives + ", which keeps the old state for good.";
     }
@@ -98,6 +98,10 @@ final class StorySentences {
       return arrives + ", which keeps nothing of the old state.";
     }
     return arrives + ", which keeps the old state " + when(it) + ".";
+  }
+
+  private static String mistake(Happening it) {
+    return it.subject().contains("malware") ? "What malware did" : "The deletion";
   }
 
   private String expected(Happening it, String who, String what) {

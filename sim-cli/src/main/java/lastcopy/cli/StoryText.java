@@ -61,10 +61,12 @@ final class StoryText {
 
   private static String describe(Copy copy) {
     String what = copy.driveSet().map(StoryText::drives).orElse("a service");
-    return what
-        + " at '"
-        + copy.place().id()
-        + "'"
+    String turns = copy.rotation().map(r -> r.turns() + " in turn, each ").orElse("");
+    // A copy without a place of its own stands at one that the reader never named.
+    boolean placed = !copy.place().id().equals("copy:" + copy.id());
+    return turns
+        + what
+        + (placed ? " at '" + copy.place().id() + "'" : "")
         + copy.feed().map(StoryText::fed).orElse(", the working copy");
   }
 

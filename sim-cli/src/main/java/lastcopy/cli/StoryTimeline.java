@@ -1,5 +1,6 @@
 package lastcopy.cli;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
@@ -112,14 +113,25 @@ final class StoryTimeline {
     }
   }
 
-  /** Of the happenings of one instant the last has a picture, and the one before a loss. */
+  /**
+   * Only what changes the picture has one: of one instant the last happening, and the one before a
+   * loss.
+   */
   private boolean pictured(int index) {
     Moment moment = story.moments().get(index);
     if (index + 1 == story.moments().size()) {
       return true;
     }
     Moment next = story.moments().get(index + 1);
-    return next.hours() > moment.hours() || next.kind() == Kind.LOST;
+    boolean last = next.hours() > moment.hours() || next.kind() == Kind.LOST;
+    return last
+        && switch (moment.kind()) {
+          case START -> Arrays.stream(moment.scene().heldBytes()).anyMatch(held -> held > 0);
+          case DRIVE_FAILED, COPY_GONE, COPY_BACK, REFILL_STARTED, REFILLED -> true;
+          case SPOILT, SPOIL_FOUND, DELETED, MALWARE, NOTICED, LOST, END -> true;
+          case DRIVE_READY, DRIVE_SWAPPED, DRIVE_ADDED, MISHAP, UNREADABLE -> false;
+          case DELETION_ARRIVED, DROPPED, FEED_STOPPED, FEED_SEEN, CARDS_EXPIRED -> false;
+        };
   }
 
   private void line(String stamp, String sentence) {

@@ -52,7 +52,7 @@ class StoryCommandTest {
     assertThat(first)
         .contains("LOST FOR GOOD")
         .contains("Why: ")
-        .contains("far was behind")
+        .contains("Behind at the time: far")
         .contains("worth");
     String number = first.replaceAll("(?s).*--history (\\d+) .*", "$1");
     out.reset();

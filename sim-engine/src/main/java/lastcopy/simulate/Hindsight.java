@@ -45,6 +45,9 @@ public record Hindsight(Lack lack, int copy, double hours) {
     CARDS_FORMATTED
   }
 
+  /** From this share of everything on a copy is taken for full, whatever a rounding says. */
+  private static final double FULL = 1 - 1e-9;
+
   /**
    * What was missing at the loss that is moment {@code at} of a story; possibly nothing is known.
    */
@@ -119,7 +122,7 @@ public record Hindsight(Lack lack, int copy, double hours) {
   private static void other(
       Story story, List<Moment> before, Moment loss, int copy, List<Hindsight> all) {
     Scene scene = loss.scene();
-    Moment went = last(before, m -> m.kind() == Kind.COPY_GONE && copyOf(m) == copy);
+    Moment went = last(before, m -> went(m) && copyOf(m) == copy);
     Moment spoilt = open(before, copy, Kind.SPOILT, Kind.SPOIL_FOUND, Kind.COPY_GONE);
     Moment stopped = open(before, copy, Kind.FEED_STOPPED, Kind.FEED_SEEN, Kind.COPY_GONE);
     if (spoilt != null) {
@@ -127,13 +130,26 @@ public record Hindsight(Lack lack, int copy, double hours) {
     } else if (scene.gone()[copy]) {
       double hours = went == null ? Double.NaN : loss.hours() - went.hours();
       all.add(new Hindsight(Lack.OTHER_GONE, copy, hours));
-    } else if (went != null && causeOf(story, loss).contains("+away")) {
+    } else if (notFullSince(before, went, copy) && causeOf(story, loss).contains("+away")) {
       all.add(new Hindsight(Lack.OTHER_NOT_FULL, copy, loss.hours() - went.hours()));
     } else if (stopped != null) {
       all.add(new Hindsight(Lack.FEED_STOPPED, copy, loss.hours() - stopped.hours()));
     } else {
       all.add(new Hindsight(Lack.OTHER_BEHIND, copy, behind(story, loss)));
     }
+  }
+
+  private static boolean went(Moment moment) {
+    return moment.kind() == Kind.COPY_GONE
+        || (moment.kind() == Kind.DRIVE_FAILED && moment.happening().bytes() > 0);
+  }
+
+  /** Struck, and not seen to hold everything since then. */
+  private static boolean notFullSince(List<Moment> before, Moment went, int copy) {
+    return went != null
+        && since(before, went)
+            .map(Moment::scene)
+            .noneMatch(s -> s.heldBytes()[copy] >= (s.shotBytes() - s.lostBytes()) * FULL);
   }
 
   private static String causeOf(Story story, Moment loss) {

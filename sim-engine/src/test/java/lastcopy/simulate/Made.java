@@ -15,6 +15,7 @@ final class Made {
   private final List<Moment> moments = new ArrayList<>();
   private final int copies;
   private double bytes;
+  private double shot;
 
   Made(int copies) {
     this.copies = copies;
@@ -34,8 +35,9 @@ final class Made {
       others = Math.max(others, Math.min(most, held[c]));
       most = Math.max(most, held[c]);
     }
+    shot = Math.max(shot, most);
     Happening it = new Happening(kind, hours, copy, copy < 0 ? -1 : 0, bytes, until, "");
-    moments.add(new Moment(it, new Scene(most, 0, held, gone, down, most - others, 1)));
+    moments.add(new Moment(it, new Scene(shot, 0, held, gone, down, most - others, 1)));
     return this;
   }
 

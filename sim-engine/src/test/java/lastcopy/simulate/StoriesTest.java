@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StoriesTest {
 
   private static final long SEED = 7;
-  private static final int HISTORIES = 100;
+  private static final int HISTORIES = 60;
 
   private static Stories stories(Studio studio) {
     return new Stories(studio, studio.layouts().get(0), SEED);
