@@ -12,13 +12,19 @@ final class TerminalProgress implements Progress, Searching {
   private static final long QUIET_NANOS = 1_000_000_000L;
   private static final long STEP_NANOS = 200_000_000L;
   private static final int WIDTH = 79;
+  private static final double LEAST_SHARE = 0.01;
 
   private final PrintStream err;
   private final boolean shown;
   private final Interruption interruption;
   private final LongSupplier nanoTime;
+  private final long began;
   private long next;
   private boolean dirty;
+  private long round;
+  private String slowest = "";
+  private String candidate = "";
+  private double candidateShare;
 
   /**
    * Starts the clock.
@@ -32,21 +38,48 @@ final class TerminalProgress implements Progress, Searching {
     this.shown = shown;
     this.interruption = interruption;
     this.nanoTime = nanoTime;
-    this.next = nanoTime.getAsLong() + QUIET_NANOS;
+    this.began = nanoTime.getAsLong();
+    this.next = began + QUIET_NANOS;
   }
 
   @Override
   public synchronized void merged(String layout, long histories, double precision, double share) {
-    if (due()) {
-      show(line(layout, histories, precision, share));
+    findSlowest(layout, histories, share);
+    if ((slowest.isEmpty() || slowest.equals(layout)) && due()) {
+      show(line(layout, histories, precision, share) + left(share));
+    }
+  }
+
+  /** Of several layouts the one that was furthest from its end in the round before is shown. */
+  private void findSlowest(String layout, long histories, double share) {
+    if (histories != round) {
+      round = histories;
+      slowest = candidate;
+      candidate = "";
+    }
+    if (candidate.isEmpty() || share < candidateShare) {
+      candidate = layout;
+      candidateShare = share;
     }
   }
 
   @Override
   public synchronized void searched(long histories, double share) {
     if (due()) {
-      show(String.format(Locale.ROOT, "%3.0f %%  %,d histories searched", 100 * share, histories));
+      String searched = String.format(Locale.ROOT, "%,d histories searched", histories);
+      show(String.format(Locale.ROOT, "%3.0f %%  %s", 100 * share, searched) + left(share));
     }
+  }
+
+  /** Told only once the share says something. */
+  private String left(double share) {
+    double seconds = (nanoTime.getAsLong() - began) / 1e9 * (1 - share) / share;
+    if (share < LEAST_SHARE || !Double.isFinite(seconds)) {
+      return "";
+    }
+    return seconds < 100
+        ? String.format(Locale.ROOT, ", %.0f s left", Math.ceil(seconds))
+        : String.format(Locale.ROOT, ", %.0f min left", Math.ceil(seconds / 60));
   }
 
   private boolean due() {

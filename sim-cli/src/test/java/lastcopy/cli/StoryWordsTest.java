@@ -78,7 +78,8 @@ class StoryWordsTest {
             + " there in 3 days (day 8).",
         "COPY_GONE | 1e7 | main | far is gone with the 2 TB that it held. New hardware should be"
             + " there only after the end of the story.",
-        "REFILL_STARTED | 105.5 | main | far is filled again from main: 2 TB. It should be done in 5.5 hours.",
+        "REFILL_STARTED | 105.5 | main | far is filled again from main: 2 TB. It should be done in"
+            + " 5.5 hours.",
         "MISHAP | NaN | theft struck at 'home' | Theft struck at 'home'.",
         "MISHAP | NaN | theft | Theft strikes.",
         "DELETION_ARRIVED | 820 | main | The deletion reaches far, which keeps the old state for 30 days"
