@@ -108,7 +108,10 @@ final class Cards implements Mechanism {
     if (used()) {
       room();
       ShootTable shoots = stage.shoots;
-      first = shoots.shotBefore(stage.now - plan.cardHours);
+      first = shoots.shotAgo(plan.cardHours, stage.now);
+      if (first > 0 && shoots.time(first - 1) + plan.cardHours == stage.now) {
+        first--; // it expires at this instant, after what strikes
+      }
       for (int k = first; k < stage.offloaded; k++) {
         offloadedAt[k] = shoots.time(k);
         stage.holdings.cards.add(shoots.start(k), shoots.end(k));
@@ -124,12 +127,23 @@ final class Cards implements Mechanism {
     if (!used() || stage.offloaded == 0) {
       return cards.isEmpty();
     }
-    int from = shoots.shotBy(stage.now - plan.cardHours);
+    int from = shoots.shotAgo(plan.cardHours, stage.now);
     return from >= stage.offloaded
         ? cards.isEmpty()
         : cards.size() == 1
             && cards.from(0) == shoots.start(from)
-            && cards.to(0) == shoots.end(stage.offloaded - 1);
+            && cards.to(0) == shoots.end(stage.offloaded - 1)
+            && noneWaited(from);
+  }
+
+  /** A shoot that waited for its offload keeps its cards for longer. */
+  private boolean noneWaited(int from) {
+    for (int k = from; k < stage.offloaded; k++) {
+      if (offloadedAt[k] != stage.shoots.time(k)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** On the course nothing of it needs to be simulated. */
