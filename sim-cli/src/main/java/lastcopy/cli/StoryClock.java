@@ -61,6 +61,9 @@ record StoryClock(Optional<LocalDate> start, double horizonHours) {
 
   /** A length of time, such as {@code 9 hours} or {@code 2.5 days}. */
   static String span(double hours) {
+    if (hours * MINUTES < 0.5) {
+      return "no time";
+    }
     if (hours < 1) {
       return number(Math.rint(hours * MINUTES), "minute");
     }

@@ -159,6 +159,13 @@ public final class Simulation {
           if (mayLeave && (progress.cancelled() || timeShare() >= 1)) {
             return Optional.empty();
           }
+          if (!mayLeave) {
+            progress.merged(
+                studio.layouts().get(0).id(),
+                0,
+                Double.POSITIVE_INFINITY,
+                Math.min(1, timeShare()));
+          }
         }
       }
     } catch (InterruptedException e) {
