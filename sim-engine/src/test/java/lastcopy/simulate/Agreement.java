@@ -50,4 +50,21 @@ final class Agreement {
     // An interval so wide that it cannot disagree proves nothing.
     assertThat(estimate.high() - estimate.low()).as("width of %s", estimate).isLessThan(exact);
   }
+
+  /** Two studios of one layout lose the very same under one seed: nothing is statistical here. */
+  static void sameLosses(Studio one, Studio other) {
+    LayoutResult was = simulate(one, 20_000);
+    LayoutResult is = simulate(other, 20_000);
+    assertThat(was.anyLoss().seen()).isTrue();
+    assertThat(is.anyLoss()).isEqualTo(was.anyLoss());
+    assertThat(is.curve()).isEqualTo(was.curve());
+    assertThat(is.lossEvents()).isEqualTo(was.lossEvents());
+    assertThat(is.bytesLost()).isEqualTo(was.bytesLost());
+    assertThat(is.exceedanceShoots()).isEqualTo(was.exceedanceShoots());
+  }
+
+  /** Not one loss in many histories. */
+  static void neverLoses(Studio studio) {
+    assertThat(simulate(studio, 20_000).anyLoss().seen()).isFalse();
+  }
 }
