@@ -104,7 +104,7 @@ class BatchTest {
   @Test
   void replacementsAreFresh() {
     double spread = 2;
-    Law life = new Exponential(6_000);
+    Law life = new Weibull(1, 6_000, 200);
     SharedFrailty batch = new SharedFrailty(spread);
     double exact =
         new DriveSlot(
@@ -117,7 +117,7 @@ class BatchTest {
     assertThat(exact).isBetween(1.0, 2.0);
     agrees(
         simulate(
-                Studios.shootingOften(
+                Studios.shootingWeekly(
                     HOURS, CopyMaker.single("main", life).batch("spring", spread)),
                 FEWER)
             .lossEvents(),

@@ -49,11 +49,14 @@ final class Studios {
   }
 
   /**
-   * A studio that shoots every twelve hours, so that each failure of a lone drive loses something:
-   * two within twelve hours are one event, with lives here a thousandth of the expectation.
+   * A studio that shoots every week, so that each failure of a lone drive loses something if no
+   * drive fails in its first week.
    */
-  static Studio shootingOften(double horizonHours, CopyMaker... copies) {
-    return of(horizonHours, shooting(Units.TB, 12, Units.GB, 0), layout("only", copies));
+  static Studio shootingWeekly(double horizonHours, CopyMaker... copies) {
+    return of(
+        horizonHours,
+        shooting(Units.TB, Units.HOURS_PER_WEEK, Units.GB, 0),
+        layout("only", copies));
   }
 
   /** A working copy with the copies beside it. */
