@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import static lastcopy.simulate.Agreement.FEWER;
 import static lastcopy.simulate.Agreement.agrees;
 import static lastcopy.simulate.Agreement.neverLoses;
 import static lastcopy.simulate.Agreement.sameLosses;
@@ -64,7 +65,7 @@ class LatentDefectsTest {
         CopyMaker.markov("main", Arrangement.MIRROR, 2, life, repair)
             .latentDefects(new Exponential(toDefect))
             .scrub(new Exponential(toScrub));
-    agrees(simulate(Studios.archive(hours, pair)).anyLoss(), exact);
+    agrees(simulate(Studios.archive(hours, pair), FEWER).anyLoss(), exact);
   }
 
   @Test
@@ -73,7 +74,7 @@ class LatentDefectsTest {
         CopyMaker.markov("main", Arrangement.MIRROR, 2, 4_000, 50)
             .latentDefects(new Exponential(3_000));
     agrees(
-        simulate(Studios.archive(2_000, pair)).anyLoss(),
+        simulate(Studios.archive(2_000, pair), FEWER).anyLoss(),
         new LatentPair(1.0 / 4_000, 1.0 / 50, 1.0 / 3_000, 0).lossBy(2_000));
   }
 
@@ -90,7 +91,7 @@ class LatentDefectsTest {
             .life(new Exponential(life))
             .latentDefects(new Fixed(1e-6))
             .strain(0);
-    LayoutResult result = simulate(Studios.vault(hours, group));
+    LayoutResult result = simulate(Studios.vault(hours, group), FEWER);
     agrees(result.lossEvents(), 4 * hours / life);
     agrees(result.bytesLost(), 4 * hours / life * 3 * Footage.DEFAULT_CLIP_BYTES);
   }
@@ -126,7 +127,7 @@ class LatentDefectsTest {
     double life = 5_000;
     double from = 1_000;
     LayoutResult result =
-        simulate(refilled(life, far(Arrangement.SINGLE, 1).latentDefects(new Fixed(from))));
+        simulate(refilled(life, far(Arrangement.SINGLE, 1).latentDefects(new Fixed(from))), FEWER);
     agrees(result.anyLoss(), -Math.expm1(-(YEAR - from) / life));
     agrees(result.lossEvents(), (YEAR - from) / life);
     agrees(result.bytesLost(), (YEAR - from) / life * Footage.DEFAULT_CLIP_BYTES);

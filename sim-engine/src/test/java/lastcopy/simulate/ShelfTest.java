@@ -35,7 +35,7 @@ class ShelfTest {
    * 1 − ∏ S(time in service). With 5 TB on hand and 1 TB every 8 weeks on drives of 2 TB, drives 0
    * to 2 are in service at the start, and drive j enters when more than 2j TB are there: 7 TB at
    * week 16, 9 TB at week 32 and so on to week 96. Red if all drives are in service from the start,
-   * if one enters when the one before it is just full, or if the aged and the bought are mixed up.
+   * or if those bought later come at the age of the first.
    */
   @Test
   void anyLoss() {
