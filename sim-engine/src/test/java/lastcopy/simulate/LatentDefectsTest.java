@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import lastcopy.exact.LatentPair;
+import lastcopy.exact.ParityGroup;
 import lastcopy.exact.ScrubbedGroup;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
@@ -94,6 +95,19 @@ class LatentDefectsTest {
     LayoutResult result = simulate(Studios.vault(hours, group), FEWER);
     agrees(result.lossEvents(), 4 * hours / life);
     agrees(result.bytesLost(), 4 * hours / life * 3 * Footage.DEFAULT_CLIP_BYTES);
+  }
+
+  /**
+   * Sets that survive two, every drive with a defect: the second failure loses, as if they survived
+   * one. Red if defects are met at the first failure, or only when the set is lost.
+   */
+  @ParameterizedTest
+  @CsvSource({"MIRROR,3", "DOUBLE_PARITY,5"})
+  void metWhenTheLastRedundancyGoes(Arrangement arrangement, int drives) {
+    double exact = new ParityGroup(drives, 1, 1.0 / 2_000, 1.0 / 100).lossBy(1_000);
+    CopyMaker set =
+        CopyMaker.markov("main", arrangement, drives, 2_000, 100).latentDefects(new Fixed(1e-6));
+    agrees(simulate(Studios.archive(1_000, set), FEWER).anyLoss(), exact);
   }
 
   /** While redundancy is left a defect costs nothing: double parity with one drive down at most. */

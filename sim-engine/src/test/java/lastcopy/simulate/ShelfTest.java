@@ -6,6 +6,7 @@ import static lastcopy.simulate.Agreement.sameLosses;
 import static lastcopy.simulate.Agreement.simulate;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lastcopy.exact.RepairablePair;
 import lastcopy.exact.Shelf;
 import lastcopy.law.Exponential;
@@ -15,6 +16,7 @@ import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
+import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Test;
@@ -79,6 +81,32 @@ class ShelfTest {
     }
     agrees(
         simulate(filling(shelf("main", 12).life(new Exponential(life))), FEWER).bytesLost(), exact);
+  }
+
+  /**
+   * Two full drives, and a Poisson process of shoots that fill one each: with hazard λ and rate ρ
+   * nothing is lost with chance exp(−2λT − ρ∫(1 − e^(−λ(T − t))) dt), a functional of the Poisson
+   * process (Campbell's theorem). The shelf outgrows its two drives and buys more. Red if it does
+   * not, or if drives enter as they would with even shoots.
+   */
+  @Test
+  void randomShoots() {
+    double fails = 1.0 / 40_000;
+    double shoots = 1 / (8 * WEEK);
+    double later = shoots * (HOURS + Math.expm1(-fails * HOURS) / fails);
+    Footage random =
+        new Footage(
+            4e12,
+            new Shoots(8 * WEEK, 2e12, Shoots.Spacing.RANDOM),
+            0,
+            OptionalDouble.empty(),
+            Footage.DEFAULT_CLIP_BYTES,
+            OptionalDouble.empty());
+    CopyMaker shelf = shelf("main", 2).life(new Exponential(1 / fails));
+    LayoutResult result =
+        simulate(Studios.of(HOURS, random, Studios.layout("shelf", shelf)), FEWER);
+    agrees(result.anyLoss(), -Math.expm1(-2 * fails * HOURS - later));
+    agrees(result.bytesLost(), 2e12 * (-2 * Math.expm1(-fails * HOURS) + later));
   }
 
   /**
