@@ -5,12 +5,14 @@ import static lastcopy.simulate.Agreement.agrees;
 import static lastcopy.simulate.Agreement.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import lastcopy.exact.DriveSlot;
 import lastcopy.exact.KOutOfN;
 import lastcopy.exact.SharedFrailty;
 import lastcopy.history.History;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
+import lastcopy.law.ByAge;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
@@ -122,6 +124,30 @@ class BatchTest {
                 FEWER)
             .lossEvents(),
         exact);
+  }
+
+  /**
+   * One bought at an age is conditioned on its own survival to it; the table spares its first
+   * weeks. Red if its Z has mean 1.
+   */
+  @Test
+  void boughtUsed() {
+    Law life = new ByAge(List.of(0.5, 0.0, 0.7));
+    double bought = 1.9 * 8_760;
+    double before = life.cumulativeHazard(bought);
+    double hours = 3 * 8_760;
+    SharedFrailty fresh = new SharedFrailty(2);
+    SharedFrailty used = new SharedFrailty(2, before);
+    double exact =
+        new DriveSlot(
+                t -> fresh.survival(life.cumulativeHazard(t)),
+                t -> used.survival(life.cumulativeHazard(bought + t) - before),
+                t -> 0,
+                hours,
+                3_000)
+            .expectedFailures();
+    CopyMaker drive = CopyMaker.single("main", life).boughtAt(bought).batch("spring", 2);
+    agrees(simulate(Studios.shootingWeekly(hours, drive), FEWER).lossEvents(), exact);
   }
 
   /**
