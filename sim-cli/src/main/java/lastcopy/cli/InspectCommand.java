@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import lastcopy.charts.WholeFile;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -59,11 +59,7 @@ final class InspectCommand implements Callable<Integer> {
   @Option(names = "--years", paramLabel = "N", description = "Another horizon than the file's.")
   private Double years;
 
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "Write everything as JSON; - for standard output and nothing else there.")
-  private String json;
+  @Mixin private JsonOption json;
 
   @Option(names = "--trace", description = "Show where a failure came from.")
   // Failures look for it among the arguments, since those may be what is wrong.
@@ -85,22 +81,12 @@ final class InspectCommand implements Callable<Integer> {
     }
     Inspected read = source.read(file);
     Studio studio = years == null ? read.studio() : read.studio().withYears(years);
-    write(studio, Outlook.of(studio), read.defaults());
+    List<Outlook> outlooks = Outlook.of(studio);
+    json.write(
+        host,
+        InspectText.render(studio, outlooks, read.defaults()),
+        out -> InspectJson.write(studio, outlooks, read.defaults(), out));
     return ExitStatus.DONE;
-  }
-
-  private void write(Studio studio, List<Outlook> outlooks, List<String> defaults)
-      throws IOException {
-    if ("-".equals(json)) {
-      InspectJson.write(studio, outlooks, defaults, host.out());
-      host.out().flush();
-      return;
-    }
-    host.out().print(InspectText.render(studio, outlooks, defaults));
-    host.out().flush();
-    if (json != null) {
-      WholeFile.write(Path.of(json), out -> InspectJson.write(studio, outlooks, defaults, out));
-    }
   }
 
   /**

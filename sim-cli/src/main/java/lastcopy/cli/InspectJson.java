@@ -1,6 +1,5 @@
 package lastcopy.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -30,13 +29,7 @@ final class InspectJson {
    */
   static void write(Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
       throws IOException {
-    JsonFactory factory = new JsonFactory();
-    factory.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-    try (JsonGenerator generator = factory.createGenerator(out)) {
-      generator.useDefaultPrettyPrinter();
-      new InspectJson(generator).document(studio, outlooks, defaults);
-      generator.writeRaw('\n');
-    }
+    JsonDocument.write(out, json -> new InspectJson(json).document(studio, outlooks, defaults));
   }
 
   private void document(Studio studio, List<Outlook> outlooks, List<String> defaults)
@@ -135,16 +128,10 @@ final class InspectJson {
   }
 
   private void number(String key, OptionalDouble value) throws IOException {
-    number(key, value.orElse(Double.NaN));
+    JsonDocument.number(json, key, value);
   }
 
   private void number(String key, double value) throws IOException {
-    if (!Double.isFinite(value)) {
-      json.writeNullField(key);
-    } else if (Numbers.isWhole(value)) {
-      json.writeNumberField(key, (long) value);
-    } else {
-      json.writeNumberField(key, value);
-    }
+    JsonDocument.number(json, key, value);
   }
 }

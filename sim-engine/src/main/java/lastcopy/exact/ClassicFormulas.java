@@ -60,4 +60,17 @@ public final class ClassicFormulas {
     Check.that(group >= 2, "a group needs at least 2 disks", group);
     return meanLife / disks * meanLife / (group - 1) / meanRepair;
   }
+
+  /**
+   * A mirror with hidden faults: ML²/MDL (Baker et al., EuroSys 2006), an approximation for faults
+   * that are found soon against their mean time and never in both copies at once.
+   *
+   * @param meanToFault ML, mean time to a hidden fault of a copy, above 0
+   * @param meanToDetection MDL, mean time until it is found, above 0
+   */
+  public static double hiddenFaults(double meanToFault, double meanToDetection) {
+    Check.above(meanToFault, "mean time to a fault");
+    Check.above(meanToDetection, "mean time to detection");
+    return meanToFault / meanToDetection * meanToFault;
+  }
 }
