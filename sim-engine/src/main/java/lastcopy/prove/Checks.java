@@ -21,7 +21,11 @@ public final class Checks {
             PlainChecks.links(),
             EngineChecks.drives(),
             EngineChecks.sets(),
-            EngineChecks.shared())
+            EngineChecks.shared(),
+            HiddenChecks.batches(),
+            HiddenChecks.unreadable(),
+            HiddenChecks.elerathPecht(),
+            HabitChecks.habits())
         .flatMap(topic -> topic.checks().stream())
         .toList();
   }

@@ -89,6 +89,10 @@ final class EngineChecks {
     chain(topic, "double parity of 6", DOUBLE_PARITY, 6, 2_000, 150, 4_000);
     chain(topic, "stripe of 3", STRIPE, 3, 9_000, 1, 2_000);
     return topic
+        .engineExact(
+            "parity of 4, strain 3",
+            () -> new ParityGroup(4, 1, 1.0 / 3_000, 1.0 / 40, 3, 0).lossBy(3_000),
+            () -> markov(PARITY, 4, 3_000, 40).strained(3).overHours(3_000))
         .from("k of n without repair, drives of 2,000 h that wear")
         .engineExact("double parity of 7", () -> worn().lossBy(YEAR), EngineChecks::wornSet);
   }
@@ -103,7 +107,7 @@ final class EngineChecks {
     return markov(kind, n, life, repair).overHours(hours);
   }
 
-  private static Rig markov(Arrangement kind, int n, double life, double repair) {
+  static Rig markov(Arrangement kind, int n, double life, double repair) {
     return Rig.set(kind, n, new Exponential(life), new Exponential(repair));
   }
 
@@ -142,7 +146,7 @@ final class EngineChecks {
                     .overHours(8_000));
   }
 
-  private static Supplier<Reference> printed(String value) {
+  static Supplier<Reference> printed(String value) {
     return () -> Reference.published(value);
   }
 }

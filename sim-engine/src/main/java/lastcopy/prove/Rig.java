@@ -46,6 +46,15 @@ final class Rig {
   private Law arrival = new Fixed(0);
   private Delay noticed = Delay.none();
   private double strain = 1;
+  private Optional<Medium.Batch> batch = Optional.empty();
+  private Optional<Law> defects = Optional.empty();
+  private Optional<Law> scrub = Optional.empty();
+  private double readErrors;
+  private OptionalDouble replaceAt = OptionalDouble.empty();
+  private double keepsDeleted;
+  private Optional<Copy.Rotation> rotation = Optional.empty();
+  private Desk desk = Desk.QUIET;
+  private Shoots shoots = new Shoots(BEYOND_ANY_HORIZON, Units.TB, Shoots.Spacing.EVEN);
   private Place place = new Place("quiet", List.of());
   private Optional<Box> box = Optional.empty();
   private Optional<Feed> feed = Optional.empty();
@@ -102,17 +111,72 @@ final class Rig {
     return this;
   }
 
+  /** All drives of one batch with a variance of their frailty. */
+  Rig ofOneBatch(double spread) {
+    batch = Optional.of(new Medium.Batch("batch", spread));
+    return this;
+  }
+
+  /** Drives grow unreadable spots, which a scrub finds, if there is one. */
+  Rig hiding(Law next, Optional<Law> found) {
+    defects = Optional.of(next);
+    scrub = found;
+    return this;
+  }
+
+  Rig misreading(double perBit) {
+    readErrors = perBit;
+    return this;
+  }
+
+  Rig replacedAt(double hours) {
+    replaceAt = OptionalDouble.of(hours);
+    return this;
+  }
+
+  Rig keepingDeleted(double hours) {
+    keepsDeleted = hours;
+    return this;
+  }
+
+  /** Somebody deletes a gigabyte at a rate, which is noticed after a time. */
+  Rig deleting(Rate rate, Law seen) {
+    Desk.Deletion deletion = new Desk.Deletion(rate, new Desk.Bytes(Units.GB), seen);
+    desk = new Desk(Optional.of(deletion), Optional.empty());
+    return this;
+  }
+
+  Rig shooting(double everyHours, double bytes) {
+    shoots = new Shoots(everyHours, bytes, Shoots.Spacing.EVEN);
+    return this;
+  }
+
+  Rig arrivingAfter(Law law) {
+    arrival = law;
+    return this;
+  }
+
   /** Beside another copy that is fed from this one without a lag. */
   Rig beside(Rig other) {
+    return fed(other, new Feed.Continuous(), Feed.DEFAULT_VISIT_HOURS);
+  }
+
+  /** Beside drives that take turns at a period, their visits over at once. */
+  Rig besideTurns(Rig other, int turns, double everyHours, double atHours) {
+    other.rotation = Optional.of(new Copy.Rotation(turns, everyHours));
+    return fed(other, new Feed.Every(everyHours, atHours), 1e-3);
+  }
+
+  private Rig fed(Rig other, Feed.Schedule schedule, double visitHours) {
     other.feed =
         Optional.of(
             new Feed(
                 "main",
-                new Feed.Continuous(),
+                schedule,
                 OptionalDouble.of(AT_ONCE),
                 Rate.NONE,
                 OptionalDouble.empty(),
-                Feed.DEFAULT_VISIT_HOURS));
+                visitHours));
     others.add(other.copy("copy " + (others.size() + 2)));
     return this;
   }
@@ -124,13 +188,13 @@ final class Rig {
     Footage footage =
         new Footage(
             Units.TB,
-            new Shoots(BEYOND_ANY_HORIZON, Units.TB, Shoots.Spacing.EVEN),
+            shoots,
             0,
             OptionalDouble.empty(),
             Footage.DEFAULT_CLIP_BYTES,
             OptionalDouble.empty());
     Layout layout = new Layout("proof", "proof", copies, OptionalDouble.empty());
-    return new Studio("proof", years, Optional.empty(), footage, Desk.QUIET, List.of(layout));
+    return new Studio("proof", years, Optional.empty(), footage, desk, List.of(layout));
   }
 
   /** The studio over a number of hours. */
@@ -149,11 +213,11 @@ final class Rig {
         new Copy.Repair(noticed, noticed, arrival),
         feed,
         OptionalDouble.of(AT_ONCE),
-        0,
+        keepsDeleted,
         Copy.Reach.ONLINE,
         true,
         Optional.empty(),
-        Optional.empty());
+        rotation);
   }
 
   private Medium driveSet() {
@@ -170,15 +234,6 @@ final class Rig {
             Optional.empty());
     Rebuild byLaw = new Rebuild(new Rebuild.ByLaw(rebuild), Rebuild.Reads.ALL);
     return new Medium.DriveSet(
-        drives,
-        model,
-        arrangement,
-        Optional.empty(),
-        byLaw,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        strain,
-        0);
+        drives, model, arrangement, batch, byLaw, replaceAt, defects, scrub, strain, readErrors);
   }
 }
