@@ -33,13 +33,13 @@ final class LayoutRules {
           Subject.percent(failsWithin(subject, set)),
           subject.studio().years());
     } else {
+      double rate = mishaps(main);
       subject.warn(
           "one-copy",
           "",
           "All footage is in one copy: its parts back each other, but a mishap of the box or the"
-              + " place, or a mistake at the desk, takes it whole (place and box: %s a year). Add"
-              + " a copy in another place.",
-          Subject.yearly(mishaps(main)));
+              + " place, or a mistake at the desk, takes it whole%s. Add a copy in another place.",
+          rate > 0 ? " (place and box: " + Subject.yearly(rate) + " a year)" : "");
     }
   }
 

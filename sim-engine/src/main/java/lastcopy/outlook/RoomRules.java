@@ -82,7 +82,7 @@ final class RoomRules {
           "slow-restore",
           copy.id(),
           "Getting everything back from it takes %.0f days at the end of %.1f years; a week needs"
-              + " %.0f MB/s, which a drive that is fetched may do.",
+              + " %.0f MB/s (restores_at).",
           hours / Units.HOURS_PER_DAY,
           subject.studio().years(),
           Math.ceil(all / LONG_RESTORE_HOURS / Units.SECONDS_PER_HOUR / Units.MB));
