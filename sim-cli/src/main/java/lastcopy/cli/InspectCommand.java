@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioSchema;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Command;
@@ -53,8 +54,13 @@ final class InspectCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  @Parameters(paramLabel = "FILE", arity = "0..1", description = "The scenario.")
   private Path file;
+
+  @Option(
+      names = "--schema",
+      description = "Print the JSON Schema of scenario files, for an editor, and nothing else.")
+  private boolean schema;
 
   @Option(names = "--years", paramLabel = "N", description = "Another horizon than the file's.")
   private Double years;
@@ -73,6 +79,14 @@ final class InspectCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongScenarioException, IOException {
+    if (schema) {
+      host.out().print(ScenarioSchema.text());
+      host.out().flush();
+      return ExitStatus.DONE;
+    }
+    if (file == null) {
+      throw new ParameterException(spec.commandLine(), "which scenario file? (or --schema)");
+    }
     if (years != null && !(years > 0 && Double.isFinite(years))) {
       throw new ParameterException(spec.commandLine(), "--years must be above 0: " + years);
     }
