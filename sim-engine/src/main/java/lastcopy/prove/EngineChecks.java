@@ -74,7 +74,7 @@ final class EngineChecks {
             .from("pair, life 50,000 h, repair 500 h: formula of a repairable pair")
             .engine(
                 "loss in 10 years", printed(".03327115"), () -> set(MIRROR, 2, 5e4, 500, 87_600))
-            .from("1 - R(t) of a repairable pair, computed with R 4.2")
+            .from("1 - R(t) of a repairable pair, from R, scipy or mpmath")
             .engine(
                 "150 h, 5 h: by 100 h", printed(".037896738"), () -> set(MIRROR, 2, 150, 5, 100))
             .engine(

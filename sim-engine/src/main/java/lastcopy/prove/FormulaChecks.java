@@ -27,7 +27,7 @@ final class FormulaChecks {
         .printed(
             "MTTF unrepaired, h", "225", () -> new RepairablePair(1.0 / 150, 0).meanTimeToLoss())
         .printed("MTTF repaired, h", "2475", textbook::meanTimeToLoss)
-        .from("R(t) of the same formula, computed with R 4.2")
+        .from("R(t) of the same formula, from R, scipy or mpmath")
         .printed("150 h and 5 h: R(10)", ".997594144577321", () -> textbook.survival(10))
         .printed("150 h and 5 h: R(100)", ".962103262209419", () -> textbook.survival(100))
         .printed("150 h and 5 h: R(1000)", ".668352094815189", () -> textbook.survival(1_000))
@@ -113,14 +113,14 @@ final class FormulaChecks {
     ProofTestedPair alone = new ProofTestedPair(5e-7, 0, YEAR);
     ProofTestedPair common = new ProofTestedPair(5e-7, 0.1, YEAR);
     return new Topic("A mirror with a common cause, and one that is looked at once a year")
-        .from("two-state shock, 2 %/year a drive, repair 72 h, computed with mpmath")
+        .from("two-state shock, 2 %/year a drive, repair 72 h, from R, scipy or mpmath")
         .printed("none common: MTTF, h", "1.332907e9", without::meanTimeToLoss)
         .printed("none common: loss in 1 year", "6.518089888e-6", () -> without.lossBy(YEAR))
         .printed("none common: loss in 10 years", "6.566487116e-5", () -> without.lossBy(10 * YEAR))
         .printed("5 % common: MTTF, h", "8708347.144", with::meanTimeToLoss)
         .printed("5 % common: loss in 1 year", "1.005377009e-3", () -> with.lossBy(YEAR))
         .printed("5 % common: loss in 10 years", "1.000884076e-2", () -> with.lossBy(10 * YEAR))
-        .from("1oo2 of IEC 61508-6, fails 5e-7 per h, mean unavailability, by scipy")
+        .from("1oo2 of IEC 61508-6, fails 5e-7 per h, mean unavailability")
         .printed("none common", "6.373836e-6", alone::averageUnavailability)
         .printed("10 % common", "2.2413084e-4", common::averageUnavailability)
         .from("the simple form of the standard, (LT)^2/3 + bLT/2")

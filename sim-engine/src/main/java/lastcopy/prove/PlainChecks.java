@@ -18,7 +18,7 @@ final class PlainChecks {
     Weibull restore = new Weibull(2, 12, 6);
     Weibull scrub = new Weibull(3, 168, 6);
     return new Topic("Laws of Elerath, Pecht, DSN 2007")
-        .from("values of the stated laws, computed with R 4.2")
+        .from("values of the stated laws, from R, scipy or mpmath")
         .printed("mean life, h", "442625.54", life::mean)
         .printed("fails within a year", ".01172986", () -> failsBy(life, 8_760))
         .printed("fails within 10 years", ".14405034", () -> failsBy(life, 87_600))
