@@ -140,8 +140,7 @@ final class Stage {
   /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
   void play() {
     calm.recordInstant();
-    int timer = agenda.peek();
-    while (timer != Agenda.NONE && agenda.time(timer) <= plan.horizon) {
+    for (int timer = agenda.peek(); isDue(timer, plan.horizon); timer = agenda.peek()) {
       double at = agenda.time(timer);
       exposure.pass(at);
       if (agenda.rank(timer) == 0) {
@@ -151,16 +150,19 @@ final class Stage {
         take(timer);
         rule.declare();
       }
-      timer = agenda.peek();
-      if (timer == Agenda.NONE || agenda.time(timer) > now) {
+      if (!isDue(agenda.peek(), now)) {
         calm.recordInstant();
-        calm.enterIfOnCourse();
+        calm.enterIfOnCourse(); // which unsets timers
       }
       if (clocks.biased()) {
-        clocks.depthIs(wrong());
+        clocks.depthIs(wrong()); // which moves them
       }
     }
     exposure.pass(plan.horizon);
+  }
+
+  private boolean isDue(int timer, double by) {
+    return timer != Agenda.NONE && agenda.time(timer) <= by;
   }
 
   /** All failures and mishaps of one instant strike before what is lost by them is told. */
