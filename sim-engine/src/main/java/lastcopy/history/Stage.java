@@ -29,6 +29,7 @@ final class Stage {
   Ledger ledger;
   Witness witness;
 
+  final RepairTimes times;
   final Clocks clocks;
   final Lives lives;
   final Frailty frailty;
@@ -59,6 +60,7 @@ final class Stage {
     gone = new boolean[plan.copies];
     recovering = new boolean[plan.copies];
     down = new int[plan.copies];
+    times = new RepairTimes(plan, draws);
     clocks = new Clocks(this);
     lives = new Lives(this);
     frailty = new Frailty(this);
@@ -203,10 +205,7 @@ final class Stage {
 
   /** A delay from now, in hours. */
   double delay(Delay delay, long key) {
-    if (delay instanceof Delay.Lawful lawful) {
-      return draws.remaining(lawful.law(), 0, key);
-    }
-    return untilLook(((Delay.Looks) delay).periodHours());
+    return times.delay(delay, now, key);
   }
 
   double delay(Law law, long key) {
@@ -215,7 +214,7 @@ final class Stage {
 
   /** Hours until the next look by the clock, 0 at the very instant of one. */
   double untilLook(double period) {
-    return Math.max(0, Math.max(1, Math.ceil(now / period)) * period - now);
+    return RepairTimes.untilLook(period, now);
   }
 
   /** What a copy holds now, whether on course or not. */
