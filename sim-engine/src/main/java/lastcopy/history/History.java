@@ -61,12 +61,17 @@ public final class History {
       stage.calm.record();
     }
     stage.clocks.bias(bias);
-    screen = new Screen(plan, stage.draws);
+    screen = new Screen(plan, stage.draws, stage.calm.course());
   }
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
     stage.clocks.bias(to);
+  }
+
+  /** The undisturbed course; null if histories are simulated event by event. */
+  Course course() {
+    return stage.calm.course();
   }
 
   /** How many groups of sources a bias tells apart. */

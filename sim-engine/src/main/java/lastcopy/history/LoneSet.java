@@ -43,13 +43,15 @@ final class LoneSet {
    * matters to another.
    */
   static boolean stands(Plan plan, RepairTimes times, int copy) {
-    boolean plain =
-        plan.survives[copy] > 0
-            && !plan.shelf[copy]
-            && plan.strain[copy] == 1
-            && plan.defects[copy] == null
-            && plan.readErrors[copy] == 0
-            && !times.dependOnWhatIsHeld(copy);
+    return plan.survives[copy] > 0
+        && plan.strain[copy] == 1
+        && !times.dependOnWhatIsHeld(copy)
+        && staysAsItIs(plan, copy);
+  }
+
+  /** Whether drives of a copy age by themselves, and are either whole or failed as a whole. */
+  static boolean staysAsItIs(Plan plan, int copy) {
+    boolean plain = !plan.shelf[copy] && plan.defects[copy] == null && plan.readErrors[copy] == 0;
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       plain &=
           plan.batchOf[s] < 0

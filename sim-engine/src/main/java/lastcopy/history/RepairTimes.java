@@ -26,6 +26,15 @@ final class RepairTimes {
         + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.ARRIVAL, k));
   }
 
+  /** When a copy that is gone at a time, for the k-th time, has hardware again. */
+  double backAt(int copy, int k, double goneAt) {
+    long source = plan.copySource[copy];
+    Copy.Repair repair = plan.copy[copy].repair();
+    return goneAt
+        + delay(repair.goneNoticed(), goneAt, Draws.key(source, Draws.GONE_NOTICED, k))
+        + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.GONE_ARRIVAL, k));
+  }
+
   /**
    * Hours of the rebuild after it.
    *

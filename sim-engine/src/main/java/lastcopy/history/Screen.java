@@ -6,8 +6,9 @@ import java.util.stream.IntStream;
 
 /**
  * Decides quickly, without a queue and without an allocation, that nothing is lost in a history:
- * nothing strikes, and all that fails are drives of sets that heal. In doubt it says no, and the
- * history is played in full; since every draw is keyed by what it is for, both see the same luck.
+ * sets of drives fail and heal, and at most one copy or place goes, for once, with nothing on it
+ * that is nowhere else. In doubt it says no, and the history is played in full; since every draw is
+ * keyed by what it is for, both see the same luck.
  */
 final class Screen {
 
@@ -15,13 +16,21 @@ final class Screen {
   private final Draws draws;
   private final double[] limit;
   private final LoneSet[] sets;
+  private final LoneOutage outage;
 
-  /** Sources, slots or strikers, none of which may happen. */
+  /** Sources, slots or strikers, of which one at most may happen. */
+  private final int[] serious;
+
   private final long[] firstKey;
 
   private final double[] firstLimit;
 
-  Screen(Plan plan, Draws draws) {
+  /**
+   * The screen of a layout.
+   *
+   * @param course its undisturbed course, or null if there is none
+   */
+  Screen(Plan plan, Draws draws, Course course) {
     this.plan = plan;
     this.draws = draws;
     limit = limits();
@@ -35,12 +44,13 @@ final class Screen {
       }
     }
     sets = healing.toArray(new LoneSet[0]);
-    int[] others =
+    outage = new LoneOutage(plan, draws, times, course, limit);
+    serious =
         IntStream.range(0, limit.length)
             .filter(i -> i >= plan.slots || !alone[plan.copyOfSlot[i]])
             .toArray();
-    firstKey = IntStream.of(others).mapToLong(this::key).toArray();
-    firstLimit = IntStream.of(others).mapToDouble(i -> limit[i]).toArray();
+    firstKey = IntStream.of(serious).mapToLong(this::key).toArray();
+    firstLimit = IntStream.of(serious).mapToDouble(i -> limit[i]).toArray();
   }
 
   /** Uniforms below them surely mean that a source does not happen by the horizon. */
@@ -74,11 +84,15 @@ final class Screen {
     return true;
   }
 
-  /** Whether surely no copy goes, nothing strikes and nothing is lost in the history. */
+  /** Whether surely nothing is lost in the history of the draws. */
   boolean nothingIsLost() {
+    int only = -1;
     for (int i = 0; i < firstKey.length; i++) {
       if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
-        return false;
+        if (only >= 0) {
+          return false;
+        }
+        only = serious[i];
       }
     }
     for (LoneSet set : sets) {
@@ -86,6 +100,6 @@ final class Screen {
         return false;
       }
     }
-    return true;
+    return only < 0 || outage.losesNothing(only);
   }
 }

@@ -54,6 +54,10 @@ public final class DriveSets {
           often
               .apply(CopyMaker.set("main", Arrangement.MIRROR, 2))
               .at(Studios.place("studio", 1e-5, 0.5));
+      case "shared" ->
+          often
+              .apply(CopyMaker.set("main", Arrangement.SINGLE, 1))
+              .at(Studios.place("studio", 1e-5, 1));
       default -> throw new IllegalArgumentException(kind);
     };
   }
