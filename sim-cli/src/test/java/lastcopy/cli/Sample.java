@@ -68,7 +68,8 @@ final class Sample {
             seen(0.1, 0.01),
             seen(2.1e13, 1e11),
             100_000),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   static Pair pair(

@@ -1,52 +1,63 @@
 package lastcopy.simulate;
 
-import java.util.ArrayDeque;
+import java.time.Duration;
 import java.util.Arrays;
-import java.util.Deque;
+import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.function.LongFunction;
 import lastcopy.history.History;
-import lastcopy.interval.Estimate;
+import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
 /**
  * Many histories of each layout of a studio: chunks of history numbers, simulated on threads,
  * merged in their order. Whether a layout stops is decided at the ends of chunks only, on merged
  * chunks only, so that the answer is the same for any number of threads.
+ *
+ * <p>The first plain histories, from which exposure comes, are the pilot that decides for each
+ * layout whether its losses come from plain histories or from biased ones. Biased histories that
+ * turn out not to be trusted are dropped, and the plain ones go on.
  */
 public final class Simulation {
 
   /** A layout stops for its precision only after so many losses. */
   static final long LEAST_LOSSES = 30;
 
-  /** Means of events and bytes may be this much wider than the chance of any loss. */
-  private static final double MEAN_FACTOR = 2.5;
+  /** Makes histories of a layout that can be biased, by seed. */
+  interface Biasables {
+    /** Those of a layout. */
+    LongFunction<Biasable> of(Layout layout);
+  }
 
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
+  private final Optional<Biasables> biased;
   private final Thresholds thresholds;
   private final Totals totals;
   private final boolean[] active;
-  private final boolean[] reached;
   private final long[] nextLook;
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
+  private final long deadline;
+  private boolean piloted;
 
-  private Simulation(Studio studio, Settings settings, Progress progress) {
+  private Simulation(
+      Studio studio, Settings settings, Progress progress, Optional<Biasables> biased) {
     this.studio = studio;
     this.settings = settings;
     this.progress = progress;
+    this.biased = biased;
     thresholds = Thresholds.of(studio);
     totals = new Totals(studio, settings, thresholds);
     int n = studio.layouts().size();
     active = new boolean[n];
     Arrays.fill(active, true);
-    reached = new boolean[n];
     nextLook = new long[n];
+    deadline = System.nanoTime() + settings.time().map(Duration::toNanos).orElse(0L);
   }
 
   /**
@@ -57,8 +68,13 @@ public final class Simulation {
    * @throws IllegalStateException if a history failed
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
+    return run(studio, settings, progress, Optional.empty());
+  }
+
+  static Comparison run(
+      Studio studio, Settings settings, Progress progress, Optional<Biasables> biased) {
     studio.layouts().forEach(layout -> History.check(studio, layout));
-    return new Simulation(studio, settings, progress).run();
+    return new Simulation(studio, settings, progress, biased).run();
   }
 
   private Comparison run() {
@@ -72,7 +88,7 @@ public final class Simulation {
             });
     try {
       boolean finished = simulate(threads);
-      return totals.result(finished, reached);
+      return totals.result(finished);
     } finally {
       threads.shutdownNow();
     }
@@ -80,29 +96,32 @@ public final class Simulation {
 
   /** Whether it came to its own end. */
   private boolean simulate(ExecutorService threads) {
-    long cap = settings.histories().orElse(Long.MAX_VALUE);
-    long deadline =
-        settings.time().map(t -> System.nanoTime() + t.toNanos()).orElse(Long.MAX_VALUE);
-    Deque<Future<Chunk>> ahead = new ArrayDeque<>();
-    long submitted = 0;
-    long merged = 0;
-    while (anyActive() && merged < cap) {
-      while (ahead.size() <= settings.threads() && submitted < cap) {
-        ahead.add(submit(threads, submitted, (int) Math.min(Chunk.SIZE, cap - submitted)));
-        submitted += Math.min(Chunk.SIZE, cap - submitted);
+    Ahead<Chunk> chunks =
+        new Ahead<>(
+            threads,
+            settings.threads(),
+            Chunk.SIZE,
+            settings.histories().orElse(Long.MAX_VALUE),
+            this::work);
+    while (anyActive() && chunks.hasNext()) {
+      totals.merge(chunks.next(), active, chunks.count());
+      look(chunks.handedOut(), !chunks.hasNext());
+      if (!piloted && (chunks.handedOut() >= Pilot.HISTORIES || !chunks.hasNext())) {
+        piloted = true;
+        biased.ifPresent(of -> decide(of, threads));
       }
-      int count = (int) Math.min(Chunk.SIZE, cap - merged);
-      totals.merge(await(ahead.remove()), active, count);
-      merged += count;
-      look(merged, merged >= cap);
       if (progress.cancelled()) {
         return false;
       }
-      if (settings.time().isPresent() && System.nanoTime() - deadline >= 0) {
+      if (late(deadline)) {
         break;
       }
     }
     return true;
+  }
+
+  private boolean late(long when) {
+    return settings.time().isPresent() && System.nanoTime() - when >= 0;
   }
 
   private boolean anyActive() {
@@ -114,18 +133,17 @@ public final class Simulation {
     return false;
   }
 
-  private Future<Chunk> submit(ExecutorService threads, long first, int count) {
+  private Callable<Chunk> work(long first, int count) {
     boolean[] now = active.clone();
-    return threads.submit(
-        () -> {
-          History[] layouts = idle.poll();
-          if (layouts == null) {
-            layouts = histories();
-          }
-          Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
-          idle.add(layouts);
-          return chunk;
-        });
+    return () -> {
+      History[] layouts = idle.poll();
+      if (layouts == null) {
+        layouts = histories();
+      }
+      Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
+      idle.add(layouts);
+      return chunk;
+    };
   }
 
   private History[] histories() {
@@ -134,14 +152,32 @@ public final class Simulation {
         .toArray(History[]::new);
   }
 
-  private static Chunk await(Future<Chunk> chunk) {
-    try {
-      return chunk.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a history failed: " + e.getCause(), e.getCause());
+  /** At the end of the pilot: biased histories for each layout that is better off with them. */
+  private void decide(Biasables of, ExecutorService threads) {
+    for (int l = 0; l < active.length && !progress.cancelled(); l++) {
+      LossTally plain = totals.tallies[l];
+      Pilot pilot = new Pilot(settings, plain);
+      if (active[l] && pilot.triesRare()) {
+        Layout layout = studio.layouts().get(l);
+        RareRun run = new RareRun(totals.results(l), settings, layout, plain, of.of(layout));
+        Optional<Tuning.Tuned> tuned = run.tune();
+        if (tuned.filter(pilot::takesRare).isPresent()) {
+          long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
+          take(l, run.count(tuned.get(), threads, figures -> watch(layout, figures, until)));
+        } else if (tuned.isEmpty()) {
+          totals.doubts[l] = RareRun.NONE_LOST;
+        }
+      }
+    }
+  }
+
+  /** Biased histories that cannot be trusted are kept only where they were asked for. */
+  private void take(int l, RareRun.Outcome outcome) {
+    totals.doubts[l] = outcome.doubt().orElse(null);
+    if (outcome.doubt().isEmpty() || settings.method() == Method.RARE) {
+      active[l] = false;
+      totals.rare[l] = outcome.tally();
+      totals.reached[l] = outcome.reached();
     }
   }
 
@@ -152,29 +188,29 @@ public final class Simulation {
     for (int l = 0; l < active.length; l++) {
       if (active[l]) {
         LossTally tally = totals.tallies[l];
-        Estimate any = Results.anyLoss(tally, settings.confidence());
-        double share = Math.min(1, square(settings.precision() / any.relativeHalfWidth()));
-        progress.merged(studio.layouts().get(l).id(), merged, any.relativeHalfWidth(), share);
-        if (merged >= nextLook[l] || last) {
-          reached[l] = preciseEnough(tally, any);
+        Figures figures = totals.results(l).figures(tally);
+        tell(studio.layouts().get(l), merged, figures);
+        boolean piloting = settings.method() == Method.RARE && !piloted && biased.isPresent();
+        if (!piloting && (merged >= nextLook[l] || last)) {
+          totals.reached[l] =
+              tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
+                  && settings.preciseEnough(figures);
           // With a cap on histories every layout goes on to it, as asked.
-          active[l] = settings.histories().isPresent() || !reached[l];
+          active[l] = settings.histories().isPresent() || !totals.reached[l];
           nextLook[l] = merged + merged / 8;
         }
       }
     }
   }
 
-  private static double square(double x) {
-    return x * x;
+  private boolean watch(Layout layout, RareFigures figures, long until) {
+    tell(layout, figures.tally().any.histories(), figures);
+    return !progress.cancelled() && !late(until);
   }
 
-  private boolean preciseEnough(LossTally tally, Estimate any) {
-    double confidence = settings.confidence();
-    double forMeans = MEAN_FACTOR * settings.precision();
-    return tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
-        && any.relativeHalfWidth() <= settings.precision()
-        && Results.events(tally, confidence).relativeHalfWidth() <= forMeans
-        && Results.bytes(tally, confidence).relativeHalfWidth() <= forMeans;
+  private void tell(Layout layout, long histories, Figures figures) {
+    double precision = figures.anyLoss().relativeHalfWidth();
+    double share = settings.precision() / precision;
+    progress.merged(layout.id(), histories, precision, Math.min(1, share * share));
   }
 }
