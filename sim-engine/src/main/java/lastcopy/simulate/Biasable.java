@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import lastcopy.history.Bias;
 import lastcopy.history.Ledger;
 
 /**
@@ -20,14 +21,18 @@ interface Biasable {
    * Simulates one history.
    *
    * @param number its number
-   * @param factors by group and depth, above 0
+   * @param bias its factors by group and depth; not {@link Bias#NONE}, under which nothing is
+   *     measured
    * @param to told what is lost
    */
-  void simulate(long number, double[][] factors, Ledger to);
+  void simulate(long number, Bias bias, Ledger to);
 
   /** Events of a group at a depth in the last history, up to its first loss. */
   double events(int group, int depth);
 
-  /** Hazard of a group, not biased, summed over the time at a depth up to the first loss. */
+  /**
+   * Hazard of a group, not biased, summed over the time at a depth up to the first loss. Infinite
+   * where a life ends at a fixed age.
+   */
   double hazard(int group, int depth);
 }

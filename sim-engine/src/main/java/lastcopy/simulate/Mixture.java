@@ -1,6 +1,7 @@
 package lastcopy.simulate;
 
 import java.util.List;
+import lastcopy.history.Bias;
 
 /**
  * Several biases under which histories are simulated by turns, so that what one of them neglects
@@ -23,15 +24,18 @@ final class Mixture {
   record Part(double share, double[][] factors) {}
 
   private final List<Part> parts;
+  private final Bias[] biases;
   private final double[][][] logs;
 
   /** A mixture of parts whose shares add to 1. */
   Mixture(List<Part> parts) {
     this.parts = List.copyOf(parts);
     logs = new double[parts.size()][][];
+    biases = new Bias[parts.size()];
     for (int j = 0; j < logs.length; j++) {
       double[][] factors = parts.get(j).factors();
       logs[j] = new double[factors.length][];
+      biases[j] = Bias.of(factors);
       for (int g = 0; g < factors.length; g++) {
         logs[j][g] = new double[factors[g].length];
         for (int d = 0; d < factors[g].length; d++) {
@@ -41,19 +45,22 @@ final class Mixture {
     }
   }
 
-  /** The factors under which a history is simulated. */
-  double[][] factors(long number) {
+  /** The bias under which a history is simulated. */
+  Bias bias(long number) {
     double place = ((number * GOLDEN) >>> 11) * 0x1p-53;
-    for (Part part : parts) {
-      place -= part.share();
-      if (place < 0) {
-        return part.factors();
-      }
+    int j = 0;
+    while (j < biases.length - 1 && place >= parts.get(j).share()) {
+      place -= parts.get(j).share();
+      j++;
     }
-    return parts.get(parts.size() - 1).factors();
+    return biases[j];
   }
 
-  /** The weight of the history simulated last; it never exceeds 1 over the share of no bias. */
+  /**
+   * The weight of the history that was simulated last.
+   *
+   * @return above 0; NaN where a life that ends at a fixed age was biased: it has no density
+   */
   double weight(Biasable history) {
     double density = 0;
     for (int j = 0; j < logs.length; j++) {
@@ -68,7 +75,11 @@ final class Mixture {
     for (int g = 0; g < factors.length; g++) {
       for (int d = 0; d < factors[g].length; d++) {
         double hazard = history.hazard(g, d);
-        if (hazard > 0) {
+        boolean infinite = hazard == Double.POSITIVE_INFINITY;
+        if (infinite && factors[g][d] != 1) {
+          return Double.NaN;
+        }
+        if (hazard > 0 && !infinite) {
           sum += history.events(g, d) * logs[part][g][d] - (factors[g][d] - 1) * hazard;
         }
       }

@@ -125,6 +125,9 @@ final class RareRun {
     if (tally.any.nonZero() == 0) {
       return Optional.of(NONE_LOST);
     }
+    if (tally.weightless > 0) {
+      return Optional.of("biased histories with a life that ends at a fixed age have no weight");
+    }
     if (!tally.any.trusted()) {
       return Optional.of(
           String.format(

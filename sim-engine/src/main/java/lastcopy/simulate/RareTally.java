@@ -26,6 +26,9 @@ final class RareTally extends LossLedger {
   final WeightedTally[] shootsReached;
   final Map<String, RareCause> causes = new TreeMap<>();
 
+  /** Histories with a loss that have no weight: then nothing here can be trusted. */
+  long weightless;
+
   private final Thresholds thresholds;
   private final LossesNow now = new LossesNow();
 
@@ -50,9 +53,9 @@ final class RareTally extends LossLedger {
     RareTally tally = new RareTally(thresholds);
     for (int i = 0; i < count; i++) {
       tally.now.clear();
-      histories.simulate(first + i, mixture.factors(first + i), tally);
+      histories.simulate(first + i, mixture.bias(first + i), tally);
       if (tally.now.events > 0) {
-        tally.add(mixture.weight(histories));
+        tally.end(mixture.weight(histories));
       }
     }
     tally.addHistories(count);
@@ -64,6 +67,14 @@ final class RareTally extends LossLedger {
     now.add(loss);
     Cause cause = loss.cause();
     causes.computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence())).addNow(loss.bytes());
+  }
+
+  private void end(double weight) {
+    if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
+      add(weight);
+    } else {
+      weightless++;
+    }
   }
 
   private void add(double weight) {
@@ -101,6 +112,7 @@ final class RareTally extends LossLedger {
   }
 
   void merge(RareTally chunk) {
+    weightless += chunk.weightless;
     any.merge(chunk.any);
     everything.merge(chunk.everything);
     events.merge(chunk.events);

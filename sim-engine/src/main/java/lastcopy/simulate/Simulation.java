@@ -36,7 +36,7 @@ public final class Simulation {
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
-  private final Optional<Biasables> biased;
+  private final Biasables biased;
   private final Thresholds thresholds;
   private final Totals totals;
   private final boolean[] active;
@@ -45,8 +45,7 @@ public final class Simulation {
   private final long deadline;
   private boolean piloted;
 
-  private Simulation(
-      Studio studio, Settings settings, Progress progress, Optional<Biasables> biased) {
+  private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
     this.studio = studio;
     this.settings = settings;
     this.progress = progress;
@@ -64,16 +63,14 @@ public final class Simulation {
    * Simulates every layout of a studio until the settings say stop.
    *
    * @param progress told after each merged chunk; may cancel, then the result is not finished
-   * @throws UnsupportedOperationException if the studio uses a part of the model that is not built
    * @throws IllegalStateException if a history failed
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
-    return run(studio, settings, progress, Optional.empty());
+    return run(
+        studio, settings, progress, layout -> seed -> new EngineHistories(studio, layout, seed));
   }
 
-  static Comparison run(
-      Studio studio, Settings settings, Progress progress, Optional<Biasables> biased) {
-    studio.layouts().forEach(layout -> History.check(studio, layout));
+  static Comparison run(Studio studio, Settings settings, Progress progress, Biasables biased) {
     return new Simulation(studio, settings, progress, biased).run();
   }
 
@@ -108,7 +105,7 @@ public final class Simulation {
       look(chunks.handedOut(), !chunks.hasNext());
       if (!piloted && (chunks.handedOut() >= Pilot.HISTORIES || !chunks.hasNext())) {
         piloted = true;
-        biased.ifPresent(of -> decide(of, threads));
+        decide(threads);
       }
       if (progress.cancelled()) {
         return false;
@@ -153,13 +150,13 @@ public final class Simulation {
   }
 
   /** At the end of the pilot: biased histories for each layout that is better off with them. */
-  private void decide(Biasables of, ExecutorService threads) {
+  private void decide(ExecutorService threads) {
     for (int l = 0; l < active.length && !progress.cancelled(); l++) {
       LossTally plain = totals.tallies[l];
       Pilot pilot = new Pilot(settings, plain);
       if (active[l] && pilot.triesRare()) {
         Layout layout = studio.layouts().get(l);
-        RareRun run = new RareRun(totals.results(l), settings, layout, plain, of.of(layout));
+        RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
         Optional<Tuning.Tuned> tuned = run.tune();
         if (tuned.filter(pilot::takesRare).isPresent()) {
           long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
@@ -190,7 +187,7 @@ public final class Simulation {
         LossTally tally = totals.tallies[l];
         Figures figures = totals.results(l).figures(tally);
         tell(studio.layouts().get(l), merged, figures);
-        boolean piloting = settings.method() == Method.RARE && !piloted && biased.isPresent();
+        boolean piloting = settings.method() == Method.RARE && !piloted;
         if (!piloting && (merged >= nextLook[l] || last)) {
           totals.reached[l] =
               tally.losses >= Math.min(LEAST_LOSSES, tally.histories)

@@ -2,6 +2,7 @@ package lastcopy.simulate;
 
 import java.util.List;
 import java.util.Optional;
+import lastcopy.history.Bias;
 
 /**
  * Finds the factors by which hazards are best multiplied, by the cross-entropy method (de Boer,
@@ -142,9 +143,10 @@ final class Tuning {
   private double[] hazardOfVisit(double[][] factors, int depth) {
     double[] hazard = new double[groups];
     int visits = 0;
+    Bias bias = Bias.of(factors);
     LossLedger unheard = new TuningRound(groups, depths);
     for (int i = 0; i < BALANCING; i++) {
-      histories.simulate(next++, factors, unheard);
+      histories.simulate(next++, bias, unheard);
       double all = 0;
       for (int g = 0; g < groups; g++) {
         hazard[g] += histories.hazard(g, depth);

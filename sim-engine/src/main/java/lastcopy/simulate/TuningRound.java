@@ -60,13 +60,9 @@ final class TuningRound extends LossLedger {
   void simulate(Biasable histories, Mixture mixture, long first, int count) {
     for (long number = first; number < first + count; number++) {
       now.clear();
-      histories.simulate(number, mixture.factors(number), this);
+      histories.simulate(number, mixture.bias(number), this);
       if (now.events > 0) {
-        double weight = mixture.weight(histories);
-        any.add(weight);
-        bytes.add(weight * now.bytes);
-        forAny.add(weight, histories);
-        forBytes.add(weight * now.bytes, histories);
+        learn(mixture.weight(histories), histories);
       }
       for (int g = 0; g < histories.groups(); g++) {
         for (int d = 0; d < histories.depths(); d++) {
@@ -76,6 +72,15 @@ final class TuningRound extends LossLedger {
     }
     any.addHistories(count);
     bytes.addHistories(count);
+  }
+
+  private void learn(double weight, Biasable histories) {
+    if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
+      any.add(weight);
+      bytes.add(weight * now.bytes);
+      forAny.add(weight, histories);
+      forBytes.add(weight * now.bytes, histories);
+    }
   }
 
   /** Mean events of a history up to its first loss. */

@@ -24,8 +24,7 @@ class RareRunTest {
     Studio studio =
         Studios.archive(HOURS, CopyMaker.markov("main", Arrangement.MIRROR, 2, life, REPAIR));
     StandIn standIn = new StandIn(2, 1, 1 / livesOfStandIn, 1 / REPAIR, 0, HOURS);
-    return Simulation.run(
-        studio, settings, Progress.SILENT, Optional.of(layout -> standIn::histories));
+    return Simulation.run(studio, settings, Progress.SILENT, layout -> standIn::histories);
   }
 
   private static double exact(double life) {

@@ -2,6 +2,7 @@ package lastcopy.simulate;
 
 import java.util.SplittableRandom;
 import lastcopy.exact.MarkovChain;
+import lastcopy.history.Bias;
 import lastcopy.history.Cause;
 import lastcopy.history.Ledger;
 import lastcopy.history.Loss;
@@ -72,7 +73,7 @@ record StandIn(
     }
 
     @Override
-    public void simulate(long number, double[][] factors, Ledger to) {
+    public void simulate(long number, Bias bias, Ledger to) {
       SplittableRandom random =
           new SplittableRandom(seed * 0x9E3779B97F4A7C15L + number * 0xD1342543DE82EF95L);
       for (int g = 0; g < 2; g++) {
@@ -84,8 +85,8 @@ record StandIn(
       int down = 0;
       while (true) {
         double drive = (of.drives - down) * of.fails;
-        double byDrive = drive * (biased ? factors[0][down] : 1);
-        double byShock = of.shock * (biased ? factors[1][down] : 1);
+        double byDrive = drive * (biased ? bias.factor(0, down) : 1);
+        double byShock = of.shock * (biased ? bias.factor(1, down) : 1);
         double all = byDrive + byShock + down * of.repairs;
         double wait = -Math.log(1 - random.nextDouble()) / all;
         double passed = Math.min(wait, of.horizon - now);
