@@ -70,7 +70,9 @@ final class Clips {
   /** A rebuild is done that read so many bytes without redundancy. */
   void readByRebuild(int copy, double bytes, int slot, int k) {
     long source = plan.slotSource[slot];
-    int errors = stage.draws.poisson(mean(copy, bytes), Draws.key(source, Draws.READ_ERRORS, k));
+    int errors =
+        stage.clocks.count(
+            plan.readsOf(copy), mean(copy, bytes), Draws.key(source, Draws.READ_ERRORS, k));
     if (errors > 0) {
       stage.calm.leave();
       stage.holdings.bringTo(copy, stage.now);
@@ -83,7 +85,8 @@ final class Clips {
   void readByRefill(int source, int target, PositionSet read, int k) {
     long key = plan.copySource[target];
     double mean = mean(source, read.bytes());
-    int errors = stage.draws.poisson(mean, Draws.key(key, Draws.REFILL_ERRORS, k));
+    int errors =
+        stage.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
     if (errors > 0) {
       addSpots(read, errors, Draws.key(key, Draws.REFILL_SPOTS, k));
       lose(source, target, unreadable, Cause.Context.MET_BY_REFILL);

@@ -97,7 +97,7 @@ final class Clocks {
     if (biased) {
       settle(source, stage.now);
       logWeight -= StrictMath.log(biasOf(source));
-      effort.happened(plan.groupOf[source], depth);
+      effort.happened(plan.groupOf[source], depth, 1);
     }
     running[source] = false;
   }
@@ -138,6 +138,21 @@ final class Clocks {
         schedule(s);
       }
     }
+  }
+
+  /**
+   * A Poisson count at one instant, such as of bits that cannot be read; a bias makes it larger,
+   * with the likelihood ratio of two Poisson counts.
+   */
+  int count(int group, double mean, long key) {
+    double b = biased && !biasIsOff ? bias.factor(group, depth) : 1;
+    int count = stage.draws.poisson(b * mean, key);
+    if (biased) {
+      effort.ran(group, depth, mean);
+      effort.happened(group, depth, count);
+      logWeight += (b - 1) * mean - count * StrictMath.log(b);
+    }
+    return count;
   }
 
   /** So many things are wrong now; a bias may depend on it. */

@@ -20,9 +20,9 @@ public final class Effort {
     }
   }
 
-  void happened(int group, int depth) {
+  void happened(int group, int depth, int count) {
     if (!closed) {
-      events[group][depth]++;
+      events[group][depth] += count;
     }
   }
 

@@ -63,6 +63,11 @@ public final class History {
     limit = limits();
   }
 
+  /** From the next history on, another bias. */
+  public void bias(Bias to) {
+    stage.clocks.bias(to);
+  }
+
   /** How many groups of sources a bias tells apart. */
   public int groups() {
     return plan.groups;
@@ -169,6 +174,7 @@ public final class History {
     stage.rule.declare();
     stage.play();
     stage.outages.horizon();
+    stage.clocks.weight(); // settles what was run up until the horizon
     stage.say(Happening.Kind.END, -1, -1, 0, Double.NaN);
   }
 }

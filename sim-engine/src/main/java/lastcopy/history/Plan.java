@@ -178,7 +178,7 @@ final class Plan {
     for (int s = 0; s < slots; s++) {
       groupOf[s] = copyOfSlot[s];
     }
-    groups = copies + strikers.length;
+    groups = 2 * copies + strikers.length;
     driveCauses = Cause.family("drive", "a drive failed");
     serviceCauses = Cause.family("service", "the service lost its copy");
     timer = new Timers(slots, strikers.length, copies);
@@ -339,6 +339,11 @@ final class Plan {
   private int usableDrives(int c) {
     Medium.DriveSet set = copy[c].driveSet().orElseThrow();
     return set.arrangement().usableDrives(set.drives());
+  }
+
+  /** The group of the bits of a copy that cannot be read. */
+  int readsOf(int c) {
+    return copies + strikers.length + c;
   }
 
   /** How many levels of things that are wrong a bias tells apart. */
