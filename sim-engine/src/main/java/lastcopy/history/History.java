@@ -78,14 +78,8 @@ public final class History {
     return plan.depths();
   }
 
-  /** From the next history on another bias; nothing else changes. */
-  public void bias(Bias to) {
-    stage.clocks.bias(to);
-  }
-
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public Effort effort() {
-    stage.clocks.settleAll();
     return stage.clocks.effort();
   }
 
