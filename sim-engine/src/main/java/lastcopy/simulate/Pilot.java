@@ -36,7 +36,7 @@ final class Pilot {
 
   /** Whether to count biased histories, now that it is known how well they do. */
   boolean takesRare(Tuning.Tuned tuned) {
-    double rareNeeds = needs(tuned.anyVariance(), tuned.bytesVariance());
+    double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
     return settings.method() == Method.RARE || rareNeeds * COST < plainNeeds();
   }
 
@@ -45,13 +45,7 @@ final class Pilot {
     MeanTally bytes = plain.bytes;
     double spread =
         bytes.nonZero() == 0 ? any : plain.histories * (bytes.sumSquares() / square(bytes.sum()));
-    return needs(any, spread);
-  }
-
-  /** Histories until the precision is reached, of relative variances of one history. */
-  private double needs(double any, double bytes) {
-    return Math.max(any, bytes / square(Settings.MEAN_FACTOR))
-        * square(2 / settings.precision()); // 2: the normal quantile of 95 %, near enough
+    return settings.needs(any, spread);
   }
 
   private static double square(double x) {

@@ -86,7 +86,10 @@ final class RareRun {
             (first, count) -> () -> simulated(tuned.mixture(), first, count));
     boolean enough = false;
     boolean goOn = true;
-    long nextLook = 0;
+    // How many are needed is known beforehand: a stop at the first sample that looks precise would
+    // favour those that have not yet met a heavy weight.
+    long nextLook =
+        (long) Math.min(1e12, settings.needs(tuned.anyVariance(), tuned.bytesVariance()));
     while (!enough && goOn && chunks.hasNext()) {
       tally.merge(chunks.next());
       goOn = watch.merged(results.figures(plain, tally, false));

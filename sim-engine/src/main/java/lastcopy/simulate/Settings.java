@@ -56,6 +56,12 @@ public record Settings(
     }
   }
 
+  /** Histories until the precision is reached, of relative variances of one history. */
+  double needs(double anyVariance, double bytesVariance) {
+    double variance = Math.max(anyVariance, bytesVariance / (MEAN_FACTOR * MEAN_FACTOR));
+    return variance * 4 / (precision * precision); // 2: the normal quantile of 95 %, near enough
+  }
+
   /** Whether figures are as precise as asked for, means 2.5 times less so. */
   boolean preciseEnough(Figures figures) {
     double forMeans = MEAN_FACTOR * precision;
