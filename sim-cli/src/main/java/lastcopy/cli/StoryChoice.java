@@ -131,8 +131,8 @@ final class StoryChoice {
                 ? "it is the one in which a loss was nearest: the fewest further failures away,"
                     + " then the soonest that the only copy was struck after all, then the most"
                     + " footage in one copy only, times hours."
-                : "none left footage in one copy only after something failed: the one with the"
-                    + " most happenings is told.";
+                : "none left half of the footage or more in one copy only after something failed: the"
+                    + " one with the most happenings is told.";
     Story story = stories.tell(life.map(Life::number).orElse(0L));
     return told("near-miss", survey.searched(), survey.finished(), story, List.of(among + how));
   }
