@@ -15,10 +15,10 @@ final class StoryBars {
   /**
    * A cell for each copy, in as few lines as the width allows.
    *
+   * @param most what a full bar is
    * @param indent what each line begins with
    */
-  static String of(List<String> names, Scene scene, String indent) {
-    double most = Math.max(0, scene.shotBytes() - scene.lostBytes());
+  static String of(List<String> names, Scene scene, double most, String indent) {
     StringBuilder lines = new StringBuilder();
     StringBuilder line = new StringBuilder(indent);
     for (int c = 0; c < names.size(); c++) {

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import lastcopy.charts.ByteUnit;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.FirstLoss;
 import lastcopy.simulate.Life;
+import lastcopy.simulate.LossSearch;
 import lastcopy.simulate.SearchLimit;
 import lastcopy.simulate.Searching;
 import lastcopy.simulate.Stories;
@@ -40,7 +40,7 @@ final class StoryChoice {
 
   /** The first that loses anything. */
   Told firstLoss(SearchLimit limit) {
-    FirstLoss found = stories.firstLoss(limit, watch);
+    LossSearch found = stories.firstLoss(limit, watch);
     if (found.number().isPresent()) {
       return firstLoss(found);
     }
@@ -55,7 +55,7 @@ final class StoryChoice {
     return Optional.empty();
   }
 
-  private Told firstLoss(FirstLoss found) {
+  private Told firstLoss(LossSearch found) {
     long number = found.number().getAsLong();
     String before =
         number == 0
@@ -67,7 +67,7 @@ final class StoryChoice {
     return told("first-loss", found.searched(), true, stories.tell(number), List.of(before));
   }
 
-  private static String none(FirstLoss found) {
+  private static String none(LossSearch found) {
     Estimate chance = found.chanceIfNone(CONFIDENCE);
     return String.format(
         Locale.ROOT,
@@ -131,15 +131,15 @@ final class StoryChoice {
                 ? "it is the one in which a loss was nearest: the fewest further failures away,"
                     + " then the soonest that the only copy was struck after all, then the most"
                     + " footage in one copy only, times hours."
-                : "none left footage in one copy only after something failed: the one with the"
-                    + " most happenings is told.";
+                : "none left half of the footage or more in one copy only after something failed: the"
+                    + " one with the most happenings is told.";
     Story story = stories.tell(life.map(Life::number).orElse(0L));
     return told("near-miss", survey.searched(), survey.finished(), story, List.of(among + how));
   }
 
   /** Where nothing was asked for: the first loss of a short search, else a near miss. */
   Told any(SearchLimit survey) {
-    FirstLoss found = stories.firstLoss(SHORT_SEARCH, watch);
+    LossSearch found = stories.firstLoss(SHORT_SEARCH, watch);
     if (found.number().isPresent()) {
       return firstLoss(found);
     }

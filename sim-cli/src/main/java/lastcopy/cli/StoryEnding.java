@@ -91,7 +91,10 @@ final class StoryEnding {
   List<String> why() {
     List<String> lines = new ArrayList<>();
     if (story.losses().isEmpty()) {
-      lines.add(peril().orElse("No footage stood in one copy only after something had failed."));
+      lines.add(
+          peril()
+              .orElse(
+                  "At no time did half of it or more stand in one copy only after something had failed."));
       return lines;
     }
     Moment loss = story.moments().get(focus());

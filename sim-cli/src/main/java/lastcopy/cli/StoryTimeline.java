@@ -4,8 +4,12 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening.Kind;
+import lastcopy.history.Scene;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Medium;
 import lastcopy.scenario.Units;
 import lastcopy.simulate.Moment;
 import lastcopy.simulate.Story;
@@ -107,7 +111,7 @@ final class StoryTimeline {
     String stamp = same ? "" : clock.stamp(moment.hours());
     line(end ? "the end" : stamp, sentences.of(index));
     if (pictured(index)) {
-      String now = StoryBars.of(names, moment.scene(), NEXT);
+      String now = StoryBars.of(names, moment.scene(), there(moment.scene()), NEXT);
       text.append(now.equals(bars) ? "" : now);
       bars = now;
     }
@@ -132,6 +136,23 @@ final class StoryTimeline {
           case DRIVE_READY, DRIVE_SWAPPED, DRIVE_ADDED, MISHAP, UNREADABLE -> false;
           case DELETION_ARRIVED, DROPPED, FEED_STOPPED, FEED_SEEN, CARDS_EXPIRED -> false;
         };
+  }
+
+  /** What there is; where footage ages out, what the fullest copy holds that lets it go. */
+  private double there(Scene scene) {
+    double left = Math.max(0, scene.shotBytes() - scene.lostBytes());
+    if (story.studio().footage().keepHours().isEmpty()) {
+      return left;
+    }
+    return IntStream.range(0, names.size())
+        .filter(c -> !story.copy(c).driveSet().filter(StoryTimeline::isShelf).isPresent())
+        .mapToDouble(c -> scene.heldBytes()[c])
+        .max()
+        .orElse(left);
+  }
+
+  private static boolean isShelf(Medium.DriveSet set) {
+    return set.arrangement() == Arrangement.SHELF;
   }
 
   private void line(String stamp, String sentence) {

@@ -170,7 +170,7 @@ class StoryWordsTest {
             new int[] {2, 0, 0, 0, 1, 0, 0},
             0,
             1);
-    String text = StoryBars.of(names, scene, " ".repeat(19));
+    String text = StoryBars.of(names, scene, 9e12, " ".repeat(19));
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     assertThat(text).contains("2 drives down").contains("gone").contains("8.12 TB");
   }

@@ -10,8 +10,9 @@ import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
 
 /**
- * How near a history came to a loss: after something was struck, so much footage stood in one copy
- * only, for so long, with so many failures between it and its loss.
+ * How near a history came to a loss: after something was struck, so much footage, at least half of
+ * what a copy holds, stood in that copy only, for so long, with so many failures between it and its
+ * loss.
  *
  * <p>Nearer is: fewer further failures; then the sooner that copy was struck after all was safe
  * again; then more bytes times hours. The hours count to the earliest end of what was then struck;
@@ -28,6 +29,9 @@ import lastcopy.scenario.Medium;
 public record Peril(
     int moment, int copy, double bytes, double hours, double escapedBy, int failures) {
 
+  /** Less than this share of what a copy holds is the newest, which a feed has yet to carry. */
+  private static final double LEAST_SHARE = 0.5;
+
   /** The nearest to a loss comes first. */
   static final Comparator<Peril> NEAREST_FIRST =
       Comparator.comparingInt(Peril::failures)
@@ -38,7 +42,7 @@ public record Peril(
    * The nearest that a history came to a loss.
    *
    * @param horizonHours where the history ends
-   * @return empty if nothing stood in one copy only after something was struck
+   * @return empty if no such amount stood in one copy only after something was struck
    */
   static Optional<Peril> nearest(List<Copy> copies, List<Moment> moments, double horizonHours) {
     List<Peril> all = new ArrayList<>();
@@ -66,7 +70,7 @@ public record Peril(
     Scene scene = moments.get(last).scene();
     int holder = fullest(scene);
     double bytes = inOneCopy(scene, holder);
-    if (!(bytes > 0)) {
+    if (!(bytes > 0) || bytes < LEAST_SHARE * scene.heldBytes()[holder]) {
       return Optional.empty();
     }
     int survives = copies.get(holder).driveSet().map(Medium.DriveSet::survives).orElse(0);
@@ -74,7 +78,7 @@ public record Peril(
     double escaped = nextStrike(moments, i, holder) - moments.get(i).hours() - hours;
     return Optional.of(
         new Peril(
-            i, holder, bytes, hours, escaped < 0 ? Double.POSITIVE_INFINITY : escaped, failures));
+            i, holder, bytes, hours, escaped <= 0 ? Double.POSITIVE_INFINITY : escaped, failures));
   }
 
   /** When a copy goes or a drive of it fails next, in hours from the start; infinite if never. */

@@ -46,7 +46,7 @@ public final class Stories {
   }
 
   /** The first history that loses anything. */
-  public FirstLoss firstLoss(SearchLimit limit, Searching searching) {
+  public LossSearch firstLoss(SearchLimit limit, Searching searching) {
     AtomicLong found = new AtomicLong(-1);
     AtomicLong searched = new AtomicLong();
     boolean finished =
@@ -62,7 +62,7 @@ public final class Stories {
                 },
                 searching);
     OptionalLong number = found.get() < 0 ? OptionalLong.empty() : OptionalLong.of(found.get());
-    return new FirstLoss(number, searched.get(), finished || number.isPresent());
+    return new LossSearch(number, searched.get(), finished || number.isPresent());
   }
 
   private static long firstLosing(History history, long first, int count) {

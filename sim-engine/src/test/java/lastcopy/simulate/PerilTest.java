@@ -89,6 +89,8 @@ class PerilTest {
   void nothingStruckOrNothingInOneCopyIsNoPeril() {
     Made calm = new Made(2).at(0, Kind.START, -1, END, 9, 8).at(END, Kind.END, -1, END, 9, 9);
     assertThat(Peril.nearest(TWO.copies(), calm.moments(), END)).isEmpty();
+    Made newest = new Made(2).at(50, Kind.DRIVE_FAILED, 0, 70, ONE_DOWN, 9, 8);
+    assertThat(Peril.nearest(TWO.copies(), newest.moments(), END)).isEmpty();
     Made carried = new Made(2).at(50, Kind.DRIVE_FAILED, 0, 70, ONE_DOWN, 9, 9);
     assertThat(Peril.nearest(TWO.copies(), carried.moments(), END)).isEmpty();
   }

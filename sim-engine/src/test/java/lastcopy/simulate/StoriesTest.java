@@ -81,16 +81,18 @@ class StoriesTest {
     Layout mirror =
         Studios.layout("mirror", CopyMaker.markov("main", Arrangement.MIRROR, 2, 50_000, 72));
     Studio studio = Studios.of(8_760, Studios.onHand(1e12), mirror);
-    long first =
-        LongStream.iterate(0, k -> k + 1)
-            .filter(k -> !counted(studio, k).isEmpty())
-            .findFirst()
-            .orElseThrow();
-    FirstLoss found = stories(studio).firstLoss(SearchLimit.histories(1_000_000), Searching.SILENT);
+    History history = new History(studio, mirror, SEED);
+    List<Loss> losses = new ArrayList<>();
+    long first = -1;
+    while (losses.isEmpty()) {
+      history.simulate(++first, new LossLog(losses));
+    }
+    LossSearch found =
+        stories(studio).firstLoss(SearchLimit.histories(1_000_000), Searching.SILENT);
     assertThat(found.number()).hasValue(first);
     assertThat(found.searched()).isEqualTo(first + 1);
 
-    FirstLoss none = stories(studio).firstLoss(SearchLimit.histories(first), Searching.SILENT);
+    LossSearch none = stories(studio).firstLoss(SearchLimit.histories(first), Searching.SILENT);
     assertThat(none.number()).isEmpty();
     assertThat(none.searched()).isEqualTo(first);
     // The exact one-sided limit: (1 - p)^n = 5 %.
@@ -129,7 +131,7 @@ class StoriesTest {
         };
     Layout quiet = Studios.layout("quiet", CopyMaker.set("main", Arrangement.MIRROR, 2));
     Studio studio = Studios.of(8_760, Studios.onHand(1e12), quiet);
-    FirstLoss found = stories(studio).firstLoss(SearchLimit.histories(1_000_000_000), interrupted);
+    LossSearch found = stories(studio).firstLoss(SearchLimit.histories(1_000_000_000), interrupted);
     assertThat(found.finished()).isFalse();
     assertThat(found.searched()).isPositive().isLessThan(1_000_000_000);
   }

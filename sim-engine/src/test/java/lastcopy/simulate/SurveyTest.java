@@ -37,6 +37,7 @@ class SurveyTest {
     assertThat(typical(survived(1, 9), survived(2, 2), lost(3, 1), survived(4, 4))).isEqualTo(4);
     // As many of each: not commoner. The lower median of two, and the first of equal ones.
     assertThat(typical(lost(1, 30), lost(2, 10), survived(5, 2), survived(6, 2))).isEqualTo(5);
+    assertThat(typical(survived(1, 1), survived(2, 5))).isEqualTo(1);
     assertThat(new Survey(100, List.of(), true).typical()).isEmpty();
   }
 

@@ -11,7 +11,7 @@ import lastcopy.interval.Proportions;
  * @param searched how many histories were searched, from number 0 on
  * @param finished false if the search was interrupted
  */
-public record FirstLoss(OptionalLong number, long searched, boolean finished) {
+public record LossSearch(OptionalLong number, long searched, boolean finished) {
 
   /**
    * What the search says of the chance of any loss if it found none: the one-sided limit.
