@@ -16,10 +16,12 @@ import lastcopy.scenario.Studio;
 /** What a scenario means, for other programs: format lastcopy-inspect/1. Nothing is rounded. */
 final class InspectJson {
 
+  private final JsonPage page;
   private final JsonGenerator json;
 
-  private InspectJson(JsonGenerator json) {
-    this.json = json;
+  private InspectJson(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
   }
 
   /**
@@ -29,7 +31,7 @@ final class InspectJson {
    */
   static void write(Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
       throws IOException {
-    JsonDocument.write(out, json -> new InspectJson(json).document(studio, outlooks, defaults));
+    JsonPage.write(out, page -> new InspectJson(page).document(studio, outlooks, defaults));
   }
 
   private void document(Studio studio, List<Outlook> outlooks, List<String> defaults)
@@ -128,10 +130,10 @@ final class InspectJson {
   }
 
   private void number(String key, OptionalDouble value) throws IOException {
-    JsonDocument.number(json, key, value);
+    page.number(key, value.orElse(Double.NaN));
   }
 
   private void number(String key, double value) throws IOException {
-    JsonDocument.number(json, key, value);
+    page.number(key, value);
   }
 }

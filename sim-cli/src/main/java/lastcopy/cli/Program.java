@@ -28,6 +28,7 @@ final class Program {
         new CommandLine(new Root())
             .addSubcommand(new CompareCommand(host))
             .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
+            .addSubcommand(new StoryCommand(host))
             .addSubcommand(new ProveCommand(host, Checks::all))
             .setOut(writer(host.out()))
             .setErr(writer(host.err()))

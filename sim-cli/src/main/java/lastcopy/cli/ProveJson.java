@@ -12,10 +12,12 @@ import lastcopy.prove.Proof;
 /** A proof for other programs: format lastcopy-prove/1. Nothing is rounded. */
 final class ProveJson {
 
+  private final JsonPage page;
   private final JsonGenerator json;
 
-  private ProveJson(JsonGenerator json) {
-    this.json = json;
+  private ProveJson(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
   }
 
   /**
@@ -24,7 +26,7 @@ final class ProveJson {
    * @throws IOException if the stream fails
    */
   static void write(Proof proof, List<Finding> findings, OutputStream out) throws IOException {
-    JsonDocument.write(out, json -> new ProveJson(json).document(proof, findings));
+    JsonPage.write(out, page -> new ProveJson(page).document(proof, findings));
   }
 
   private void document(Proof proof, List<Finding> findings) throws IOException {
@@ -66,6 +68,6 @@ final class ProveJson {
   }
 
   private void number(String key, double value) throws IOException {
-    JsonDocument.number(json, key, value);
+    page.number(key, value);
   }
 }

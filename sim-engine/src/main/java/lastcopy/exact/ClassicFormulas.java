@@ -62,15 +62,16 @@ public final class ClassicFormulas {
   }
 
   /**
-   * A mirror with hidden faults: ML²/MDL (Baker et al., EuroSys 2006), an approximation for faults
-   * that are found soon against their mean time and never in both copies at once.
+   * A mirror whose faults stay unseen until a look, ML²/MDL (Baker et al., EuroSys 2006): an
+   * approximation for detection short against lives, which no simulation need agree with; {@link
+   * LatentPair} is exact.
    *
-   * @param meanToFault ML, mean time to a hidden fault of a copy, above 0
-   * @param meanToDetection MDL, mean time until it is found, above 0
+   * @param meanToLatent ML, the mean time to a latent fault, above 0
+   * @param meanDetection MDL, the mean time until one is found, above 0
    */
-  public static double hiddenFaults(double meanToFault, double meanToDetection) {
-    Check.above(meanToFault, "mean time to a fault");
-    Check.above(meanToDetection, "mean time to detection");
-    return meanToFault / meanToDetection * meanToFault;
+  public static double bakerScrubbed(double meanToLatent, double meanDetection) {
+    Check.above(meanToLatent, "mean time to a latent fault");
+    Check.above(meanDetection, "mean time to detection");
+    return meanToLatent / meanDetection * meanToLatent;
   }
 }

@@ -99,7 +99,7 @@ final class FormulaChecks {
 
   /** Years. */
   private static double scrubbed() {
-    return ClassicFormulas.hiddenFaults(2.8e5, 1_460) / YEAR;
+    return ClassicFormulas.bakerScrubbed(2.8e5, 1_460) / YEAR;
   }
 
   private static double patterson(int group) {

@@ -10,7 +10,7 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that was probably meant. */
-final class Spelling {
+public final class Spelling {
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
   private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
   private static final int FURTHEST = 2;
@@ -21,7 +21,7 @@ final class Spelling {
   private Spelling() {}
 
   /** The known word nearest to one that is not known, or an empty string if none is near. */
-  static String nearest(String word, Collection<String> known) {
+  public static String nearest(String word, Collection<String> known) {
     return known.stream()
         .filter(other -> distance(word, other) <= furthest(word))
         .min(Comparator.comparingInt(other -> distance(word, other)))
