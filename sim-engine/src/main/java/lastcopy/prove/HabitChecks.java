@@ -2,6 +2,7 @@ package lastcopy.prove;
 
 import static lastcopy.prove.Reference.approximation;
 
+import lastcopy.exact.PlannedReplacement;
 import lastcopy.exact.RepairablePair;
 import lastcopy.law.Exponential;
 import lastcopy.law.Law;
@@ -30,7 +31,7 @@ final class HabitChecks {
         .from("a Weibull law, new drives each year: 1 - S(1 year)^3")
         .engineExact(
             "replaced at 1 year, 3 years",
-            () -> -Math.expm1(-3 * wears.cumulativeHazard(YEAR)),
+            () -> 1 - new PlannedReplacement(wears, YEAR).survival(3 * YEAR),
             () -> Rig.single(wears).replacedAt(YEAR).over(3))
         .from("Poisson process of deletions that are noticed after more than 30 days")
         .engineExact(
