@@ -25,9 +25,9 @@ final class HabitChecks {
     return new Topic("Engine: habits")
         .from("formula of a repairable pair, for two copies in two places")
         .engineExact(
-            "1,000 h, 50 h: by 3,000 h",
-            () -> new RepairablePair(1.0 / 1_000, 1.0 / 50).lossBy(3_000),
-            () -> fragile().beside(fragile()).overHours(3_000))
+            "1,000 h, 50 h: by 1,500 h",
+            () -> new RepairablePair(1.0 / 1_000, 1.0 / 50).lossBy(1_500),
+            () -> fragile().beside(fragile()).overHours(1_500))
         .from("a Weibull law, new drives each year: 1 - S(1 year)^3")
         .engineExact(
             "replaced at 1 year, 3 years",
