@@ -16,6 +16,9 @@ final class ProveText {
   private static final int REFERENCE = 17;
   private static final int OURS = 29;
 
+  /** Numbers below it are shown with a power of ten. */
+  private static final double SMALL = 1e-3;
+
   /** Digits shown of a figure that has more. */
   private static final int DIGITS = 8;
 
@@ -107,11 +110,12 @@ final class ProveText {
         + ")";
   }
 
-  /** To two digits of the interval's half width. */
+  /** To two digits of the interval's half width; to one where a power of ten takes room. */
   private static String rounded(double value, double half) {
     int first = (int) Math.floor(Math.log10(Math.abs(value)));
     int last = (int) Math.floor(Math.log10(half));
-    return withZeros(value, Math.max(1, first - last + 2));
+    int more = Math.abs(value) < SMALL ? 1 : 2;
+    return withZeros(value, Math.max(1, first - last + more));
   }
 
   private static String deviation(Finding finding) {
@@ -133,7 +137,7 @@ final class ProveText {
   /** A number to so many digits, with a power of ten where it would be long without. */
   private static String withZeros(double value, int digits) {
     double size = Math.abs(value);
-    if (size > 0 && (size < 1e-3 || size >= 1e12)) {
+    if (size > 0 && (size < SMALL || size >= 1e12)) {
       return String.format(Locale.ROOT, "%." + (digits - 1) + "e", value)
           .replaceFirst("e([-+])0", "e$1");
     }

@@ -22,6 +22,7 @@ public final class Checks {
             EngineChecks.drives(),
             EngineChecks.sets(),
             EngineChecks.shared(),
+            EngineChecks.rare(),
             HiddenChecks.batches(),
             HiddenChecks.unreadable(),
             HiddenChecks.elerathPecht(),

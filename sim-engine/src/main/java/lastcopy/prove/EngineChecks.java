@@ -146,6 +146,29 @@ final class EngineChecks {
                     .overHours(8_000));
   }
 
+  /** Losses that plain histories would hardly ever see. */
+  static Topic rare() {
+    double fails = 0.02 / YEAR;
+    return new Topic("Engine: rare losses, from biased histories with weights")
+        .from("mirror, 2 %/year a drive, repair 72 h, none common")
+        .rare(
+            "loss in 1 year",
+            printed("6.518089888e-6"),
+            () -> markov(MIRROR, 2, 1 / fails, 72).over(1))
+        .rare(
+            "loss in 10 years",
+            printed("6.566487116e-5"),
+            () -> markov(MIRROR, 2, 1 / fails, 72).over(10))
+        .from("1 - R(t) of a repairable pair, 1e-6 and 1/24 per h")
+        .rare("loss in 5 years", printed("2.10109459908e-6"), () -> set(MIRROR, 2, 1e6, 24, 43_800))
+        .from("hand arithmetic n(n-1)L^2 x 72 h x 8,760 h, a little too high")
+        .rare(
+            "parity of 8, 1.5 %/year",
+            () -> Reference.approximation("1.05e-4", -0.02, 0.005),
+            () ->
+                Rig.set(PARITY, 8, Exponential.ofYearlyProbability(0.015), new Fixed(72)).over(1));
+  }
+
   static Supplier<Reference> printed(String value) {
     return () -> Reference.published(value);
   }

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.Method;
 
 /** How this program gets a figure. */
 public sealed interface Figure permits Figure.Computed, Figure.Simulated {
@@ -24,12 +25,14 @@ public sealed interface Figure permits Figure.Computed, Figure.Simulated {
    * @param figure the figure taken from the result
    * @param share whether the figure is the share of histories to which something happened
    * @param histories how many histories are simulated
+   * @param method how losses are estimated
    */
   record Simulated(
       Supplier<Studio> studio,
       Function<LayoutResult, Estimate> figure,
       boolean share,
-      long histories)
+      long histories,
+      Method method)
       implements Figure {
 
     /** Checks the range. */

@@ -8,7 +8,8 @@ import static lastcopy.scenario.Arrangement.PARITY;
 
 import java.util.Optional;
 import java.util.function.Function;
-import lastcopy.exact.MarkovChain;
+import lastcopy.exact.LatentPair;
+import lastcopy.exact.SharedFrailty;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
@@ -28,14 +29,12 @@ final class HiddenChecks {
   static Topic batches() {
     return new Topic("Engine: drives of one batch, never replaced")
         .from("Gamma frailty (Hougaard 2000): 1 - 2(1 + vH)^(-1/v) + (1 + 2vH)^(-1/v)")
-        .engineExact("mirror, v = 0.5", () -> pairOfBatch(0.5, 0.876), () -> batch(0.5))
-        .engineExact("mirror, v = 2", () -> pairOfBatch(2, 0.876), () -> batch(2));
+        .engineExact("mirror, v = 0.5", () -> pairOfBatch(0.5), () -> batch(0.5))
+        .engineExact("mirror, v = 2", () -> pairOfBatch(2), () -> batch(2));
   }
 
-  private static double pairOfBatch(double spread, double hazard) {
-    double one = Math.pow(1 + spread * hazard, -1 / spread);
-    double both = Math.pow(1 + 2 * spread * hazard, -1 / spread);
-    return 1 - 2 * one + both;
+  private static double pairOfBatch(double spread) {
+    return new SharedFrailty(spread).bothFail(0.876, 0.876);
   }
 
   private static Studio batch(double spread) {
@@ -51,7 +50,7 @@ final class HiddenChecks {
             .from("Markov chain of a mirror: drives down or with a defect, solved here")
             .engineExact(
                 "defects found after 200 h",
-                () -> mirrorWithDefects(1.0 / 5_000, 1.0 / 50, 1.0 / 2_000, 1.0 / 200),
+                () -> new LatentPair(1.0 / 5_000, 1.0 / 50, 1.0 / 2_000, 1.0 / 200).lossBy(2_000),
                 () ->
                     markov(MIRROR, 2, 5_000, 50)
                         .hiding(new Exponential(2_000), Optional.of(new Exponential(200)))
@@ -82,30 +81,6 @@ final class HiddenChecks {
       Estimate of = figure.apply(result);
       return new Estimate(of.value() / share, of.low() / share, of.high() / share, of.seen());
     };
-  }
-
-  /**
-   * States: all well; one drive with a defect; both; one down; one down and a defect that came
-   * later on the other, which this rebuild does not meet; lost.
-   */
-  private static double mirrorWithDefects(
-      double fails, double repair, double defect, double scrub) {
-    double[][] rates = new double[6][6];
-    rates[0][1] = 2 * defect;
-    rates[0][3] = 2 * fails;
-    rates[1][0] = scrub;
-    rates[1][2] = defect;
-    rates[1][3] = fails;
-    rates[1][5] = fails;
-    rates[2][1] = 2 * scrub;
-    rates[2][5] = 2 * fails;
-    rates[3][0] = repair;
-    rates[3][4] = defect;
-    rates[3][5] = fails;
-    rates[4][1] = repair;
-    rates[4][3] = scrub;
-    rates[4][5] = fails;
-    return new MarkovChain(rates).chance(0, 5, 2_000);
   }
 
   /** Losses of 1,000 groups; the papers find 2 to 1,500 times what the formula says. */

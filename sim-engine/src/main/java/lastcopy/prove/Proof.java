@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.Method;
 import lastcopy.simulate.Progress;
 import lastcopy.simulate.Settings;
 import lastcopy.simulate.Simulation;
@@ -49,7 +50,7 @@ public record Proof(long seed, int threads) {
   }
 
   private Estimate shown(Figure.Simulated simulated, LayoutResult result, Estimate wide) {
-    if (simulated.share() && result.method() == LayoutResult.Method.PLAIN) {
+    if (simulated.share() && simulated.method() == Method.PLAIN) {
       long histories = result.histories();
       return Proportions.of(Math.round(wide.value() * histories), histories, SHOWN);
     }
@@ -66,7 +67,8 @@ public record Proof(long seed, int threads) {
             Double.MIN_NORMAL,
             OptionalLong.of(simulated.histories()),
             Optional.empty(),
-            threads);
+            threads,
+            simulated.method());
     return Simulation.run(simulated.studio().get(), settings, Progress.SILENT).layouts().get(0);
   }
 }

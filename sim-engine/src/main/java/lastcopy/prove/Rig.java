@@ -52,6 +52,7 @@ final class Rig {
   private double readErrors;
   private OptionalDouble replaceAt = OptionalDouble.empty();
   private double keepsDeleted;
+  private Optional<Copy.Spoils> spoils = Optional.empty();
   private Optional<Copy.Rotation> rotation = Optional.empty();
   private Desk desk = Desk.QUIET;
   private Shoots shoots = new Shoots(BEYOND_ANY_HORIZON, Units.TB, Shoots.Spacing.EVEN);
@@ -146,6 +147,18 @@ final class Rig {
     return this;
   }
 
+  /** Malware strikes at a rate, which is noticed after a time. */
+  Rig infected(Rate rate, Law seen) {
+    desk = new Desk(Optional.empty(), Optional.of(new Desk.Malware(rate, seen)));
+    return this;
+  }
+
+  /** Turns unusable at a rate, and nobody tries to restore from it. */
+  Rig spoiling(Rate rate) {
+    spoils = Optional.of(new Copy.Spoils(rate, OptionalDouble.empty()));
+    return this;
+  }
+
   Rig shooting(double everyHours, double bytes) {
     shoots = new Shoots(everyHours, bytes, Shoots.Spacing.EVEN);
     return this;
@@ -216,7 +229,7 @@ final class Rig {
         keepsDeleted,
         Copy.Reach.ONLINE,
         true,
-        Optional.empty(),
+        spoils,
         rotation);
   }
 

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.Method;
 
 /** Collects the checks of one topic; the source stands for all checks that follow it. */
 final class Topic {
@@ -48,12 +49,22 @@ final class Topic {
   /** The engine's chance of any loss against a reference. */
   Topic engine(String what, Supplier<Reference> reference, Supplier<Studio> studio) {
     return add(
-        what, reference, new Figure.Simulated(studio, LayoutResult::anyLoss, true, HISTORIES));
+        what,
+        reference,
+        new Figure.Simulated(studio, LayoutResult::anyLoss, true, HISTORIES, Method.PLAIN));
   }
 
   /** The engine's chance of any loss against a closed form or a chain. */
   Topic engineExact(String what, DoubleSupplier exact, Supplier<Studio> studio) {
     return engine(what, () -> Reference.exact(exact.getAsDouble()), studio);
+  }
+
+  /** The engine's chance of a loss too rare for plain histories, from biased ones. */
+  Topic rare(String what, Supplier<Reference> reference, Supplier<Studio> studio) {
+    return add(
+        what,
+        reference,
+        new Figure.Simulated(studio, LayoutResult::anyLoss, true, HISTORIES, Method.RARE));
   }
 
   /** Any figure of the engine, from fewer histories since most of them have much to tell. */
@@ -62,7 +73,8 @@ final class Topic {
       Supplier<Reference> reference,
       Supplier<Studio> studio,
       Function<LayoutResult, Estimate> figure) {
-    return add(what, reference, new Figure.Simulated(studio, figure, false, FEW_HISTORIES));
+    return add(
+        what, reference, new Figure.Simulated(studio, figure, false, FEW_HISTORIES, Method.PLAIN));
   }
 
   List<Check> checks() {
