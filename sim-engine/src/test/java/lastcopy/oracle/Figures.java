@@ -34,12 +34,12 @@ final class Figures {
 
   private Figures() {}
 
-  static Map<String, Mean> ofEngine(Studio studio, long histories) {
+  static Map<String, Mean> ofEngine(Studio studio, long histories, long seed) {
     LayoutResult result =
         Simulation.run(
                 studio,
                 new Settings(
-                    7, ONE_DEVIATION, 1e-12, OptionalLong.of(histories), Optional.empty(), 2),
+                    seed, ONE_DEVIATION, 1e-12, OptionalLong.of(histories), Optional.empty(), 2),
                 Progress.SILENT)
             .layouts()
             .get(0);
