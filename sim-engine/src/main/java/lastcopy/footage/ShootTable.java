@@ -44,7 +44,7 @@ public final class ShootTable {
   }
 
   /** The size of a shoot at a time: x·(1 + growth)^(t/year). */
-  private static double sizeAt(Footage footage, double time) {
+  public static double sizeAt(Footage footage, double time) {
     double size = footage.shoots().sizeBytes();
     return footage.growthPerYear() == 0
         ? size

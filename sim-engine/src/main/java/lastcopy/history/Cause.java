@@ -26,7 +26,17 @@ public record Cause(String id, String sentence) {
     /** The same, for weeks. */
     BEHIND_WEEKS("+behind:weeks", " before the other copy had the newest footage (weeks behind)"),
     /** The same, for longer. */
-    BEHIND_LONGER("+behind:longer", " before the other copy had its footage (over a month behind)");
+    BEHIND_LONGER("+behind:longer", " before the other copy had its footage (over a month behind)"),
+    /** It was deleted elsewhere and nobody had noticed. */
+    DELETED("+deleted", " while the footage was deleted elsewhere and nobody had noticed"),
+    /** The last copy that kept what was deleted dropped it. */
+    LATE("+late", ", and it was noticed only after the last copy had dropped it"),
+    /** Only camera cards held it, and they were formatted. */
+    CARDS("+cards", ", and the camera cards were formatted before another copy had it"),
+    /** A rebuild or refill met it. */
+    MET_BY_REBUILD("+rebuild", " met while a drive was rebuilt"),
+    /** A refill met it. */
+    MET_BY_REFILL("+refill", " met while a copy was filled again");
 
     private final String suffix;
     private final String words;

@@ -22,6 +22,19 @@ final class Draws {
   static final int TAKES = 6;
   static final int GONE_NOTICED = 7;
   static final int GONE_ARRIVAL = 8;
+  static final int FRAILTY = 9;
+  static final int DEFECT = 10;
+  static final int SCRUB = 11;
+  static final int DEFECT_SPOT = 12;
+  static final int READ_ERRORS = 13;
+  static final int READ_SPOTS = 14;
+  static final int REFILL_ERRORS = 15;
+  static final int REFILL_SPOTS = 16;
+  static final int BLOCK = 17;
+  static final int BLOCK_NOTICED = 18;
+
+  /** Beyond it a Poisson count is drawn in parts, since exp(−mean) would underflow. */
+  private static final double POISSON_PART = 500;
 
   private final KeyedRandom random;
   private long historyKey;
@@ -50,6 +63,63 @@ final class Draws {
       return law.remaining(age, 0); // no luck in it, and a logarithm saved in every repair
     }
     return law.remaining(age, KeyedRandom.exponential(KeyedRandom.bits(historyKey, key)));
+  }
+
+  /** A unit exponential: the cumulative hazard at which something happens. */
+  double budget(long key) {
+    return KeyedRandom.exponential(KeyedRandom.bits(historyKey, key));
+  }
+
+  /** A Poisson count of a mean, by inversion of one uniform for each part of the mean. */
+  int poisson(double mean, long key) {
+    int count = 0;
+    int part = 0;
+    for (double left = mean; left > 0; left -= POISSON_PART) {
+      count += smallPoisson(Math.min(left, POISSON_PART), SourceKey.with(key, part++));
+    }
+    return count;
+  }
+
+  private int smallPoisson(double mean, long key) {
+    double left = uniform(key);
+    double chance = StrictMath.exp(-mean);
+    int k = 0;
+    while (left > chance && chance > 0) {
+      left -= chance;
+      chance *= mean / ++k;
+    }
+    return k;
+  }
+
+  /**
+   * A Gamma deviate of a shape and rate 1, by Marsaglia and Tsang, ACM TOMS 26(3), 2000; a shape
+   * below 1 by their boost with a uniform's power. Each try is keyed, so that nothing is carried.
+   *
+   * @param shape above 0
+   */
+  double gamma(double shape, long key) {
+    double raised = shape < 1 ? shape + 1 : shape;
+    double d = raised - 1.0 / 3;
+    double c = 1 / StrictMath.sqrt(9 * d);
+    for (int attempt = 0; ; attempt++) {
+      long tried = SourceKey.with(key, attempt);
+      double x = normal(tried);
+      double v = 1 + c * x;
+      if (v > 0) {
+        v = v * v * v;
+        double u = uniform(SourceKey.with(tried, 2));
+        if (StrictMath.log(u) < x * x / 2 + d - d * v + d * StrictMath.log(v)) {
+          double boost = shape < 1 ? uniform(SourceKey.with(key, -1)) : 1;
+          return d * v * (shape < 1 ? StrictMath.pow(boost, 1 / shape) : 1);
+        }
+      }
+    }
+  }
+
+  /** A standard normal deviate, by Box and Muller, Ann. Math. Statist. 29, 1958. */
+  private double normal(long key) {
+    double radius = StrictMath.sqrt(2 * budget(SourceKey.with(key, 0)));
+    return radius * StrictMath.cos(2 * Math.PI * uniform(SourceKey.with(key, 1)));
   }
 
   /** A unit exponential over a rate per hour: the time to the next strike of a Poisson process. */

@@ -1,22 +1,22 @@
 package lastcopy.history;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lastcopy.footage.ShootTable;
-import lastcopy.kernel.Priority;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.law.Never;
 import lastcopy.random.SourceKey;
-import lastcopy.scenario.Box;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Mishap;
-import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
@@ -27,55 +27,74 @@ import lastcopy.scenario.Ways;
 /**
  * A layout compiled for simulation: tables that every history of it reads and none changes.
  *
- * <p>Slots are the drives of all copies in order. A service is a slot too: a drive whose life is
- * the time to the service's loss. Timers are numbered slot failures, strikes, slot repairs, copy
- * returns, refill end, run ends, run starts, offload.
+ * <p>Each turn of a rotation is a copy. Slots are the drives of all copies in order; a shelf has
+ * slots for all drives that it may grow to. A service is a slot too: a drive whose life is the time
+ * to the service's loss. Sources of luck are the slots and then the strikers.
  */
 final class Plan {
-
-  /** A Poisson process that strikes copies. */
-  record Strike(
-      long source,
-      double perHour,
-      double takes,
-      int[] copies,
-      long[] takesKeys,
-      Map<Cause.Context, Cause> causes) {}
 
   /** A fed copy's way. */
   record Way(
       int source, boolean continuous, double everyHours, double atHours, double bytesPerHour) {}
 
+  final Studio studio;
+  final Layout layout;
   final double horizon;
   final boolean evenShoots;
   final ShootTable shoots;
-  final Studio studio;
-  final Layout layout;
+  final double clip;
+  final double keepHours;
+  final double cardHours;
+
   final int copies;
+  final Copy[] copy;
+  final String[] names;
+  final Way[] ways;
+  final Visits[] visits;
+  final double[][] refillPerHour;
+  final double[] rebuildPerHour;
+  final double[] keepsDeleted;
+  final int[] survives;
+  final boolean[] service;
+  final boolean[] shelf;
+  final double[] driveSize;
+  final double[] strain;
+  final Law[] defects;
+  final Law[] scrub;
+  final double[] readErrors;
+  final long[] copySource;
+  final boolean wornByAbsence;
+
   final int slots;
   final int[] copyOfSlot;
   final int[] firstSlot;
-  final int[] survives;
   final Law[] life;
+  final Law[] lifeOff;
   final Law[] age;
   final double[] boughtAt;
+  final double[] replaceAt;
+  final double[] enters;
+  final double[] spread;
+  final int[] batchOf;
   final long[] slotSource;
-  final long[] copySource;
   final long[] firstLifeKey;
 
-  /** Uniforms below it surely mean no failure of the slot's first drive by the horizon. */
-  final double[] lifeLimit;
+  /** Cumulative hazard of the slot's first drive by the horizon; infinite where it depends. */
+  final double[] firstHazard;
 
-  final Strike[] strikes;
+  final long[] batchSource;
+  final Striker[] strikers;
   final long[] firstStrikeKey;
-  final double[] strikeLimit;
-  final Way[] ways;
-  final double[][] refillPerHour;
-  final double[] rebuildPerHour;
+  final int groups;
+  final int[] groupOf;
+  final Timers timer;
   final Map<Cause.Context, Cause> driveCauses;
   final Map<Cause.Context, Cause> serviceCauses;
-  final boolean[] service;
-  final Priority[] timers;
+
+  /** Compiles a layout of a studio. */
+  static Plan of(Studio studio, Layout layout) {
+    return new Plan(studio, layout);
+  }
 
   private Plan(Studio studio, Layout layout) {
     this.studio = studio;
@@ -86,205 +105,253 @@ final class Plan {
         evenShoots
             ? ShootTable.even(studio.footage(), horizon)
             : ShootTable.at(studio.footage(), new double[0]);
-    copies = layout.copies().size();
-    firstSlot = new int[copies + 1];
-    survives = new int[copies];
-    service = new boolean[copies];
-    for (int c = 0; c < copies; c++) {
-      Optional<Medium.DriveSet> set = layout.copies().get(c).driveSet();
-      firstSlot[c + 1] = firstSlot[c] + set.map(Medium.DriveSet::drives).orElse(1);
-      survives[c] = set.map(Medium.DriveSet::survives).orElse(0);
-      service[c] = set.isEmpty();
-    }
-    slots = firstSlot[copies];
-    copyOfSlot = new int[slots];
-    life = new Law[slots];
-    age = new Law[slots];
-    boughtAt = new double[slots];
-    slotSource = new long[slots];
-    copySource = new long[copies];
-    firstLifeKey = new long[slots];
-    lifeLimit = new double[slots];
-    fillSlots();
-    strikes = strikes(layout).toArray(new Strike[0]);
-    firstStrikeKey = new long[strikes.length];
-    strikeLimit = new double[strikes.length];
-    for (int i = 0; i < strikes.length; i++) {
-      firstStrikeKey[i] = Draws.key(strikes[i].source, Draws.STRIKE, 0);
-      strikeLimit[i] = limit(strikes[i].perHour * horizon);
-    }
-    ways = new Way[copies];
-    refillPerHour = new double[copies][copies];
-    rebuildPerHour = new double[copies];
-    fillWays();
-    driveCauses = Cause.family("drive", "a drive failed");
-    serviceCauses = Cause.family("service", "the service lost its copy");
-    timers = timers();
-  }
-
-  /**
-   * Compiles a layout.
-   *
-   * @throws UnsupportedOperationException if it uses a part of the model that is not built
-   */
-  static Plan of(Studio studio, Layout layout) {
-    NotBuilt.refuse(studio, layout);
-    return new Plan(studio, layout);
-  }
-
-  private void fillSlots() {
-    for (int c = 0; c < copies; c++) {
-      Copy copy = layout.copies().get(c);
-      copySource[c] = SourceKey.of("copy", copy.id());
-      for (int s = firstSlot[c]; s < firstSlot[c + 1]; s++) {
-        copyOfSlot[s] = c;
-        slotSource[s] = SourceKey.of("drive", copy.id(), Integer.toString(s - firstSlot[c]));
-        firstLifeKey[s] = Draws.key(slotSource[s], Draws.LIFE, 0);
-        if (copy.medium() instanceof Medium.DriveSet set) {
-          life[s] = set.model().fails();
-          age[s] = set.model().age();
-          boughtAt[s] = set.model().boughtAtHours();
-        } else if (copy.medium() instanceof Medium.Service paid) {
-          life[s] = lawOf(paid.loses());
-          age[s] = new Fixed(0);
-        }
-        lifeLimit[s] =
-            age[s] instanceof Fixed fixed
-                ? limit(
-                    life[s].cumulativeHazard(fixed.hours() + horizon)
-                        - life[s].cumulativeHazard(fixed.hours()))
-                : 0;
+    clip = studio.footage().clipBytes();
+    keepHours = studio.footage().keepHours().orElse(Double.POSITIVE_INFINITY);
+    cardHours = layout.cardsKeepHours().orElse(0);
+    List<Copy> turns = new ArrayList<>();
+    List<Integer> turn = new ArrayList<>();
+    for (Copy each : layout.copies()) {
+      for (int j = 0; j < each.rotation().map(Copy.Rotation::turns).orElse(1); j++) {
+        turns.add(each);
+        turn.add(j);
       }
     }
+    copies = turns.size();
+    copy = turns.toArray(new Copy[0]);
+    names = new String[copies];
+    copySource = new long[copies];
+    survives = new int[copies];
+    service = new boolean[copies];
+    shelf = new boolean[copies];
+    driveSize = new double[copies];
+    strain = new double[copies];
+    defects = new Law[copies];
+    scrub = new Law[copies];
+    readErrors = new double[copies];
+    keepsDeleted = new double[copies];
+    firstSlot = new int[copies + 1];
+    for (int c = 0; c < copies; c++) {
+      names[c] = turn.get(c) == 0 ? copy[c].id() : copy[c].id() + "#" + (turn.get(c) + 1);
+      copySource[c] = SourceKey.of("copy", names[c]);
+      keepsDeleted[c] = copy[c].keepsDeletedHours();
+      fillCopy(c);
+    }
+    slots = firstSlot[copies];
+    ways = new Way[copies];
+    visits = new Visits[copies];
+    refillPerHour = new double[copies][copies];
+    rebuildPerHour = new double[copies];
+    for (int c = 0; c < copies; c++) {
+      fillWays(c, turn.get(c), turns);
+    }
+    copyOfSlot = new int[slots];
+    life = new Law[slots];
+    lifeOff = new Law[slots];
+    age = new Law[slots];
+    boughtAt = new double[slots];
+    replaceAt = new double[slots];
+    enters = new double[slots];
+    spread = new double[slots];
+    batchOf = new int[slots];
+    slotSource = new long[slots];
+    firstLifeKey = new long[slots];
+    firstHazard = new double[slots];
+    List<String> batches = new ArrayList<>();
+    for (int c = 0; c < copies; c++) {
+      for (int s = firstSlot[c]; s < firstSlot[c + 1]; s++) {
+        fillSlot(c, s, batches);
+      }
+    }
+    batchSource = batches.stream().mapToLong(name -> SourceKey.of("batch", name)).toArray();
+    wornByAbsence = Arrays.stream(lifeOff).anyMatch(law -> law != null);
+    int[] sourceOf = new int[copies];
+    for (int c = 0; c < copies; c++) {
+      sourceOf[c] = ways[c] == null ? -1 : ways[c].source();
+    }
+    strikers = Strikers.of(turns, sourceOf, studio.desk(), cardHours > 0);
+    firstStrikeKey = new long[strikers.length];
+    groupOf = new int[slots + strikers.length];
+    for (int i = 0; i < strikers.length; i++) {
+      firstStrikeKey[i] = Draws.key(strikers[i].source(), Draws.STRIKE, 0);
+      groupOf[slots + i] = copies + i;
+    }
+    for (int s = 0; s < slots; s++) {
+      groupOf[s] = copyOfSlot[s];
+    }
+    groups = 2 * copies + strikers.length;
+    driveCauses = Cause.family("drive", "a drive failed");
+    serviceCauses = Cause.family("service", "the service lost its copy");
+    timer = new Timers(slots, strikers.length, copies);
+  }
+
+  private void fillCopy(int c) {
+    strain[c] = 1;
+    int drives = 1;
+    Optional<Medium.DriveSet> stored = copy[c].driveSet();
+    service[c] = stored.isEmpty();
+    if (stored.isPresent()) {
+      Medium.DriveSet set = stored.get();
+      drives = set.drives();
+      survives[c] = set.survives();
+      shelf[c] = set.arrangement() == Arrangement.SHELF;
+      driveSize[c] = set.model().sizeBytes();
+      strain[c] = set.strain();
+      defects[c] = set.latentDefects().orElse(null);
+      scrub[c] = set.scrub().orElseGet(Never::new);
+      readErrors[c] = set.readErrorsPerBit();
+      if (shelf[c]) {
+        drives = Math.max(drives, (int) Math.ceil(mostEverShot() / driveSize[c]));
+      }
+    }
+    firstSlot[c + 1] = firstSlot[c] + drives;
+  }
+
+  /** All that can ever be shot: exact for even shoots, for random ones never exceeded. */
+  private double mostEverShot() {
+    if (evenShoots) {
+      return shoots.total(horizon);
+    }
+    Shoots random = studio.footage().shoots();
+    double mean = horizon / random.everyHours();
+    double years = horizon / Units.HOURS_PER_YEAR;
+    double growth = Math.max(1, StrictMath.pow(1 + studio.footage().growthPerYear(), years));
+    // Twelve standard deviations of a Poisson count and some: a chance below 1e-30.
+    return studio.footage().onHandBytes()
+        + (mean + 12 * Math.sqrt(mean) + 40) * random.sizeBytes() * growth;
+  }
+
+  private void fillWays(int c, int turn, List<Copy> turns) {
+    if (copy[c].medium() instanceof Medium.DriveSet set
+        && set.rebuild().time() instanceof Rebuild.ByRate) {
+      rebuildPerHour[c] = Ways.rebuild(copy[c]) * Units.SECONDS_PER_HOUR;
+    }
+    if (copy[c].feed().isPresent()) {
+      ways[c] = way(c, copy[c].feed().get(), turn, turns);
+    }
+    for (int from = 0; from < copies; from++) {
+      if (from != c && copy[from].feed().isPresent()) {
+        refillPerHour[c][from] = Ways.refill(copy[from], copy[c]) * Units.SECONDS_PER_HOUR;
+      }
+    }
+  }
+
+  private Way way(int c, Feed feed, int turn, List<Copy> turns) {
+    int source = turns.indexOf(layout.copies().get(layout.indexOf(feed.from())));
+    double rate = Ways.feed(copy[source], copy[c]) * Units.SECONDS_PER_HOUR;
+    if (copy[c].rotation().isPresent()) {
+      Copy.Rotation rotation = copy[c].rotation().get();
+      double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
+      double first = at + turn * rotation.everyHours();
+      double period = rotation.turns() * rotation.everyHours();
+      visits[c] = new Visits(first, period, feed.visitHours());
+      return new Way(source, false, period, first, rate);
+    }
+    return feed.schedule() instanceof Feed.Every every
+        ? new Way(source, false, every.everyHours(), every.atHours(), rate)
+        : new Way(source, true, 0, 0, rate);
+  }
+
+  private void fillSlot(int c, int s, List<String> batches) {
+    copyOfSlot[s] = c;
+    slotSource[s] = SourceKey.of("drive", names[c], Integer.toString(s - firstSlot[c]));
+    firstLifeKey[s] = Draws.key(slotSource[s], Draws.LIFE, 0);
+    replaceAt[s] = Double.POSITIVE_INFINITY;
+    batchOf[s] = -1;
+    if (copy[c].medium() instanceof Medium.DriveSet set) {
+      life[s] = set.model().fails();
+      age[s] = set.model().age();
+      boughtAt[s] = set.model().boughtAtHours();
+      lifeOff[s] = visits[c] == null ? null : set.model().failsOff().orElse(null);
+      enters[s] = entry(c, s - firstSlot[c]);
+      OptionalDouble swap = set.replaceAtHours();
+      if (swap.isPresent() && swap.getAsDouble() > boughtAt[s]) {
+        replaceAt[s] = swap.getAsDouble();
+      }
+      if (set.batch().isPresent()) {
+        spread[s] = set.batch().get().spread();
+        String name = set.batch().get().name();
+        if (!batches.contains(name)) {
+          batches.add(name);
+        }
+        batchOf[s] = batches.indexOf(name);
+      }
+    } else if (copy[c].medium() instanceof Medium.Service paid) {
+      life[s] = lawOf(paid.loses());
+      age[s] = new Fixed(0);
+    }
+    firstHazard[s] = firstHazard(s);
+  }
+
+  /** When a slot's first drive enters service; NaN where shoots are random and it may be later. */
+  private double entry(int c, int drive) {
+    double from = drive * driveSize[c];
+    if (!shelf[c] || drive == 0 || from < shoots.onHand()) {
+      return 0;
+    }
+    return evenShoots ? entry(shoots, from) : Double.NaN;
+  }
+
+  /** The instant at which more than so many bytes have been shot; infinite if never. */
+  static double entry(ShootTable shoots, double bytes) {
+    int k = shoots.shootOf(bytes);
+    return k < shoots.count() ? shoots.time(k) : Double.POSITIVE_INFINITY;
+  }
+
+  private double firstHazard(int s) {
+    double start;
+    if (Double.isNaN(enters[s]) || replaceAt[s] < Double.POSITIVE_INFINITY) {
+      return Double.POSITIVE_INFINITY;
+    } else if (enters[s] > 0) {
+      start = boughtAt[s];
+    } else if (age[s] instanceof Fixed fixed) {
+      start = fixed.hours();
+    } else {
+      return Double.POSITIVE_INFINITY;
+    }
+    double time = Math.max(0, horizon - enters[s]);
+    double on = hazard(life[s], start, time);
+    return lifeOff[s] == null ? on : on + hazard(lifeOff[s], start, time);
+  }
+
+  private static double hazard(Law law, double start, double time) {
+    return law.cumulativeHazard(start + time) - law.cumulativeHazard(start);
   }
 
   private static Law lawOf(Rate rate) {
-    return rate.strikes() ? new Exponential(1 / rate.perHour()) : new lastcopy.law.Never();
-  }
-
-  /** exp(−hazard), a little lower, so that rounding never hides an event. */
-  private static double limit(double hazard) {
-    return StrictMath.exp(-hazard) * (1 - 1e-9);
-  }
-
-  private void fillWays() {
-    for (int c = 0; c < copies; c++) {
-      Copy copy = layout.copies().get(c);
-      if (copy.medium() instanceof Medium.DriveSet set
-          && set.rebuild().time() instanceof Rebuild.ByRate) {
-        rebuildPerHour[c] = Ways.rebuild(copy) * Units.SECONDS_PER_HOUR;
-      }
-      if (copy.feed().isPresent()) {
-        Feed feed = copy.feed().get();
-        int source = layout.indexOf(feed.from());
-        double rate = Ways.feed(layout.copies().get(source), copy) * Units.SECONDS_PER_HOUR;
-        ways[c] =
-            feed.schedule() instanceof Feed.Every every
-                ? new Way(source, false, every.everyHours(), every.atHours(), rate)
-                : new Way(source, true, 0, 0, rate);
-      }
-      for (int from = 0; from < copies; from++) {
-        if (from != c && layout.copies().get(from).feed().isPresent()) {
-          refillPerHour[c][from] =
-              Ways.refill(layout.copies().get(from), copy) * Units.SECONDS_PER_HOUR;
-        }
-      }
-    }
-  }
-
-  private static List<Strike> strikes(Layout layout) {
-    List<Strike> all = new ArrayList<>();
-    List<Place> places = layout.copies().stream().map(Copy::place).distinct().toList();
-    for (Place place : places) {
-      for (Mishap mishap : place.mishaps()) {
-        if (mishap.rate().strikes() && mishap.takes() > 0) {
-          all.add(
-              strike(
-                  layout,
-                  SourceKey.of("place", place.id(), mishap.id()),
-                  mishap.rate(),
-                  mishap.takes(),
-                  copy -> copy.place().equals(place),
-                  Cause.family(
-                      "place:" + mishap.id(), mishap.id() + " struck at '" + place.id() + "'")));
-        }
-      }
-    }
-    for (Box box : layout.copies().stream().flatMap(c -> c.box().stream()).distinct().toList()) {
-      if (box.rate().strikes()) {
-        all.add(
-            strike(
-                layout,
-                SourceKey.of("box", box.id()),
-                box.rate(),
-                1,
-                copy -> copy.box().equals(Optional.of(box)),
-                Cause.family("box", "the box '" + box.id() + "' took all drives in it")));
-      }
-    }
-    return all;
-  }
-
-  private static Strike strike(
-      Layout layout,
-      long source,
-      Rate rate,
-      double takes,
-      java.util.function.Predicate<Copy> hit,
-      Map<Cause.Context, Cause> causes) {
-    int[] copies =
-        java.util.stream.IntStream.range(0, layout.copies().size())
-            .filter(c -> hit.test(layout.copies().get(c)))
-            .toArray();
-    long[] keys = new long[copies.length];
-    for (int i = 0; i < keys.length; i++) {
-      keys[i] = SourceKey.with(source, SourceKey.of(layout.copies().get(copies[i]).id()));
-    }
-    return new Strike(source, rate.perHour(), takes, copies, keys, causes);
+    return rate.strikes() ? new Exponential(1 / rate.perHour()) : new Never();
   }
 
   /** Hours to rebuild a whole drive at the way's rate. */
-  double wholeRebuildHours(int copy) {
-    Medium.DriveSet set = layout.copies().get(copy).driveSet().orElseThrow();
-    return set.model().sizeBytes() / rebuildPerHour[copy];
+  double wholeRebuildHours(int c) {
+    return driveSize[c] / rebuildPerHour[c];
   }
 
   /** Hours to rebuild the part in use of a drive, of a copy that holds so many bytes. */
-  double rebuildHours(int copy, double heldBytes) {
-    Medium.DriveSet set = layout.copies().get(copy).driveSet().orElseThrow();
-    return heldBytes / set.arrangement().usableDrives(set.drives()) / rebuildPerHour[copy];
+  double rebuildHours(int c, double heldBytes) {
+    return heldBytes / usableDrives(c) / rebuildPerHour[c];
   }
 
-  int strikeTimer(int strike) {
-    return slots + strike;
+  /** Bytes that a rebuild reads: a whole drive of a mirror, all whole drives of a parity set. */
+  double rebuildReads(int c, boolean all, double heldBytes) {
+    return all ? driveSize[c] * usableDrives(c) : heldBytes;
   }
 
-  int repairTimer(int slot) {
-    return slots + strikes.length + slot;
+  private int usableDrives(int c) {
+    Medium.DriveSet set = copy[c].driveSet().orElseThrow();
+    return set.arrangement().usableDrives(set.drives());
   }
 
-  int returnTimer(int copy) {
-    return 2 * slots + strikes.length + copy;
+  /** The group of the bits of a copy that cannot be read. */
+  int readsOf(int c) {
+    return copies + strikers.length + c;
   }
 
-  int runEndTimer(int copy) {
-    return 2 * slots + strikes.length + copies + copy;
-  }
-
-  int runStartTimer(int copy) {
-    return 2 * slots + strikes.length + 2 * copies + copy;
-  }
-
-  int offloadTimer() {
-    return 2 * slots + strikes.length + 3 * copies;
-  }
-
-  private Priority[] timers() {
-    Priority[] all = new Priority[offloadTimer() + 1];
-    java.util.Arrays.fill(all, 0, slots + strikes.length, Priority.FAILURE);
-    java.util.Arrays.fill(all, slots + strikes.length, runStartTimer(0), Priority.RETURN);
-    java.util.Arrays.fill(all, runStartTimer(0), offloadTimer(), Priority.FEED_RUN);
-    all[offloadTimer()] = Priority.OFFLOAD;
-    return all;
+  /** How many levels of things that are wrong a bias tells apart. */
+  int depths() {
+    int all = 1;
+    for (int c = 0; c < copies; c++) {
+      all += survives[c] + 1;
+    }
+    return Math.min(all, 8);
   }
 }

@@ -53,11 +53,9 @@ public final class Simulation {
    * Simulates every layout of a studio until the settings say stop.
    *
    * @param progress told after each merged chunk; may cancel, then the result is not finished
-   * @throws UnsupportedOperationException if the studio uses a part of the model that is not built
    * @throws IllegalStateException if a history failed
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
-    studio.layouts().forEach(layout -> History.check(studio, layout));
     return new Simulation(studio, settings, progress).run();
   }
 

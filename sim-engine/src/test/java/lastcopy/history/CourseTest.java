@@ -60,8 +60,8 @@ class CourseTest {
   void sameAsEventByEvent(String kind) {
     Studio studio = TwoCopies.studio(kind);
     Layout layout = studio.layouts().get(0);
-    History quick = new History(studio, layout, 5, true);
-    History slow = new History(studio, layout, 5, false);
+    History quick = new History(studio, layout, 5, Bias.NONE, true);
+    History slow = new History(studio, layout, 5, Bias.NONE, false);
     int lossy = 0;
     for (int k = 0; k < HISTORIES; k++) {
       Log a = new Log();

@@ -1,7 +1,6 @@
 package lastcopy.simulate;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +12,6 @@ import lastcopy.history.Ledger;
 import lastcopy.history.Loss;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
-import lastcopy.law.Never;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Footage;
@@ -172,19 +170,5 @@ class SameSeedTest {
             CopyMaker.service("far", Rate.NONE)
                 .fed("main", new lastcopy.scenario.Feed.Continuous(), CopyMaker.AT_ONCE));
     assertThat(count(losses(Studios.of(10 * YEAR, WEEKLY, safe), safe, 500))).isZero();
-  }
-
-  @Test
-  void nothingIsIgnoredInSilence() {
-    CopyMaker strained = CopyMaker.set("main", Arrangement.MIRROR, 2).life(new Never()).strain(2);
-    Layout layout = Studios.layout("a", strained);
-    Studio studio = Studios.of(YEAR, WEEKLY, layout);
-    assertThatThrownBy(() -> new History(studio, layout, 1))
-        .isInstanceOf(UnsupportedOperationException.class)
-        .hasMessage("strain is not simulated yet");
-    assertThatThrownBy(
-            () -> Simulation.run(studio, Agreement.settings(1, .95, 10, 2), Progress.SILENT))
-        .isInstanceOf(UnsupportedOperationException.class)
-        .hasMessage("strain is not simulated yet");
   }
 }

@@ -13,17 +13,6 @@ final class Notes {
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Default> defaults = new ArrayList<>();
-  private final List<Use> uses = new ArrayList<>();
-
-  /**
-   * A key that the file uses.
-   *
-   * @param kind the section that it stands in
-   * @param key the key
-   * @param keyNode where the key stands
-   * @param value its value
-   */
-  record Use(Kind kind, String key, Node keyNode, Node value) {}
 
   Notes(String file) {
     this.file = file;
@@ -40,10 +29,7 @@ final class Notes {
   void problem(Optional<Mark> at, String found, String accepted, String suggestion) {
     int line = at.map(Mark::getLine).orElse(0) + 1;
     int column = at.map(Mark::getColumn).orElse(0) + 1;
-    add(new Problem(file, line, column, found, accepted, suggestion));
-  }
-
-  void add(Problem problem) {
+    Problem problem = new Problem(file, line, column, found, accepted, suggestion);
     // An alias brings the same mistake again; once is enough.
     if (!problems.contains(problem)) {
       problems.add(problem);
@@ -56,10 +42,6 @@ final class Notes {
 
   void assumed(String where, String key, String value) {
     defaults.add(new Default(where, key, value, "assumption"));
-  }
-
-  void uses(Kind kind, String key, Node keyNode, Node value) {
-    uses.add(new Use(kind, key, keyNode, value));
   }
 
   /** Builds a record; its own check of ranges becomes a problem, unless others explain it. */
@@ -98,10 +80,6 @@ final class Notes {
     return problems.stream()
         .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
         .toList();
-  }
-
-  List<Use> uses() {
-    return uses;
   }
 
   List<Default> defaults() {

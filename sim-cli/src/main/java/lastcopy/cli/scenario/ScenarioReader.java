@@ -57,7 +57,6 @@ public final class ScenarioReader {
     Optional<Studio> studio =
         root.flatMap(
             node -> notes.build(node, () -> new StudioReader(notes).read(node)).flatMap(s -> s));
-    NotYet.check(name, notes.uses()).forEach(notes::add);
     List<Problem> problems = notes.problems();
     if (!problems.isEmpty()) {
       throw new ScenarioException(problems);

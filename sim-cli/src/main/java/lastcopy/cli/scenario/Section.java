@@ -38,7 +38,6 @@ final class Section {
     String key = Nodes.text(entry.getKeyNode());
     if (kind.keys().contains(key)) {
       entries.putIfAbsent(key, entry);
-      notes.uses(kind, key, entry.getKeyNode(), entry.getValueNode());
       return;
     }
     notes.problem(

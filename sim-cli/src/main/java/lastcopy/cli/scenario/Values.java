@@ -161,7 +161,8 @@ final class Values {
     if (!(quantity.low() > 0 && quantity.high() > quantity.low())) {
       return wrong(node, accepted + ", or a range of two ends above 0, the lower first");
     }
-    notes.uses(Kind.VALUE, "range", node, node);
+    String found = "'" + Nodes.text(node) + "': a range of a rate, which is not simulated yet";
+    notes.problem(node, found, "a single number");
     return STAND_IN;
   }
 }

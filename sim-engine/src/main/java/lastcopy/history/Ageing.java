@@ -1,0 +1,71 @@
+package lastcopy.history;
+
+import lastcopy.footage.ShootTable;
+
+/** Footage that has been kept for long enough: it leaves every copy except a shelf. */
+final class Ageing implements Mechanism {
+
+  private final Stage stage;
+  private final Plan plan;
+
+  Ageing(Stage stage) {
+    this.stage = stage;
+    plan = stage.plan;
+  }
+
+  private boolean used() {
+    return plan.keepHours < Double.POSITIVE_INFINITY;
+  }
+
+  /** Positions below it have aged out by now. */
+  double agedBy(double time) {
+    if (!used() || time < plan.keepHours) {
+      return 0;
+    }
+    ShootTable shoots = stage.shoots;
+    int k = shoots.shotBy(time - plan.keepHours);
+    return k == 0 ? shoots.onHand() : shoots.end(k - 1);
+  }
+
+  /** From a start, or from the undisturbed course, on. */
+  void takeUp() {
+    if (used()) {
+      age();
+    }
+  }
+
+  /** Some footage has been kept for long enough. */
+  @Override
+  public void due(int index) {
+    age();
+  }
+
+  private void age() {
+    Holdings holdings = stage.holdings;
+    holdings.aged = agedBy(stage.now);
+    for (int c = 0; c < plan.copies; c++) {
+      if (!plan.shelf[c]) {
+        holdings.bringTo(c, stage.now);
+        holdings.held[c].remove(0, holdings.aged);
+        holdings.kept[c].remove(0, holdings.aged);
+      }
+      if (holdings.flowing[c]) {
+        holdings.flow[c].remove(0, holdings.aged);
+        stage.feeds.again(c);
+      }
+    }
+    holdings.cards.remove(0, holdings.aged);
+    ShootTable shoots = stage.shoots;
+    int next = stage.now < plan.keepHours ? -1 : shoots.shotBy(stage.now - plan.keepHours);
+    if (next < 0) {
+      stage.set(plan.timer.aged(), plan.keepHours);
+    } else if (next < shoots.count()) {
+      stage.set(plan.timer.aged(), shoots.time(next) + plan.keepHours);
+    }
+  }
+
+  /** On the course nothing of it needs to be simulated. */
+  void rest() {
+    stage.agenda.cancel(plan.timer.aged());
+  }
+}

@@ -1,0 +1,139 @@
+package lastcopy.history;
+
+import java.util.Map;
+import lastcopy.footage.PositionSet;
+
+/**
+ * Unreadable spots, each of which costs a clip of a copy unless another copy holds it: defects met
+ * and bits not read, by a rebuild or a refill without redundancy left.
+ */
+final class Clips {
+
+  private static final double BITS = 8;
+
+  private final Stage stage;
+  private final Plan plan;
+  private final PositionSet spots = new PositionSet();
+  private final Map<Cause.Context, Cause> unreadable =
+      Cause.family("unreadable", "bits could not be read that were");
+  private final Map<Cause.Context, Cause> defects =
+      Cause.family("defect", "a spot had become unreadable unseen, which was");
+
+  Clips(Stage stage) {
+    this.stage = stage;
+    plan = stage.plan;
+  }
+
+  /** The last redundancy of a set is used up: what its other drives hide is met. */
+  void defectsMetByRebuild(int copy) {
+    if (anyDefect(copy)) {
+      stage.calm.leave();
+      stage.holdings.bringTo(copy, stage.now);
+      addDefects(copy, stage.holdings.held[copy]);
+      lose(copy, -1, defects, Cause.Context.MET_BY_REBUILD);
+    }
+  }
+
+  /** A refill starts to read a source that has no redundancy left. */
+  void defectsMetByRefill(int source, PositionSet read) {
+    if (anyDefect(source)) {
+      addDefects(source, read);
+      lose(source, -1, defects, Cause.Context.MET_BY_REFILL);
+    }
+  }
+
+  private boolean anyDefect(int copy) {
+    if (plan.defects[copy] == null) {
+      return false;
+    }
+    for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
+      if (serves(s) && stage.defects.alive(s)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean serves(int slot) {
+    return stage.lives.state(slot) == Lives.State.UP && stage.lives.inService(slot);
+  }
+
+  private void addDefects(int copy, PositionSet within) {
+    spots.clear();
+    for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
+      if (serves(s) && stage.defects.alive(s)) {
+        addSpot(within, stage.draws.uniform(stage.defects.spot(s)));
+      }
+    }
+  }
+
+  /** A rebuild is done that read so many bytes without redundancy. */
+  void readByRebuild(int copy, double bytes, int slot, int k) {
+    long source = plan.slotSource[slot];
+    int errors =
+        stage.clocks.count(
+            plan.readsOf(copy), mean(copy, bytes), Draws.key(source, Draws.READ_ERRORS, k));
+    if (errors > 0) {
+      stage.calm.leave();
+      stage.holdings.bringTo(copy, stage.now);
+      addSpots(stage.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k));
+      lose(copy, -1, unreadable, Cause.Context.MET_BY_REBUILD);
+    }
+  }
+
+  /** A refill has read some positions of a source without redundancy, for the n-th time. */
+  void readByRefill(int source, int target, PositionSet read, int k) {
+    long key = plan.copySource[target];
+    double mean = mean(source, read.bytes());
+    int errors =
+        stage.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
+    if (errors > 0) {
+      addSpots(read, errors, Draws.key(key, Draws.REFILL_SPOTS, k));
+      lose(source, target, unreadable, Cause.Context.MET_BY_REFILL);
+    }
+  }
+
+  private double mean(int copy, double bytes) {
+    return BITS * bytes * plan.readErrors[copy];
+  }
+
+  private void addSpots(PositionSet within, int n, long key) {
+    spots.clear();
+    for (int i = 0; i < n; i++) {
+      addSpot(within, stage.draws.uniform(Draws.key(key, 0, i)));
+    }
+  }
+
+  /** A clip's worth of positions of a set, from a uniform place in it. */
+  private void addSpot(PositionSet within, double uniform) {
+    double skip = uniform * Math.max(0, within.bytes() - plan.clip);
+    double left = plan.clip;
+    for (int i = 0; i < within.size() && left > 0; i++) {
+      double from = within.from(i) + skip;
+      skip = Math.max(0, from - within.to(i));
+      double to = Math.min(within.to(i), from + left);
+      if (to > from) {
+        spots.add(from, to);
+        left -= to - from;
+      }
+    }
+  }
+
+  /** The spots are lost from a copy, and from what was refilled from it, unless held elsewhere. */
+  private void lose(int copy, int target, Map<Cause.Context, Cause> causes, Cause.Context context) {
+    double bytes = spots.bytes();
+    stage.holdings.removeHeld(spots, copy, target);
+    spots.remove(0, stage.holdings.aged);
+    if (!spots.isEmpty()) {
+      stage.holdings.held[copy].removeAll(spots);
+      if (target >= 0) {
+        stage.holdings.held[target].removeAll(spots);
+      }
+      stage.feeds.cannotSend(copy, spots);
+      stage.rule.met(causes, context);
+      stage.rule.removed(-1, spots);
+    }
+    stage.say(
+        Happening.Kind.UNREADABLE, copy, -1, bytes, Double.NaN, causes.get(context).sentence());
+  }
+}

@@ -1,0 +1,322 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import lastcopy.footage.PositionSet;
+
+/**
+ * Feeds: runs that are due by the clock or whenever there is something to copy, cut by failures,
+ * stopped unseen, and the visits of rotated drives. Runs that bring back a copy that was gone pay
+ * for unreadable spots as a refill does.
+ */
+final class Feeds implements Mechanism {
+
+  private final Stage stage;
+  private final Plan plan;
+  private final boolean[] stopped;
+  private final boolean[] visiting;
+  private final boolean[] refills;
+  private final int[] timesRead;
+  private final PositionSet[] began;
+  private int stoppedCount;
+
+  Feeds(Stage stage) {
+    this.stage = stage;
+    plan = stage.plan;
+    stopped = new boolean[plan.copies];
+    visiting = new boolean[plan.copies];
+    refills = new boolean[plan.copies];
+    timesRead = new int[plan.copies];
+    began = new PositionSet[plan.copies];
+    for (int c = 0; c < plan.copies; c++) {
+      began[c] = new PositionSet();
+    }
+  }
+
+  void clear() {
+    Arrays.fill(stopped, false);
+    Arrays.fill(visiting, false);
+    Arrays.fill(refills, false);
+    Arrays.fill(timesRead, 0);
+    stoppedCount = 0;
+  }
+
+  /** How many feeds have stopped and nobody has seen it. */
+  int stopped() {
+    return stoppedCount;
+  }
+
+  /** Whether a feed can run now. */
+  boolean runs(int copy) {
+    return !stopped[copy]
+        && !stage.gone[copy]
+        && !stage.spoils.is(copy)
+        && !stage.gone[plan.ways[copy].source()];
+  }
+
+  /** Whether a rotated drive stands at its source's place. */
+  boolean visiting(int copy) {
+    return stage.calm.is() ? plan.visits[copy].goingOn(stage.now) : visiting[copy];
+  }
+
+  /** Where a copy stands now. */
+  String placeOf(int copy) {
+    boolean away = plan.visits[copy] != null && visiting(copy);
+    return plan.copy[away ? plan.ways[copy].source() : copy].place().id();
+  }
+
+  /** Every feed may have work, from the start or from the course on. */
+  void wakeAll() {
+    for (int c = 1; c < plan.copies; c++) {
+      if (plan.visits[c] != null) {
+        takeUpVisits(c);
+      } else {
+        wake(c, true);
+      }
+    }
+  }
+
+  private void takeUpVisits(int copy) {
+    Visits visits = plan.visits[copy];
+    visiting[copy] = visits.goingOn(stage.now);
+    if (visiting[copy]) {
+      stage.set(plan.timer.visitEnd(copy), visits.lastBefore(stage.now) + visits.hours());
+    }
+    stage.set(plan.timer.runStart(copy), nextDue(plan.ways[copy], stage.now, true));
+  }
+
+  void wakeTargets(int source, boolean inclusive) {
+    for (int c = 1; c < plan.copies; c++) {
+      if (plan.ways[c].source() == source) {
+        wake(c, inclusive);
+      }
+    }
+  }
+
+  /** Arms the next run of a feed that stands idle; whether it has work is seen when it starts. */
+  void wake(int copy, boolean inclusive) {
+    boolean idle =
+        plan.visits[copy] == null
+            && !stage.holdings.flowing[copy]
+            && !stage.agenda.isSet(plan.timer.runStart(copy));
+    if (idle && runs(copy)) {
+      stage.set(plan.timer.runStart(copy), nextDue(plan.ways[copy], stage.now, inclusive));
+    }
+  }
+
+  private static double nextDue(Plan.Way way, double from, boolean inclusive) {
+    if (way.continuous()) {
+      return from;
+    }
+    double k = Math.max(0, Math.ceil((from - way.atHours()) / way.everyHours()));
+    double due = way.atHours() + k * way.everyHours();
+    return due < from || (due == from && !inclusive)
+        ? way.atHours() + (k + 1) * way.everyHours()
+        : due;
+  }
+
+  /** A run is due. */
+  @Override
+  public void due(int copy) {
+    Plan.Way way = plan.ways[copy];
+    if (plan.visits[copy] != null && !visit(copy, way)) {
+      return;
+    }
+    if (!runs(copy)) {
+      return;
+    }
+    stage.desk.runStarts(copy);
+    double hours = stage.holdings.start(copy, way.source(), way.bytesPerHour(), stage.now);
+    if (hours > 0) {
+      begun(copy, hours, stage.recovering[copy]);
+      wakeTargets(copy, true);
+      return;
+    }
+    stage.desk.runEnded(copy);
+    stage.recovering[copy] = false;
+    boolean more = stage.holdings.flowing[way.source()] && !way.continuous();
+    if (more && plan.visits[copy] == null) {
+      stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
+    }
+  }
+
+  /** A turn of a rotation is due; whether the drive is brought. */
+  private boolean visit(int copy, Plan.Way way) {
+    stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
+    if (stage.gone[copy] || stage.gone[way.source()]) {
+      if (plan.wornByAbsence) {
+        stage.clocks.skipVisit(copy);
+      }
+      return false;
+    }
+    visiting[copy] = true;
+    stage.set(plan.timer.visitEnd(copy), stage.now + plan.visits[copy].hours());
+    return true;
+  }
+
+  /** A flow has begun; as a refill it meets what its source hides. */
+  void begun(int copy, double hours, boolean asRefill) {
+    stage.set(plan.timer.runEnd(copy), stage.now + hours);
+    refills[copy] = asRefill;
+    if (asRefill) {
+      Holdings holdings = stage.holdings;
+      began[copy].copyFrom(holdings.flow[copy]);
+      if (bare(holdings.flowSource[copy])) {
+        stage.clips.defectsMetByRefill(holdings.flowSource[copy], holdings.flow[copy]);
+      }
+    }
+  }
+
+  private boolean bare(int copy) {
+    return stage.down[copy] >= plan.survives[copy] && !plan.service[copy];
+  }
+
+  /** What a refill has read so far is paid for. */
+  private void pay(int copy) {
+    int source = stage.holdings.flowSource[copy];
+    if (refills[copy] && plan.readErrors[source] > 0 && bare(source)) {
+      began[copy].removeAll(stage.holdings.flow[copy]);
+      int k = timesRead[copy]++;
+      stage.clips.readByRefill(source, copy, began[copy], k);
+    }
+    refills[copy] = false;
+  }
+
+  /** A run, or a refill of the working copy, has carried all. */
+  void end(int copy) {
+    stage.holdings.arrive(copy);
+    pay(copy);
+    if (copy == 0) {
+      stage.refill.start();
+    } else {
+      stage.desk.runEnded(copy);
+      stage.recovering[copy] = false;
+      Plan.Way way = plan.ways[copy];
+      if (plan.visits[copy] == null) {
+        double due =
+            way.continuous() ? stage.now : nextDue(way, stage.holdings.runStart[copy], false);
+        stage.set(plan.timer.runStart(copy), Math.max(stage.now, due));
+      }
+      if (!stage.gone[0] && !stage.holdings.flowing[0] && way.source() != 0) {
+        stage.refill.start();
+      }
+    }
+    wakeTargets(copy, true);
+  }
+
+  /** A flow is cut; what has crossed stays. */
+  void cut(int copy) {
+    stage.holdings.bringTo(copy, stage.now);
+    pay(copy);
+    stage.holdings.stop(copy);
+    stage.agenda.cancel(plan.timer.runEnd(copy));
+    if (copy != 0) {
+      stage.desk.runEnded(copy);
+    }
+  }
+
+  /** A copy goes: flows to and from it are cut, and no run starts. */
+  void cutBy(int copy) {
+    Holdings holdings = stage.holdings;
+    for (int c = 0; c < plan.copies; c++) {
+      if (holdings.flowing[c] && (c == copy || holdings.flowSource[c] == copy)) {
+        cut(c);
+      }
+      boolean fedBy = plan.ways[c] != null && plan.ways[c].source() == copy;
+      if ((c == copy || fedBy) && plan.visits[c] == null) {
+        stage.agenda.cancel(plan.timer.runStart(c));
+      }
+    }
+    if (plan.visits[copy] != null) {
+      visiting[copy] = false;
+      stage.agenda.cancel(plan.timer.visitEnd(copy));
+    }
+    if (copy == 0) {
+      stage.agenda.cancel(plan.timer.offload());
+    }
+  }
+
+  /** A copy has lost some positions: what is on its way from it is the less. */
+  void cannotSend(int source, PositionSet positions) {
+    Holdings holdings = stage.holdings;
+    for (int c = 0; c < plan.copies; c++) {
+      if (holdings.flowing[c] && holdings.flowSource[c] == source) {
+        holdings.bringTo(c, stage.now);
+        holdings.flow[c].removeAll(positions);
+        again(c);
+      }
+    }
+  }
+
+  /** A drive of a shelf is down and takes nothing. */
+  void cannotTake(int copy, double from, double to) {
+    if (stage.holdings.flowing[copy]) {
+      stage.holdings.flow[copy].remove(from, to);
+      again(copy);
+    }
+  }
+
+  /** A flow has become shorter. */
+  void again(int copy) {
+    stage.set(plan.timer.runEnd(copy), stage.now + stage.holdings.hoursLeft(copy));
+  }
+
+  /** A visit is over: a run still going is cut and goes on at the next turn. */
+  void visitEnds(int copy) {
+    visiting[copy] = false;
+    if (stage.holdings.flowing[copy]) {
+      cut(copy);
+      wakeTargets(copy, true);
+    }
+  }
+
+  /** A feed stops and nobody sees it. */
+  void stops(int copy) {
+    if (stopped[copy]) {
+      return;
+    }
+    stage.calm.leave();
+    stopped[copy] = true;
+    stoppedCount++;
+    if (stage.holdings.flowing[copy]) {
+      cut(copy);
+      wakeTargets(copy, true);
+    }
+    if (plan.visits[copy] == null) {
+      stage.agenda.cancel(plan.timer.runStart(copy));
+    }
+    OptionalDouble checked = plan.copy[copy].feed().orElseThrow().checkedEveryHours();
+    double look =
+        checked.isPresent()
+            ? stage.now + stage.untilLook(checked.getAsDouble())
+            : Double.POSITIVE_INFINITY;
+    stage.set(plan.timer.looked(copy), look);
+    stage.say(Happening.Kind.FEED_STOPPED, copy, -1, 0, look);
+  }
+
+  /** Somebody looks whether a feed runs; one that had stopped goes on. */
+  void looked(int copy) {
+    stopped[copy] = false;
+    stoppedCount--;
+    stage.say(Happening.Kind.FEED_SEEN, copy, -1, 0, Double.NaN);
+    wake(copy, true);
+  }
+
+  /** Whether visits are as the clock says, just after now. */
+  boolean visitsByTheClock() {
+    for (int c = 0; c < plan.copies; c++) {
+      Visits visits = plan.visits[c];
+      if (visits != null && visiting[c] != visits.goingOn(visits.nextChange(stage.now))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** On the course nothing of a feed needs to be simulated. */
+  void rest(int copy) {
+    stage.agenda.cancel(plan.timer.runStart(copy));
+    stage.agenda.cancel(plan.timer.runEnd(copy));
+    stage.agenda.cancel(plan.timer.visitEnd(copy));
+  }
+}

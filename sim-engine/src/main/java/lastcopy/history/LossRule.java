@@ -1,0 +1,141 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+import java.util.Map;
+import lastcopy.footage.PositionSet;
+import lastcopy.footage.ShootTable;
+
+/**
+ * The loss rule: what some copy held and now no copy and no camera card holds is lost, at this
+ * instant, unless it has aged out. The only place where footage is declared lost.
+ */
+final class LossRule {
+
+  private final Stage stage;
+  private final PositionSet removed = new PositionSet();
+  private final boolean[] wentNow;
+  private Map<Cause.Context, Cause> striking;
+  private Map<Cause.Context, Cause> last;
+  private Cause.Context context;
+  private boolean setWasDegraded;
+
+  LossRule(Stage stage) {
+    this.stage = stage;
+    wentNow = new boolean[stage.plan.copies];
+  }
+
+  void clear() {
+    removed.clear();
+    striking = null;
+    last = null;
+  }
+
+  /** Failures and mishaps of a new instant begin. */
+  void newInstant() {
+    removed.clear();
+    Arrays.fill(wentNow, false);
+    striking = null;
+    context = null;
+    setWasDegraded = false;
+  }
+
+  /** Something struck. */
+  void struck(Map<Cause.Context, Cause> causes) {
+    striking = causes;
+    last = causes;
+    setWasDegraded = false;
+    context = null;
+  }
+
+  /** Something was met while nothing else struck at this instant. */
+  void met(Map<Cause.Context, Cause> causes, Cause.Context with) {
+    if (striking == null) {
+      struck(causes, with);
+    }
+  }
+
+  /** What struck last, also at an earlier instant; null if nothing yet. */
+  Map<Cause.Context, Cause> lastStruck() {
+    return last;
+  }
+
+  /** Something struck, and what was down or behind is known. */
+  void struck(Map<Cause.Context, Cause> causes, Cause.Context with) {
+    struck(causes);
+    context = with;
+  }
+
+  /** A drive failed of a set of which others were already down. */
+  void setWasDegraded() {
+    setWasDegraded = true;
+  }
+
+  /** A copy no longer holds something; whether it is lost is seen once all has struck. */
+  void removed(int copy, PositionSet positions) {
+    if (copy >= 0) {
+      wentNow[copy] = true;
+    }
+    removed.addAll(positions);
+  }
+
+  /** What was removed and is now held by nobody is lost. */
+  void declare() {
+    if (removed.isEmpty()) {
+      return;
+    }
+    removed.remove(0, stage.holdings.aged);
+    stage.holdings.removeHeld(removed);
+    if (removed.isEmpty()) {
+      return;
+    }
+    ShootTable shoots = stage.shoots;
+    double bytes = removed.bytes();
+    double count = 0;
+    int hit = 0;
+    int lastUnit = -1;
+    for (int i = 0; i < removed.size(); i++) {
+      count += shoots.inShoots(removed.to(i)) - shoots.inShoots(removed.from(i));
+      int first = shoots.unitOf(removed.from(i));
+      int last = shoots.unitOf(Math.nextDown(removed.to(i)));
+      hit += Math.max(0, last - Math.max(first, lastUnit + 1) + 1);
+      lastUnit = Math.max(lastUnit, last);
+    }
+    Cause cause = striking.get(context != null ? context : context());
+    stage.lost.addAll(removed);
+    stage.lostBytes += bytes;
+    removed.clear();
+    boolean everything = stage.holdings.allEmpty();
+    double weight = stage.clocks.weight();
+    stage.ledger.lost(new Loss(stage.now, bytes, count, hit, everything, cause, weight));
+    stage.say(Happening.Kind.LOST, -1, -1, bytes, Double.NaN, cause.sentence());
+    stage.clocks.endBias();
+  }
+
+  /** The cause of what struck, without what was down or behind. */
+  Cause plainCause() {
+    return striking.get(Cause.Context.ALONE);
+  }
+
+  private Cause.Context context() {
+    if (setWasDegraded) {
+      return Cause.Context.REBUILD;
+    }
+    if (stage.desk.covers(removed)) {
+      return Cause.Context.DELETED;
+    }
+    boolean othersStand = false;
+    for (int c = 0; c < stage.plan.copies; c++) {
+      if (!wentNow[c] && (stage.gone[c] || stage.recovering[c])) {
+        return Cause.Context.AWAY;
+      }
+      othersStand |= !wentNow[c];
+    }
+    if (!othersStand) {
+      return Cause.Context.ALONE;
+    }
+    double oldest = removed.from(0);
+    ShootTable shoots = stage.shoots;
+    double shot = oldest < shoots.onHand() ? 0 : shoots.time(shoots.shootOf(oldest));
+    return Cause.Context.behind(stage.now - shot);
+  }
+}

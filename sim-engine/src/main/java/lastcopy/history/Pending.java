@@ -1,0 +1,34 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+import java.util.Map;
+import lastcopy.footage.PositionSet;
+
+/** A deletion, or what malware destroyed, that nobody has noticed yet. */
+final class Pending {
+
+  final Map<Cause.Context, Cause> causes;
+  final String words;
+  final double at;
+  final double noticedAt;
+  final PositionSet block = new PositionSet();
+  final boolean[] onItsWay;
+  final boolean[] reached;
+  final PositionSet[] kept;
+  final double[] dropAt;
+
+  Pending(Striker striker, double at, double noticedAt, int copies) {
+    causes = striker.causes();
+    words = striker.words();
+    this.at = at;
+    this.noticedAt = noticedAt;
+    onItsWay = new boolean[copies];
+    reached = new boolean[copies];
+    kept = new PositionSet[copies];
+    for (int c = 0; c < copies; c++) {
+      kept[c] = new PositionSet();
+    }
+    dropAt = new double[copies];
+    Arrays.fill(dropAt, Double.POSITIVE_INFINITY);
+  }
+}

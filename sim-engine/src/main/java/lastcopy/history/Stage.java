@@ -1,0 +1,251 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+import lastcopy.footage.PositionSet;
+import lastcopy.footage.ShootTable;
+import lastcopy.kernel.Agenda;
+import lastcopy.law.Law;
+import lastcopy.scenario.Delay;
+
+/**
+ * The state of one history, which its mechanisms share, and the mechanisms themselves. Each event
+ * changes what copies hold or which hardware stands; {@link LossRule} alone decides what is lost.
+ */
+final class Stage {
+
+  final Plan plan;
+  final Draws draws;
+  final Agenda agenda;
+  final Holdings holdings;
+  final boolean[] gone;
+  final boolean[] recovering;
+  final int[] down;
+  final PositionSet lost = new PositionSet();
+  double lostBytes;
+  ShootTable shoots;
+  int offloaded;
+  double now;
+  boolean timed;
+  Ledger ledger;
+  Witness witness;
+
+  final Clocks clocks;
+  final Lives lives;
+  final Frailty frailty;
+  final Repairs repairs;
+  final Defects defects;
+  final Clips clips;
+  final Shelves shelves;
+  final Outages outages;
+  final Mishaps mishaps;
+  final Desk desk;
+  final Spoils spoils;
+  final Feeds feeds;
+  final Refill refill;
+  final Offloads offloads;
+  final Cards cards;
+  final Ageing ageing;
+  final LossRule rule;
+  final Calm calm;
+  final Exposure exposure;
+  private final Mechanism[] mechanisms;
+  private final int[] firstTimer;
+
+  Stage(Plan plan, long seed) {
+    this.plan = plan;
+    draws = new Draws(seed);
+    agenda = new Agenda(plan.timer.priorities());
+    holdings = new Holdings(plan.copies);
+    gone = new boolean[plan.copies];
+    recovering = new boolean[plan.copies];
+    down = new int[plan.copies];
+    clocks = new Clocks(this);
+    lives = new Lives(this);
+    frailty = new Frailty(this);
+    repairs = new Repairs(this);
+    defects = new Defects(this);
+    clips = new Clips(this);
+    shelves = new Shelves(this);
+    outages = new Outages(this);
+    desk = new Desk(this);
+    spoils = new Spoils(this);
+    feeds = new Feeds(this);
+    refill = new Refill(this);
+    offloads = new Offloads(this);
+    cards = new Cards(this);
+    ageing = new Ageing(this);
+    rule = new LossRule(this);
+    calm = new Calm(this);
+    exposure = new Exposure(this);
+    mishaps = new Mishaps(this);
+    mechanisms = new Mechanism[plan.timer.count()];
+    firstTimer = new int[plan.timer.count()];
+    connect();
+  }
+
+  private void connect() {
+    Timers timer = plan.timer;
+    connect(timer.failure(0), plan.slots, lives);
+    connect(timer.strike(0), plan.strikers.length, mishaps);
+    connect(timer.repair(0), plan.slots, repairs);
+    connect(timer.comeBack(0), plan.copies, outages);
+    connect(timer.runEnd(0), plan.copies, feeds::end);
+    connect(timer.swap(0), plan.slots, lives::swap);
+    connect(timer.enter(0), plan.slots, lives::enter);
+    connect(timer.tried(0), plan.copies, spoils::tried);
+    connect(timer.looked(0), plan.copies, feeds::looked);
+    connect(timer.visitEnd(0), plan.copies, feeds::visitEnds);
+    connect(timer.noticed(), 1, desk::noticed);
+    connect(timer.dropped(), 1, desk::dropped);
+    connect(timer.cardsExpired(), 1, cards);
+    connect(timer.aged(), 1, ageing);
+    connect(timer.runStart(0), plan.copies, feeds);
+    connect(timer.offload(), 1, offloads);
+  }
+
+  private void connect(int first, int count, Mechanism mechanism) {
+    Arrays.fill(mechanisms, first, first + count, mechanism);
+    Arrays.fill(firstTimer, first, first + count, first);
+  }
+
+  /** Back to the start of a history. */
+  void clear() {
+    agenda.clear();
+    holdings.clear();
+    lost.clear();
+    lostBytes = 0;
+    offloaded = 0;
+    now = 0;
+    shoots = plan.shoots;
+    Arrays.fill(gone, false);
+    Arrays.fill(recovering, false);
+    Arrays.fill(down, 0);
+    clocks.clear();
+    lives.clear();
+    frailty.clear();
+    repairs.clear();
+    defects.clear();
+    outages.clear();
+    mishaps.clear();
+    desk.clear();
+    spoils.clear();
+    feeds.clear();
+    offloads.clear();
+    cards.clear();
+    rule.clear();
+    calm.clear();
+    exposure.clear();
+  }
+
+  /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
+  void play() {
+    calm.recordInstant();
+    int timer = agenda.peek();
+    while (timer != Agenda.NONE && agenda.time(timer) <= plan.horizon) {
+      double at = agenda.time(timer);
+      exposure.pass(at);
+      if (agenda.rank(timer) == 0) {
+        failuresAt(at);
+      } else {
+        rule.newInstant();
+        take(timer);
+        rule.declare();
+      }
+      timer = agenda.peek();
+      if (timer == Agenda.NONE || agenda.time(timer) > now) {
+        calm.recordInstant();
+        calm.enterIfOnCourse();
+      }
+      if (clocks.biased()) {
+        clocks.depthIs(wrong());
+      }
+    }
+    exposure.pass(plan.horizon);
+  }
+
+  /** All failures and mishaps of one instant strike before what is lost by them is told. */
+  private void failuresAt(double at) {
+    rule.newInstant();
+    int timer = agenda.peek();
+    while (timer != Agenda.NONE && agenda.time(timer) == at && agenda.rank(timer) == 0) {
+      take(timer);
+      timer = agenda.peek();
+    }
+    rule.declare();
+    refill.afterFailures();
+    rule.declare();
+  }
+
+  private void take(int timer) {
+    agenda.cancel(timer);
+    mechanisms[timer].due(timer - firstTimer[timer]);
+  }
+
+  /** What falls behind the horizon is never looked at. */
+  void set(int timer, double at) {
+    if (at <= plan.horizon) {
+      agenda.set(timer, at);
+    }
+  }
+
+  /**
+   * How many things are wrong: drives down, and as many as a loss takes for a copy that is gone.
+   */
+  private int wrong() {
+    int sum = desk.pending() + feeds.stopped();
+    for (int c = 0; c < plan.copies; c++) {
+      sum += gone[c] || recovering[c] || spoils.is(c) ? plan.survives[c] + 1 : down[c];
+    }
+    return Math.min(sum, plan.depths() - 1);
+  }
+
+  /** A delay from now, in hours. */
+  double delay(Delay delay, long key) {
+    if (delay instanceof Delay.Lawful lawful) {
+      return draws.remaining(lawful.law(), 0, key);
+    }
+    return untilLook(((Delay.Looks) delay).periodHours());
+  }
+
+  double delay(Law law, long key) {
+    return draws.remaining(law, 0, key);
+  }
+
+  /** Hours until the next look by the clock, 0 at the very instant of one. */
+  double untilLook(double period) {
+    return Math.max(0, Math.max(1, Math.ceil(now / period)) * period - now);
+  }
+
+  /** What a copy holds now, whether on course or not. */
+  double heldBytes(int copy) {
+    if (calm.is()) {
+      return calm.heldBytes(copy);
+    }
+    holdings.bringTo(copy, now);
+    return holdings.held[copy].bytes();
+  }
+
+  void say(Happening.Kind kind, int copy, int drive, double bytes, double until) {
+    say(kind, copy, drive, bytes, until, "");
+  }
+
+  void say(Happening.Kind kind, int copy, int drive, double bytes, double until, String subject) {
+    if (witness == null) {
+      return;
+    }
+    double[] held = new double[plan.copies];
+    for (int c = 0; c < plan.copies; c++) {
+      held[c] = gone[c] ? 0 : heldBytes(c);
+    }
+    witness.saw(
+        new Happening(kind, now, copy, drive, bytes, until, subject),
+        new Scene(
+            shoots.total(now),
+            lostBytes,
+            held,
+            gone.clone(),
+            down.clone(),
+            exposure.bareBytes(),
+            clocks.weight()));
+  }
+}
