@@ -93,6 +93,19 @@ public final class ShootTable {
     return i >= 0 ? i : -i - 1;
   }
 
+  /** How many shoots were offloaded so many hours before a time, or longer ago. */
+  public int shotAgo(double hours, double time) {
+    int k = shotBy(time - hours);
+    // The sum is what timers are set to; the difference may be a rounding off.
+    while (k < times.length && times[k] + hours <= time) {
+      k++;
+    }
+    while (k > 0 && times[k - 1] + hours > time) {
+      k--;
+    }
+    return k;
+  }
+
   /** F(t): all bytes offloaded at or before a time, with those on hand. */
   public double total(double time) {
     int shoots = shotBy(time);

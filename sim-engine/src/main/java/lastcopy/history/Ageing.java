@@ -23,7 +23,7 @@ final class Ageing implements Mechanism {
       return 0;
     }
     ShootTable shoots = stage.shoots;
-    int k = shoots.shotBy(time - plan.keepHours);
+    int k = shoots.shotAgo(plan.keepHours, time);
     return k == 0 ? shoots.onHand() : shoots.end(k - 1);
   }
 
@@ -56,7 +56,7 @@ final class Ageing implements Mechanism {
     }
     holdings.cards.remove(0, holdings.aged);
     ShootTable shoots = stage.shoots;
-    int next = stage.now < plan.keepHours ? -1 : shoots.shotBy(stage.now - plan.keepHours);
+    int next = stage.now < plan.keepHours ? -1 : shoots.shotAgo(plan.keepHours, stage.now);
     if (next < 0) {
       stage.set(plan.timer.aged(), plan.keepHours);
     } else if (next < shoots.count()) {

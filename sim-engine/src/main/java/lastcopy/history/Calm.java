@@ -1,6 +1,5 @@
 package lastcopy.history;
 
-import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 
 /**
@@ -43,6 +42,7 @@ final class Calm {
     stage.clear();
     start();
     stage.play();
+    recording.finish();
     course = recording;
     recording = null;
   }
@@ -113,7 +113,6 @@ final class Calm {
       return;
     }
     calm = true;
-    Arrays.fill(stage.recovering, false);
     stage.agenda.cancel(plan.timer.offload());
     stage.cards.rest();
     stage.ageing.rest();
@@ -127,7 +126,7 @@ final class Calm {
       return false;
     }
     int e = course.entry(stage.now, true);
-    if (e < 0) {
+    if (e < 0 || lostWouldCount(e)) {
       return false;
     }
     Holdings holdings = stage.holdings;
@@ -136,6 +135,7 @@ final class Calm {
       double to = Math.max(base, course.flowTo(e, c));
       boolean flows = to > base;
       if (stage.gone[c]
+          || stage.recovering[c]
           || flows != holdings.flowing[c]
           || (flows
               && (holdings.runStart[c] != course.runStart(e, c) || holdings.flowBase[c] != base))
@@ -155,6 +155,26 @@ final class Calm {
         || !stage.cards.onCourse();
   }
 
+  /** Whether the course would carry something, or call it bare, now or later, that is lost. */
+  private boolean lostWouldCount(int entry) {
+    PositionSet lost = stage.lost;
+    if (lost.isEmpty()) {
+      return false;
+    }
+    double last = lost.to(lost.size() - 1);
+    for (int c = 0; c < plan.copies; c++) {
+      if (last > course.base(entry, c)) {
+        return true; // a run to come, or going on, would carry it
+      }
+    }
+    return stage.timed && !allIsBare() && last > course.lowestBare(entry);
+  }
+
+  /** Whether all that counts stands in one copy only, always. */
+  boolean allIsBare() {
+    return plan.copies == 1 && plan.cardHours == 0 && plan.keepHours == Double.POSITIVE_INFINITY;
+  }
+
   /** After a total loss, until the next shoot: the course would call that footage in one copy. */
   private boolean standsEmpty() {
     return !stage.lost.isEmpty() && stage.holdings.held[0].isEmpty();
@@ -166,7 +186,12 @@ final class Calm {
     }
     Holdings holdings = stage.holdings;
     holdings.bringAllTo(stage.now);
-    int e = recording.append(stage.now, stage.exposure.bareSoFar(), stage.exposure.bareBytes());
+    int e =
+        recording.append(
+            stage.now,
+            stage.exposure.bareSoFar(),
+            stage.exposure.bareBytes(),
+            holdings.lowestBare());
     for (int c = 0; c < plan.copies; c++) {
       PositionSet held = holdings.held[c];
       double carried = Math.max(holdings.aged, held.isEmpty() ? 0 : held.to(0));

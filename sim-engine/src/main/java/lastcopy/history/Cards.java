@@ -10,6 +10,8 @@ import lastcopy.footage.ShootTable;
  */
 final class Cards implements Mechanism {
 
+  private static final double EXPIRED = Double.NEGATIVE_INFINITY;
+
   private final Stage stage;
   private final Plan plan;
   private final PositionSet part = new PositionSet();
@@ -48,24 +50,55 @@ final class Cards implements Mechanism {
     }
   }
 
-  private void schedule() {
-    if (first < stage.offloaded) {
-      stage.set(plan.timer.cardsExpired(), offloadedAt[first] + plan.cardHours);
+  /** A shoot waits for a drive; its cards are safe and do not expire until it is offloaded. */
+  void waits(int shoot) {
+    if (used()) {
+      room();
+      offloadedAt[shoot] = Double.POSITIVE_INFINITY;
     }
+  }
+
+  /** Shoots of which nothing waits any more have been offloaded. */
+  void waitNoMore(PositionSet waiting) {
+    for (int k = first; used() && k < stage.offloaded; k++) {
+      if (offloadedAt[k] == Double.POSITIVE_INFINITY) {
+        part.copyFrom(waiting);
+        part.remove(0, stage.shoots.start(k));
+        part.remove(stage.shoots.end(k), Double.POSITIVE_INFINITY);
+        if (part.isEmpty()) {
+          offloaded(k);
+        }
+      }
+    }
+  }
+
+  private void schedule() {
+    double next = Double.POSITIVE_INFINITY;
+    for (int k = first; k < stage.offloaded; k++) {
+      if (offloadedAt[k] != EXPIRED) {
+        next = Math.min(next, offloadedAt[k] + plan.cardHours);
+      }
+    }
+    stage.set(plan.timer.cardsExpired(), next);
   }
 
   /** The oldest cards are formatted. */
   @Override
   public void due(int index) {
     Holdings holdings = stage.holdings;
-    while (first < stage.offloaded && offloadedAt[first] + plan.cardHours <= stage.now) {
-      within(stage.shoots.start(first), stage.shoots.end(first));
-      holdings.cards.removeAll(part);
-      Map<Cause.Context, Cause> struck = stage.rule.lastStruck();
-      stage.rule.met(struck == null ? plan.driveCauses : struck, Cause.Context.CARDS);
-      stage.rule.removed(-1, part);
+    for (int k = first; k < stage.offloaded; k++) {
+      if (offloadedAt[k] != EXPIRED && offloadedAt[k] + plan.cardHours <= stage.now) {
+        within(stage.shoots.start(k), stage.shoots.end(k));
+        holdings.cards.removeAll(part);
+        Map<Cause.Context, Cause> struck = stage.rule.lastStruck();
+        stage.rule.met(struck == null ? plan.driveCauses : struck, Cause.Context.CARDS);
+        stage.rule.removed(-1, part);
+        offloadedAt[k] = EXPIRED;
+        tell();
+      }
+    }
+    while (first < stage.offloaded && offloadedAt[first] == EXPIRED) {
       first++;
-      tell();
     }
     schedule();
   }
@@ -108,7 +141,10 @@ final class Cards implements Mechanism {
     if (used()) {
       room();
       ShootTable shoots = stage.shoots;
-      first = shoots.shotBefore(stage.now - plan.cardHours);
+      first = shoots.shotAgo(plan.cardHours, stage.now);
+      if (first > 0 && shoots.time(first - 1) + plan.cardHours == stage.now) {
+        first--; // it expires at this instant, after what strikes
+      }
       for (int k = first; k < stage.offloaded; k++) {
         offloadedAt[k] = shoots.time(k);
         stage.holdings.cards.add(shoots.start(k), shoots.end(k));
@@ -124,12 +160,23 @@ final class Cards implements Mechanism {
     if (!used() || stage.offloaded == 0) {
       return cards.isEmpty();
     }
-    int from = shoots.shotBy(stage.now - plan.cardHours);
+    int from = shoots.shotAgo(plan.cardHours, stage.now);
     return from >= stage.offloaded
         ? cards.isEmpty()
         : cards.size() == 1
             && cards.from(0) == shoots.start(from)
-            && cards.to(0) == shoots.end(stage.offloaded - 1);
+            && cards.to(0) == shoots.end(stage.offloaded - 1)
+            && noneWaited(from);
+  }
+
+  /** A shoot that waited for its offload keeps its cards for longer. */
+  private boolean noneWaited(int from) {
+    for (int k = from; k < stage.offloaded; k++) {
+      if (offloadedAt[k] != stage.shoots.time(k)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** On the course nothing of it needs to be simulated. */

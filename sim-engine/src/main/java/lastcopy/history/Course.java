@@ -13,6 +13,7 @@ final class Course {
   private double[] bareHours = new double[64];
   private double[] bareBytes = new double[64];
   private double[] most = new double[64];
+  private double[] lowestBare = new double[64];
   private double[] base;
   private double[] flowTo;
   private double[] runStart;
@@ -26,7 +27,7 @@ final class Course {
   }
 
   /** Starts the entry of an instant; cumulative bare hours up to it, bytes bare after it. */
-  int append(double at, double hoursBare, double bytesBare) {
+  int append(double at, double hoursBare, double bytesBare, double lowest) {
     if (size > 0 && time[size - 1] == at) {
       size--;
     }
@@ -35,6 +36,7 @@ final class Course {
       bareHours = Arrays.copyOf(bareHours, 2 * size);
       bareBytes = Arrays.copyOf(bareBytes, 2 * size);
       most = Arrays.copyOf(most, 2 * size);
+      lowestBare = Arrays.copyOf(lowestBare, 2 * size);
       base = Arrays.copyOf(base, 2 * size * copies);
       flowTo = Arrays.copyOf(flowTo, 2 * size * copies);
       runStart = Arrays.copyOf(runStart, 2 * size * copies);
@@ -42,8 +44,21 @@ final class Course {
     time[size] = at;
     bareHours[size] = hoursBare;
     bareBytes[size] = bytesBare;
+    lowestBare[size] = lowest;
     most[size] = size == 0 ? bytesBare : Math.max(most[size - 1], bytesBare);
     return size++;
+  }
+
+  /** No entry follows: from now on an entry's lowest bare position is that of all later ones. */
+  void finish() {
+    for (int i = size - 2; i >= 0; i--) {
+      lowestBare[i] = Math.min(lowestBare[i], lowestBare[i + 1]);
+    }
+  }
+
+  /** The lowest position that stands in one copy only after an entry or any later one. */
+  double lowestBare(int entry) {
+    return lowestBare[entry];
   }
 
   /** A copy holds [0, held); if a run is going it brings [held, to) from its start on. */

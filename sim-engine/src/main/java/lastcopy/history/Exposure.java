@@ -37,7 +37,7 @@ final class Exposure {
   void calmPassed(double from, double to, double lostSoFar) {
     Course course = stage.calm.course();
     double bare = course.bareHours(to) - course.bareHours(from);
-    double most = course.mostBare(from, to) - (plan.copies == 1 ? lostSoFar : 0);
+    double most = course.mostBare(from, to) - (stage.calm.allIsBare() ? lostSoFar : 0);
     boolean fragile = plan.shelf[0] || stage.down[0] == plan.survives[0];
     stage.ledger.passed(to - from, bare, fragile ? bare : 0, 0, 0, Math.max(0, most));
   }
@@ -62,6 +62,10 @@ final class Exposure {
       double to = Math.min(until, from + Math.max(holdings.hoursOfOneKind(), 1e-6));
       onePassed(to - from);
       from = to;
+      stage.now = from;
+      if (from < until) {
+        stage.calm.recordInstant();
+      }
     }
   }
 

@@ -11,6 +11,12 @@ import lastcopy.footage.PositionSet;
  */
 final class Feeds implements Mechanism {
 
+  /**
+   * A continuous feed behind a copy that is itself being fed starts its runs at quarters of an hour
+   * by the clock: without a step it would start infinitely often.
+   */
+  private static final double QUARTER = 0.25;
+
   private final Stage stage;
   private final Plan plan;
   private final boolean[] stopped;
@@ -125,6 +131,11 @@ final class Feeds implements Mechanism {
     if (!runs(copy)) {
       return;
     }
+    boolean behind = way.continuous() && stage.holdings.flowing[way.source()];
+    if (behind && stage.now % QUARTER != 0) {
+      atNextQuarter(copy);
+      return;
+    }
     stage.desk.runStarts(copy);
     double hours = stage.holdings.start(copy, way.source(), way.bytesPerHour(), stage.now);
     if (hours > 0) {
@@ -134,10 +145,16 @@ final class Feeds implements Mechanism {
     }
     stage.desk.runEnded(copy);
     stage.recovering[copy] = false;
-    boolean more = stage.holdings.flowing[way.source()] && !way.continuous();
-    if (more && plan.visits[copy] == null) {
+    if (behind) {
+      atNextQuarter(copy);
+    } else if (stage.holdings.flowing[way.source()] && plan.visits[copy] == null) {
       stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
     }
+  }
+
+  private void atNextQuarter(int copy) {
+    double next = (Math.floor(stage.now / QUARTER) + 1) * QUARTER;
+    stage.set(plan.timer.runStart(copy), next);
   }
 
   /** A turn of a rotation is due; whether the drive is brought. */
@@ -213,6 +230,7 @@ final class Feeds implements Mechanism {
     if (copy != 0) {
       stage.desk.runEnded(copy);
     }
+    wakeTargets(copy, true);
   }
 
   /** A copy goes: flows to and from it are cut, and no run starts. */
@@ -266,7 +284,6 @@ final class Feeds implements Mechanism {
     visiting[copy] = false;
     if (stage.holdings.flowing[copy]) {
       cut(copy);
-      wakeTargets(copy, true);
     }
   }
 
@@ -280,7 +297,6 @@ final class Feeds implements Mechanism {
     stoppedCount++;
     if (stage.holdings.flowing[copy]) {
       cut(copy);
-      wakeTargets(copy, true);
     }
     if (plan.visits[copy] == null) {
       stage.agenda.cancel(plan.timer.runStart(copy));

@@ -173,6 +173,15 @@ final class Holdings {
     return set.isEmpty() || set.to(set.size() - 1) <= aged;
   }
 
+  /** The lowest position that is in one copy, or on cards, only; infinite if none is. */
+  double lowestBare() {
+    double lowest = onlyOnCards() > 0 ? scratch.from(0) : Double.POSITIVE_INFINITY;
+    for (int c = 0; c < copies; c++) {
+      lowest = onlyIn(c) > 0 ? Math.min(lowest, scratch.from(0)) : lowest;
+    }
+    return lowest;
+  }
+
   /** Bytes that only this copy holds. */
   double onlyIn(int copy) {
     scratch.copyFrom(held[copy]);

@@ -61,6 +61,7 @@ final class Offloads implements Mechanism {
   void again(PositionSet part) {
     stage.holdings.held[0].addAll(part);
     waiting.removeAll(part);
+    stage.cards.waitNoMore(waiting);
   }
 
   /** Whether the working copy lacks anything that was ever offloaded and may be asked for. */
@@ -81,19 +82,19 @@ final class Offloads implements Mechanism {
       int k = stage.offloaded++;
       shoot.clear();
       shoot.add(shoots.start(k), shoots.end(k));
-      stage.cards.offloaded(k);
       if (stage.spoils.is(0)) {
+        stage.cards.offloaded(k);
         stage.rule.met(stage.spoils.causes(), Cause.Context.ALONE);
         stage.rule.removed(-1, shoot);
       } else {
-        take();
+        take(k);
       }
     }
     schedule();
     stage.feeds.wakeTargets(0, false);
   }
 
-  private void take() {
+  private void take(int k) {
     Holdings holdings = stage.holdings;
     for (int i = 0; i < shoot.size(); i++) {
       holdings.held[0].add(shoot.from(i), shoot.to(i));
@@ -102,6 +103,11 @@ final class Offloads implements Mechanism {
       holdings.held[0].removeAll(holdings.barred[0]);
       shoot.removeAll(holdings.held[0]);
       waiting.addAll(shoot);
+    }
+    if (holdings.barred[0].isEmpty() || shoot.isEmpty()) {
+      stage.cards.offloaded(k);
+    } else {
+      stage.cards.waits(k);
     }
   }
 
@@ -116,6 +122,7 @@ final class Offloads implements Mechanism {
     if (!stage.spoils.is(0)) {
       stage.holdings.held[0].addAll(waiting);
       waiting.clear();
+      stage.cards.waitNoMore(waiting);
     }
     schedule();
   }

@@ -61,9 +61,7 @@ enum Kind {
   ROTATION("rotation", "drives", "every"),
   LAW("a law", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
   LOOKS("a law or looks", "checked_every", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
-  WEIBULL("weibull", "shape", "scale", "location"),
-  /** Not a section: forms of a value, noted as if they were keys. */
-  VALUE("a value", "range");
+  WEIBULL("weibull", "shape", "scale", "location");
 
   private final String phrase;
 

@@ -1,0 +1,62 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a history down, to hold it against another. */
+final class Log implements Ledger {
+  final List<double[]> losses = new ArrayList<>();
+  final List<String> causes = new ArrayList<>();
+  final double[] time = new double[6];
+
+  @Override
+  public void lost(Loss loss) {
+    losses.add(
+        new double[] {
+          loss.hours(), loss.bytes(), loss.shoots(), loss.shootsHit(), loss.everything() ? 1 : 0
+        });
+    causes.add(loss.cause().id());
+  }
+
+  @Override
+  public void recovered(Cause cause, double work, double whole) {}
+
+  @Override
+  public void passed(
+      double hours, double bare, double fragile, double down, double refill, double most) {
+    time[0] += hours;
+    time[1] += bare;
+    time[2] += fragile;
+    time[3] += down;
+    time[4] += refill;
+    time[5] = Math.max(time[5], most);
+  }
+
+  @Override
+  public boolean wantsTime() {
+    return true;
+  }
+
+  /** The same losses, as far as the other has written them down, but for rounding. */
+  void assertSameLosses(Log other, String what) {
+    assertThat(losses).as(what).hasSameSizeAs(other.losses);
+    for (int i = 0; i < losses.size(); i++) {
+      for (int j = 0; j < other.losses.get(i).length; j++) {
+        double expected = other.losses.get(i)[j];
+        assertThat(losses.get(i)[j]).as(what).isCloseTo(expected, within(1e-9 * expected));
+      }
+    }
+  }
+
+  /** The same losses and the same time bare, but for rounding. */
+  void assertSame(Log other, String what) {
+    assertSameLosses(other, what);
+    for (int j = 0; j < time.length; j++) {
+      double slack = 1e-6 + 1e-9 * other.time[j];
+      assertThat(time[j]).as(what + " time " + j).isCloseTo(other.time[j], within(slack));
+    }
+  }
+}

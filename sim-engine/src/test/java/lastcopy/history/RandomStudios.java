@@ -1,0 +1,176 @@
+package lastcopy.history;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.law.Weibull;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Box;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Mishap;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+
+/**
+ * Harsh studios of the whole model, drawn from a fixed seed: each mechanism is on half the time.
+ */
+final class RandomStudios {
+
+  private static final double GB = 1e9;
+  private final SplittableRandom random;
+
+  RandomStudios(long seed) {
+    random = new SplittableRandom(seed);
+  }
+
+  private boolean half() {
+    return random.nextBoolean();
+  }
+
+  private double between(double low, double high) {
+    return low + random.nextDouble() * (high - low);
+  }
+
+  private Rate rate(double meanHours) {
+    return half() ? new Rate(1 / between(meanHours, 3 * meanHours)) : Rate.NONE;
+  }
+
+  private OptionalDouble sometimes(double low, double high) {
+    return half() ? OptionalDouble.of(between(low, high)) : OptionalDouble.empty();
+  }
+
+  Studio next() {
+    Footage footage =
+        new Footage(
+            half() ? between(50, 300) * GB : 0,
+            new Shoots(between(20, 80), between(5, 30) * GB, Shoots.Spacing.EVEN),
+            half() ? 0.3 : 0,
+            random.nextInt(4) == 0
+                ? OptionalDouble.of(between(400, 1_500))
+                : OptionalDouble.empty(),
+            GB,
+            OptionalDouble.empty());
+    Desk desk =
+        new Desk(
+            half()
+                ? Optional.of(
+                    new Desk.Deletion(
+                        rate(1_000),
+                        half() ? new Desk.Bytes(40 * GB) : new Desk.ShootCount(1.5),
+                        new Exponential(between(50, 300))))
+                : Optional.empty(),
+            half()
+                ? Optional.of(new Desk.Malware(rate(2_000), new Exponential(between(20, 200))))
+                : Optional.empty());
+    return new Studio("random", 0.4, Optional.empty(), footage, desk, List.of(layout()));
+  }
+
+  private Layout layout() {
+    Place studio = place("studio");
+    Place home = place("home");
+    List<Copy> copies = new ArrayList<>();
+    copies.add(copy("main", studio, Optional.empty(), false));
+    if (random.nextInt(5) > 0) {
+      copies.add(copy("second", half() ? studio : home, Optional.of(feed("main")), half()));
+    }
+    if (copies.size() == 2 && half()) {
+      String from = copies.get(1).rotation().isEmpty() && half() ? "second" : "main";
+      copies.add(copy("third", home, Optional.of(feed(from)), half()));
+    }
+    return new Layout("only", "only", copies, sometimes(30, 200));
+  }
+
+  private Place place(String id) {
+    return half()
+        ? new Place(id, List.of(new Mishap("fire", rate(2_000), half() ? 1 : 0.6)))
+        : new Place(id, List.of());
+  }
+
+  private Feed feed(String from) {
+    Feed.Schedule schedule =
+        random.nextInt(3) == 0
+            ? new Feed.Continuous()
+            : new Feed.Every(between(15, 60), between(0, 15));
+    return new Feed(
+        from,
+        schedule,
+        OptionalDouble.of(between(2, 40) * GB / 3_600),
+        rate(800),
+        sometimes(50, 300),
+        between(5, 20));
+  }
+
+  private Copy copy(String id, Place place, Optional<Feed> feed, boolean mayRotate) {
+    boolean rotates = mayRotate && feed.isPresent() && feed.get().schedule() instanceof Feed.Every;
+    Medium medium =
+        feed.isPresent() && !rotates && random.nextInt(4) == 0
+            ? new Medium.Service(rate(3_000), OptionalDouble.empty())
+            : drives(rotates);
+    boolean boxed = half() && medium instanceof Medium.DriveSet;
+    return new Copy(
+        id,
+        place,
+        boxed
+            ? Optional.of(new Box(id, rate(3_000), OptionalDouble.empty(), OptionalDouble.empty()))
+            : Optional.empty(),
+        medium,
+        new Copy.Repair(delay(), delay(), half() ? new Fixed(30) : new Exponential(40)),
+        feed,
+        OptionalDouble.of(between(20, 100) * GB / 3_600),
+        half() ? 0 : half() ? between(50, 400) : Double.POSITIVE_INFINITY,
+        half() ? Copy.Reach.ONLINE : Copy.Reach.OFFLINE,
+        feed.isEmpty() || random.nextInt(4) > 0,
+        half() ? Optional.of(new Copy.Spoils(rate(1_500), sometimes(50, 300))) : Optional.empty(),
+        rotates ? Optional.of(new Copy.Rotation(2, between(40, 90))) : Optional.empty());
+  }
+
+  private Delay delay() {
+    return half() ? new Delay.Looks(between(20, 70)) : new Delay.Lawful(new Exponential(20));
+  }
+
+  private Medium drives(boolean rotates) {
+    Arrangement arrangement = List.of(Arrangement.values()).get(random.nextInt(6));
+    int drives = Math.max(arrangement.leastDrives(), arrangement == Arrangement.SINGLE ? 1 : 3);
+    Law life =
+        half() ? new Exponential(between(500, 4_000)) : new Weibull(1.5, between(800, 5_000), 0);
+    return new Medium.DriveSet(
+        drives,
+        new DriveModel(
+            "drive",
+            arrangement == Arrangement.SHELF ? between(100, 400) * GB : 3_000 * GB,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(100 * GB / 3_600),
+            life,
+            half() ? new Fixed(0) : new Exponential(500),
+            half() ? 0 : 100,
+            rotates && half() ? Optional.of(new Exponential(9_000)) : Optional.empty()),
+        arrangement,
+        half() ? Optional.of(new Medium.Batch("spring", 0.5)) : Optional.empty(),
+        new Rebuild(
+            half()
+                ? new Rebuild.ByLaw(new Exponential(30))
+                : new Rebuild.ByRate(OptionalDouble.empty(), 0.2),
+            half() ? Rebuild.Reads.ALL : Rebuild.Reads.USED),
+        sometimes(900, 2_000),
+        half() ? Optional.of(new Exponential(700)) : Optional.empty(),
+        half() ? Optional.of(new Exponential(100)) : Optional.empty(),
+        half() ? 3 : 1,
+        half() ? 1e-13 : 0);
+  }
+}

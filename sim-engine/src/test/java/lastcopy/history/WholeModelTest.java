@@ -1,0 +1,62 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What must hold for any studio of the whole model, over studios drawn from a fixed seed; nothing
+ * is left to chance.
+ */
+class WholeModelTest {
+
+  private static final int STUDIOS = 150;
+  private static final int HISTORIES = 20;
+
+  /** The shortcut by the undisturbed course gives what event by event gives. */
+  @Test
+  void shortcutEqualsEventByEvent() {
+    RandomStudios studios = new RandomStudios(42);
+    int lossy = 0;
+    for (int i = 0; i < STUDIOS; i++) {
+      Studio studio = studios.next();
+      Layout layout = studio.layouts().get(0);
+      History quick = new History(studio, layout, 5, Bias.NONE, true);
+      History slow = new History(studio, layout, 5, Bias.NONE, false);
+      for (int k = 0; k < HISTORIES; k++) {
+        Log a = new Log();
+        Log b = new Log();
+        quick.simulate(k, a);
+        slow.simulate(k, b);
+        a.assertSame(b, "studio " + i + " history " + k + " of " + studio);
+        lossy += a.losses.isEmpty() ? 0 : 1;
+      }
+    }
+    assertThat(lossy).isGreaterThan(STUDIOS * HISTORIES / 10);
+  }
+
+  /** A story is the history that is counted under its number. */
+  @Test
+  void toldAsCounted() {
+    RandomStudios studios = new RandomStudios(43);
+    for (int i = 0; i < STUDIOS / 3; i++) {
+      Studio studio = studios.next();
+      History history = new History(studio, studio.layouts().get(0), 5);
+      for (int k = 0; k < HISTORIES; k++) {
+        Log counted = new Log();
+        history.simulate(k, counted);
+        Log told = new Log();
+        history.tell(
+            k,
+            (happening, scene) -> {
+              if (happening.kind() == Happening.Kind.LOST) {
+                told.losses.add(new double[] {happening.hours(), happening.bytes()});
+              }
+            });
+        counted.assertSameLosses(told, "studio " + i + " history " + k);
+      }
+    }
+  }
+}
