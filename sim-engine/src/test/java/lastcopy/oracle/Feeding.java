@@ -107,21 +107,13 @@ final class Feeding {
       Refilling.meetsDefects(world, source);
       plan = plan.and(source.usable());
     }
-    Transfer mine = new Transfer(source, target, plan, world.now(), bytesPerHour);
-    run = mine;
+    run =
+        new Transfer(source, target, plan, world.now(), bytesPerHour, () -> end(true));
     if (plan.isNothing()) {
       end(true);
-      return;
+    } else {
+      world.carry(run);
     }
-    world.transfers.add(mine);
-    world.clock.at(
-        mine.endsAt(),
-        Clock.Order.RETURN,
-        () -> {
-          if (run == mine) {
-            end(true);
-          }
-        });
   }
 
   private void visit() {
@@ -150,7 +142,7 @@ final class Feeding {
   private void end(boolean complete) {
     Transfer ended = run;
     run = null;
-    world.transfers.remove(ended);
+    world.stopCarrying(ended);
     if (bringsBack) {
       Refilling.meetsErrors(world, ended);
       bringsBack = !complete;

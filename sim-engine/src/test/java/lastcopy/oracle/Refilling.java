@@ -73,23 +73,15 @@ final class Refilling {
     meetsDefects(world, source);
     Vault main = world.main();
     double bytesPerHour = Ways.refill(source.copy, main.copy) * Units.SECONDS_PER_HOUR;
-    Transfer mine = new Transfer(source, main, lacking(source), world.now(), bytesPerHour);
-    running = mine;
-    world.transfers.add(mine);
-    world.clock.at(
-        mine.endsAt(),
-        Clock.Order.RETURN,
-        () -> {
-          if (running == mine) {
-            end();
-          }
-        });
+    running =
+        new Transfer(source, main, lacking(source), world.now(), bytesPerHour, this::end);
+    world.carry(running);
   }
 
   private void end() {
     Transfer ended = running;
     running = null;
-    world.transfers.remove(ended);
+    world.stopCarrying(ended);
     meetsErrors(world, ended);
   }
 

@@ -1,47 +1,71 @@
 package lastcopy.oracle;
 
-/** Footage on its way from one copy to another, oldest first at a constant rate. */
+/**
+ * Footage on its way from one copy to another, oldest first at a constant rate. What the source
+ * loses before it has crossed, or the target has no room for any more, takes no time.
+ */
 final class Transfer {
 
   final Vault source;
   final Vault target;
-  final Stretches plan;
-  private final double start;
   private final double bytesPerHour;
-  private double sent;
+  private final Runnable whenDone;
+  private Stretches ahead;
+  private double asOf;
+  private boolean over;
 
   /** What has crossed. */
   Stretches crossed = Stretches.NONE;
 
-  boolean over;
-
-  Transfer(Vault source, Vault target, Stretches plan, double start, double bytesPerHour) {
+  Transfer(
+      Vault source,
+      Vault target,
+      Stretches plan,
+      double start,
+      double bytesPerHour,
+      Runnable whenDone) {
     this.source = source;
     this.target = target;
-    this.plan = plan;
-    this.start = start;
+    this.ahead = plan;
+    this.asOf = start;
     this.bytesPerHour = bytesPerHour;
+    this.whenDone = whenDone;
   }
 
   double endsAt() {
-    return start + plan.size() / bytesPerHour;
+    return asOf + ahead.size() / bytesPerHour;
   }
 
-  /** Moves on; whether anything has crossed. */
-  boolean advance(double now) {
-    double until = now >= endsAt() ? plan.size() : (now - start) * bytesPerHour;
-    if (!(until > sent)) {
-      return false;
-    }
-    Stretches part = plan.slice(sent, until).and(source.usable()).and(target.room());
-    sent = until;
+  void advance(double now) {
+    double sent = (now - asOf) * bytesPerHour;
+    Stretches part = ahead.size() - sent < 1 ? ahead : ahead.slice(0, sent);
     crossed = crossed.plus(part);
     target.live = target.live.plus(part);
-    return true;
+    ahead = ahead.minus(part);
+    asOf = now;
   }
 
-  /** When the last of some footage on the plan is across. */
+  /** Drops from what is ahead what cannot cross any more; whether that was anything. */
+  boolean skips() {
+    Stretches possible = ahead.and(source.usable()).and(target.room());
+    boolean less = possible.size() < ahead.size();
+    ahead = possible;
+    return less;
+  }
+
+  /** Tells the end, if all is across and nobody was told yet. */
+  void mayBeDone() {
+    if (!over && ahead.isNothing()) {
+      whenDone.run();
+    }
+  }
+
+  void isOver() {
+    over = true;
+  }
+
+  /** When the last of some footage on the way is across. */
   double across(Stretches footage) {
-    return start + plan.sizeUpToLastOf(footage) / bytesPerHour;
+    return asOf + ahead.sizeUpToLastOf(footage) / bytesPerHour;
   }
 }

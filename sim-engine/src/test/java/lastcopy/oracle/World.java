@@ -138,6 +138,21 @@ final class World {
     }
   }
 
+  /** Starts to carry. */
+  void carry(Transfer transfer) {
+    transfers.add(transfer);
+    planEnd(transfer);
+  }
+
+  private void planEnd(Transfer transfer) {
+    clock.at(transfer.endsAt(), Clock.Order.RETURN, transfer::mayBeDone);
+  }
+
+  void stopCarrying(Transfer transfer) {
+    transfer.isOver();
+    transfers.remove(transfer);
+  }
+
   /** Lets what is on its way move on, to the present. */
   void moveOn() {
     for (Transfer transfer : List.copyOf(transfers)) {
@@ -181,6 +196,9 @@ final class World {
       fragile |= vault.hasNoRedundancy() && !vault.holds().and(bare).isNothing();
     }
     for (Transfer transfer : transfers) {
+      if (transfer.skips()) {
+        planEnd(transfer);
+      }
       // The last bare byte that crosses ends the bareness: something happens then.
       double across = transfer.across(bare);
       if (across > now()) {
