@@ -27,6 +27,7 @@ final class Program {
         new CommandLine(new Root())
             .addSubcommand(new CompareCommand(host))
             .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
+            .addSubcommand(new StoryCommand(host))
             .setOut(writer(host.out()))
             .setErr(writer(host.err()))
             .setUsageHelpWidth(80)

@@ -7,14 +7,14 @@ import java.util.Locale;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that was probably meant. */
-final class Spelling {
+public final class Spelling {
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
   private static final int FURTHEST = 2;
 
   private Spelling() {}
 
   /** The known word nearest to one that is not known, or an empty string if none is near. */
-  static String nearest(String word, Collection<String> known) {
+  public static String nearest(String word, Collection<String> known) {
     return known.stream()
         .filter(other -> distance(word, other) <= furthest(word))
         .min(Comparator.comparingInt(other -> distance(word, other)))
