@@ -130,7 +130,7 @@ final class InspectJson {
   }
 
   private void number(String key, OptionalDouble value) throws IOException {
-    number(key, value.orElse(Double.NaN));
+    page.number(key, value.orElse(Double.NaN));
   }
 
   private void number(String key, double value) throws IOException {

@@ -163,7 +163,7 @@ class BatchTest {
     Studio studio = Studios.of(1e8, Studios.onHand(Units.TB), one, other);
     History first = new History(studio, one, Agreement.SEED);
     History second = new History(studio, other, Agreement.SEED);
-    FirstLoss loss = new FirstLoss();
+    FirstLossOf loss = new FirstLossOf();
     int pairs = 40_000;
     int agree = 0;
     for (long k = 0; k < pairs; k++) {

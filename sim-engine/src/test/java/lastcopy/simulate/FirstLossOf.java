@@ -6,7 +6,7 @@ import lastcopy.history.Ledger;
 import lastcopy.history.Loss;
 
 /** When the first loss of a history falls. */
-final class FirstLoss implements Ledger {
+final class FirstLossOf implements Ledger {
 
   private double hours;
 
