@@ -107,8 +107,7 @@ final class Feeding {
       Refilling.meetsDefects(world, source);
       plan = plan.and(source.usable());
     }
-    run =
-        new Transfer(source, target, plan, world.now(), bytesPerHour, () -> end(true));
+    run = new Transfer(source, target, plan, world.now(), bytesPerHour, () -> end(true));
     if (plan.isNothing()) {
       end(true);
     } else {

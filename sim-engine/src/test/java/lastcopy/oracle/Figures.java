@@ -29,8 +29,10 @@ final class Figures {
    *
    * @param value the mean
    * @param error its standard error
+   * @param count how many amounts it rests on, by their weight in the sum (Kish: sum²/sum of
+   *     squares)
    */
-  record Mean(double value, double error) {}
+  record Mean(double value, double error, double count) {}
 
   private Figures() {}
 
@@ -56,7 +58,7 @@ final class Figures {
   }
 
   private static Mean mean(Estimate estimate) {
-    return new Mean(estimate.value(), (estimate.high() - estimate.low()) / 2);
+    return new Mean(estimate.value(), (estimate.high() - estimate.low()) / 2, Double.NaN);
   }
 
   static Map<String, Mean> ofOracle(Studio studio, long histories, long firstSeed) {
@@ -88,6 +90,7 @@ final class Figures {
     }
     int n = outcomes.length;
     double mean = sum / n;
-    return new Mean(mean, Math.sqrt(Math.max(0, squares / n - mean * mean) / (n - 1)));
+    double variance = Math.max(0, squares / n - mean * mean);
+    return new Mean(mean, Math.sqrt(variance / (n - 1)), sum == 0 ? 0 : sum / squares * sum);
   }
 }

@@ -31,7 +31,7 @@ import lastcopy.scenario.Units;
 /** Small studios in which much goes wrong within a few weeks. */
 final class Harsh {
 
-  private static final double HORIZON = 1_500;
+  private static final double HORIZON = 600;
   private static final OptionalDouble NO_CARDS = OptionalDouble.empty();
 
   private final Map<String, Studio> all = new LinkedHashMap<>();
@@ -138,9 +138,9 @@ final class Harsh {
         "replaced at an age",
         even(),
         set("main", Arrangement.MIRROR, 2, 1)
-            .lives(new Weibull(4, 700, 0))
+            .lives(new Weibull(4, 350, 0))
             .aged(new Uniform(0, 300))
-            .replacedAt(450)
+            .replacedAt(250)
             .rebuilds(new Fixed(80)));
     add(
         "read errors of a mirror, part in use",

@@ -73,8 +73,7 @@ final class Refilling {
     meetsDefects(world, source);
     Vault main = world.main();
     double bytesPerHour = Ways.refill(source.copy, main.copy) * Units.SECONDS_PER_HOUR;
-    running =
-        new Transfer(source, main, lacking(source), world.now(), bytesPerHour, this::end);
+    running = new Transfer(source, main, lacking(source), world.now(), bytesPerHour, this::end);
     world.carry(running);
   }
 

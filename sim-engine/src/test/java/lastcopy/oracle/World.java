@@ -67,7 +67,7 @@ final class World {
 
   /** One whole history. */
   static Outcome live(Studio studio, Layout layout, long seed) {
-    World world = new World(studio, layout, new Luck(seed));
+    World world = new World(studio, layout, new Luck(seed * 0x9E3779B97F4A7C15L));
     boolean more = true;
     while (more) {
       world.pass(world.clock.next() - world.now());
