@@ -172,6 +172,14 @@ final class Harsh {
         single("far", 900)
             .defects(new Exponential(300), new Exponential(250))
             .nightly("main", 3, 2));
+    add(
+        "a clip goes while it is on its way",
+        even(),
+        set("main", Arrangement.MIRROR, 2, 300)
+            .defects(new Exponential(50), new Exponential(200))
+            .rebuilds(new Fixed(1))
+            .arrives(new Fixed(1)),
+        single("far", 250).continuous("main", 2).restores(1_000));
     add("shelf", even(), set("main", Arrangement.SHELF, 2, 1_200).sized(60));
     add(
         "pair of shelves",
