@@ -1,0 +1,183 @@
+package lastcopy.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Units;
+import lastcopy.scenario.Ways;
+
+/** The feed of one copy: every run is simulated. */
+final class Feeding {
+
+  /** A continuous feed whose source is itself being filled looks so often for more. */
+  private static final double GLANCE_HOURS = 0.2;
+
+  final Vault source;
+  final Vault target;
+  private final World world;
+  private final Feed feed;
+  private final double every;
+  private final double bytesPerHour;
+  private final List<Blunder> carries = new ArrayList<>();
+  private Transfer run;
+  private boolean pending;
+  private boolean stopped;
+  private boolean bringsBack;
+  private double glance;
+
+  Feeding(World world, Vault target, int turn) {
+    this.world = world;
+    this.target = target;
+    feed = target.copy.feed().orElseThrow();
+    source = world.named(feed.from());
+    bytesPerHour = Ways.feed(source.copy, target.copy) * Units.SECONDS_PER_HOUR;
+    int turns = target.copy.rotation().map(Copy.Rotation::turns).orElse(1);
+    double between = target.copy.rotation().map(Copy.Rotation::everyHours).orElse(0.0);
+    if (target.rotated) {
+      every = turns * between;
+      double first = feed.schedule() instanceof Feed.Every e ? e.atHours() : 0;
+      dueAt(first + turn * between);
+    } else if (feed.schedule() instanceof Feed.Every e) {
+      every = e.everyHours();
+      dueAt(e.atHours());
+    } else {
+      every = 0;
+    }
+    world.clock.poisson(feed.stops().perHour(), world.luck, this::stops);
+  }
+
+  boolean isContinuous() {
+    return every == 0;
+  }
+
+  /** A copy that was gone is brought back by the runs that follow. */
+  void willBringBack() {
+    bringsBack = true;
+  }
+
+  private void dueAt(double time) {
+    world.clock.at(
+        time,
+        Clock.Order.RUN,
+        () -> {
+          due();
+          dueAt(time + every);
+        });
+  }
+
+  private void due() {
+    if (run != null) {
+      pending = true;
+    } else {
+      start();
+    }
+  }
+
+  /** A continuous feed has a run whenever there is something to copy. */
+  void glance() {
+    if (isContinuous() && run == null && world.now() >= glance && canRun()) {
+      Stretches more = source.usable().and(target.room()).minus(target.live);
+      if (!more.isNothing() || !unreached().isEmpty()) {
+        start();
+      }
+    }
+  }
+
+  private boolean canRun() {
+    return !stopped && !source.gone && !target.gone;
+  }
+
+  private List<Blunder> unreached() {
+    return world.blunders.stream()
+        .filter(b -> b.reached.contains(source) && !b.reached.contains(target))
+        .toList();
+  }
+
+  private void start() {
+    if (!canRun()) {
+      return;
+    }
+    carries.addAll(unreached());
+    if (target.rotated) {
+      visit();
+    }
+    Stretches plan = source.usable().and(target.room()).minus(target.live);
+    if (bringsBack) {
+      Refilling.meetsDefects(world, source);
+      plan = plan.and(source.usable());
+    }
+    run = new Transfer(source, target, plan, world.now(), bytesPerHour, () -> end(true));
+    if (plan.isNothing()) {
+      end(true);
+    } else {
+      world.carry(run);
+    }
+  }
+
+  private void visit() {
+    int visit = ++target.visits;
+    target.visiting = true;
+    world.hardware.powered(target);
+    world.clock.in(
+        feed.visitHours(),
+        Clock.Order.RETURN,
+        () -> {
+          if (visit == target.visits) {
+            target.visiting = false;
+            world.hardware.powered(target);
+            pending = false;
+            cut();
+          }
+        });
+  }
+
+  void cut() {
+    if (run != null) {
+      end(false);
+    }
+  }
+
+  private void end(boolean complete) {
+    Transfer ended = run;
+    run = null;
+    world.stopCarrying(ended);
+    if (bringsBack) {
+      Refilling.meetsErrors(world, ended);
+      bringsBack = !complete;
+    }
+    for (Blunder blunder : List.copyOf(carries)) {
+      if (!blunder.noticed) {
+        world.desk.reach(blunder, target);
+      }
+    }
+    carries.clear();
+    boolean sourceFills = world.transfers.stream().anyMatch(t -> t.target == source);
+    if (isContinuous() && sourceFills) {
+      glance = world.now() + GLANCE_HOURS;
+      world.clock.at(glance, Clock.Order.RUN, () -> {});
+    }
+    if (pending) {
+      pending = false;
+      world.clock.in(0, Clock.Order.RUN, this::due);
+    }
+  }
+
+  private void stops() {
+    if (!stopped) {
+      stopped = true;
+      pending = false;
+      cut();
+      feed.checkedEveryHours()
+          .ifPresent(
+              period ->
+                  world.clock.at(
+                      Luck.nextLook(period, world.now()), Clock.Order.LOOK, () -> stopped = false));
+    }
+  }
+
+  /** Whether a deletion at the source arrives at once. */
+  boolean passesAtOnce() {
+    return isContinuous() && canRun();
+  }
+}

@@ -1,0 +1,103 @@
+package lastcopy.oracle;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Units;
+import lastcopy.scenario.Ways;
+
+/** Brings back what the working copy lacks, from the fastest copy first. */
+final class Refilling {
+
+  private static final double BITS = 8;
+
+  private final World world;
+  private Transfer running;
+  private boolean wanted;
+
+  Refilling(World world) {
+    this.world = world;
+  }
+
+  void begin() {
+    wanted = true;
+  }
+
+  /** A source or the working copy goes: the refill is cut, and goes on elsewhere if it can. */
+  void cut() {
+    if (running != null) {
+      end();
+    }
+  }
+
+  boolean reads(Vault vault) {
+    return running != null && running.source == vault;
+  }
+
+  /** Starts the next refill if one is wanted and none runs. */
+  void goOn() {
+    Vault main = world.main();
+    if (!wanted || running != null || main.gone) {
+      return;
+    }
+    List<Vault> fastestFirst =
+        world.vaults.stream()
+            .filter(v -> v != main)
+            .sorted(Comparator.comparingDouble(v -> -Ways.refill(v.copy, main.copy)))
+            .toList();
+    for (Vault source : fastestFirst) {
+      if (!source.gone && !lacking(source).isNothing()) {
+        if (source.spoilt) {
+          world.hardware.goes(source, false);
+        } else {
+          start(source);
+          return;
+        }
+      }
+    }
+    wanted = false;
+  }
+
+  private Stretches lacking(Vault source) {
+    Vault main = world.main();
+    return source
+        .live
+        .and(world.offloaded.minus(world.aged))
+        .and(main.room())
+        .minus(main.live)
+        .minus(world.deletedUnnoticed());
+  }
+
+  private void start(Vault source) {
+    meetsDefects(world, source);
+    Vault main = world.main();
+    double bytesPerHour = Ways.refill(source.copy, main.copy) * Units.SECONDS_PER_HOUR;
+    running = new Transfer(source, main, lacking(source), world.now(), bytesPerHour, this::end);
+    world.carry(running);
+  }
+
+  private void end() {
+    Transfer ended = running;
+    running = null;
+    world.stopCarrying(ended);
+    meetsErrors(world, ended);
+  }
+
+  /** Unreadable bits of a source without redundancy, found when the reading ends. */
+  static void meetsErrors(World world, Transfer read) {
+    Optional<Medium.DriveSet> set = read.source.set();
+    if (set.isPresent() && read.source.hasNoRedundancy()) {
+      double mean = BITS * read.crossed.size() * set.get().readErrorsPerBit();
+      world.losesClips(world.luck.poisson(mean), read.crossed, List.of(read.source, read.target));
+    }
+  }
+
+  /** A clip for each defect alive on a source without redundancy. */
+  static void meetsDefects(World world, Vault source) {
+    if (source.hasNoRedundancy()) {
+      int defects = (int) source.disks.stream().filter(d -> d.whole && d.defect).count();
+      world.losesClips(defects, source.live, List.of(source));
+    }
+  }
+}
