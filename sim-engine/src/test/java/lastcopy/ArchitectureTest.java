@@ -41,6 +41,8 @@ class ArchitectureTest {
           .definedBy("lastcopy.simulate")
           .layer("exact")
           .definedBy("lastcopy.exact")
+          .layer("prove")
+          .definedBy("lastcopy.prove")
           .whereLayer("number")
           .mayNotAccessAnyLayer()
           .whereLayer("law")
@@ -62,7 +64,10 @@ class ArchitectureTest {
           .whereLayer("simulate")
           .mayOnlyAccessLayers("history", "interval", "scenario", "footage")
           .whereLayer("exact")
-          .mayOnlyAccessLayers("law", "scenario");
+          .mayOnlyAccessLayers("law", "scenario")
+          .whereLayer("prove")
+          .mayOnlyAccessLayers(
+              "exact", "simulate", "scenario", "law", "interval", "random", "outlook");
 
   @ArchTest
   static final ArchRule ENGINE_ALONE =
@@ -91,7 +96,8 @@ class ArchitectureTest {
               "lastcopy.outlook",
               "lastcopy.history",
               "lastcopy.simulate",
-              "lastcopy.exact");
+              "lastcopy.exact",
+              "lastcopy.prove");
 
   /** Draws come from keyed streams alone, so that a history can be replayed by its number. */
   @ArchTest

@@ -3,12 +3,15 @@ package lastcopy.simulate;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import lastcopy.history.History;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
@@ -26,6 +29,11 @@ public final class Simulation {
   /** Means of events and bytes may be this much wider than the chance of any loss. */
   private static final double MEAN_FACTOR = 2.5;
 
+  /** A layout is looked at after so many more histories at the earliest. */
+  private static final long LOOK_EVERY = 8_192;
+
+  private static final long POLL_MILLIS = 100;
+
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
@@ -34,6 +42,8 @@ public final class Simulation {
   private final boolean[] active;
   private final boolean[] reached;
   private final long[] nextLook;
+  private final double[] shareOfOne;
+  private final long began = System.nanoTime();
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
 
   private Simulation(Studio studio, Settings settings, Progress progress) {
@@ -47,6 +57,8 @@ public final class Simulation {
     Arrays.fill(active, true);
     reached = new boolean[n];
     nextLook = new long[n];
+    Arrays.fill(nextLook, LOOK_EVERY);
+    shareOfOne = new double[n];
   }
 
   /**
@@ -79,8 +91,6 @@ public final class Simulation {
   /** Whether it came to its own end. */
   private boolean simulate(ExecutorService threads) {
     long cap = settings.histories().orElse(Long.MAX_VALUE);
-    long deadline =
-        settings.time().map(t -> System.nanoTime() + t.toNanos()).orElse(Long.MAX_VALUE);
     Deque<Future<Chunk>> ahead = new ArrayDeque<>();
     long submitted = 0;
     long merged = 0;
@@ -90,13 +100,17 @@ public final class Simulation {
         submitted += Math.min(Chunk.SIZE, cap - submitted);
       }
       int count = (int) Math.min(Chunk.SIZE, cap - merged);
-      totals.merge(await(ahead.remove()), active, count);
+      Optional<Chunk> chunk = await(ahead.remove(), merged > 0);
+      if (chunk.isEmpty()) {
+        return !progress.cancelled();
+      }
+      totals.merge(chunk.get(), active, count);
       merged += count;
       look(merged, merged >= cap);
       if (progress.cancelled()) {
         return false;
       }
-      if (settings.time().isPresent() && System.nanoTime() - deadline >= 0) {
+      if (timeShare() >= 1) {
         break;
       }
     }
@@ -132,9 +146,28 @@ public final class Simulation {
         .toArray(History[]::new);
   }
 
-  private static Chunk await(Future<Chunk> chunk) {
+  /**
+   * Waits for a chunk; what an interruption or the cap on time finds unfinished is left, if it may
+   * be.
+   */
+  private Optional<Chunk> await(Future<Chunk> chunk, boolean mayLeave) {
     try {
-      return chunk.get();
+      while (true) {
+        try {
+          return Optional.of(chunk.get(POLL_MILLIS, TimeUnit.MILLISECONDS));
+        } catch (TimeoutException e) {
+          if (mayLeave && (progress.cancelled() || timeShare() >= 1)) {
+            return Optional.empty();
+          }
+          if (!mayLeave) {
+            progress.merged(
+                studio.layouts().get(0).id(),
+                0,
+                Double.POSITIVE_INFINITY,
+                Math.min(1, timeShare()));
+          }
+        }
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);
@@ -151,16 +184,43 @@ public final class Simulation {
       if (active[l]) {
         LossTally tally = totals.tallies[l];
         Estimate any = Results.anyLoss(tally, settings.confidence());
-        double share = Math.min(1, square(settings.precision() / any.relativeHalfWidth()));
-        progress.merged(studio.layouts().get(l).id(), merged, any.relativeHalfWidth(), share);
         if (merged >= nextLook[l] || last) {
           reached[l] = preciseEnough(tally, any);
+          shareOfOne[l] = precisionShare(tally, any) / merged;
           // With a cap on histories every layout goes on to it, as asked.
           active[l] = settings.histories().isPresent() || !reached[l];
-          nextLook[l] = merged + merged / 8;
+          nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
+        progress.merged(
+            studio.layouts().get(l).id(), merged, any.relativeHalfWidth(), share(l, merged));
       }
     }
+  }
+
+  /** How far a layout is on the way to its nearest stop. */
+  private double share(int layout, long merged) {
+    double ofCap =
+        settings.histories().isPresent()
+            ? (double) merged / settings.histories().getAsLong()
+            : shareOfOne[layout] * merged;
+    return Math.min(1, Math.max(ofCap, timeShare()));
+  }
+
+  private double timeShare() {
+    return settings.time().isEmpty()
+        ? 0
+        : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
+  }
+
+  /** Half-widths shrink with the root of the histories; the widest decides. */
+  private double precisionShare(LossTally tally, Estimate any) {
+    double forMeans = MEAN_FACTOR * settings.precision();
+    double confidence = settings.confidence();
+    double means =
+        Math.min(
+            forMeans / Results.events(tally, confidence).relativeHalfWidth(),
+            forMeans / Results.bytes(tally, confidence).relativeHalfWidth());
+    return square(Math.min(settings.precision() / any.relativeHalfWidth(), means));
   }
 
   private static double square(double x) {
