@@ -75,7 +75,8 @@ final class Sample {
         List.of(),
         List.of(),
         new Exposure(none, none, none, none, none, 10_000),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static Estimate chance(double mean) {

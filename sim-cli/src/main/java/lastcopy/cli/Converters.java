@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lastcopy.simulate.Method;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -78,6 +80,18 @@ final class Converters {
         throw new TypeConversionException("'" + text + "' is not a whole number of at least 1");
       }
       return Long.parseLong(digits);
+    }
+  }
+
+  /** The name of a method in small letters, as the JSON result has it. */
+  static final class MethodName implements ITypeConverter<Method> {
+    @Override
+    public Method convert(String text) {
+      return Stream.of(Method.values())
+          .filter(method -> method.name().toLowerCase(Locale.ROOT).equals(text))
+          .findFirst()
+          .orElseThrow(
+              () -> new TypeConversionException("'" + text + "' is not auto, plain or rare"));
     }
   }
 

@@ -2,6 +2,7 @@ package lastcopy.cli;
 
 import java.util.OptionalLong;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.Method;
 import lastcopy.simulate.Settings;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,13 +12,6 @@ import picocli.CommandLine.Spec;
 
 /** The options of every command that simulates. */
 final class SimulationOptions {
-
-  /** How losses are estimated, as asked for. */
-  enum Method {
-    auto,
-    plain,
-    rare
-  }
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
@@ -66,6 +60,7 @@ final class SimulationOptions {
       names = "--method",
       paramLabel = "METHOD",
       defaultValue = "auto",
+      converter = Converters.MethodName.class,
       description = "How losses are estimated: auto, plain or rare (default: auto).")
   private Method method;
 
@@ -73,13 +68,8 @@ final class SimulationOptions {
    * The settings asked for.
    *
    * @throws ParameterException if an option is out of range
-   * @throws UnsupportedOperationException if the method is not built
    */
   Settings settings() {
-    if (method == Method.rare) {
-      throw new UnsupportedOperationException(
-          "--method rare is not built yet; use --method plain or leave it out");
-    }
     if (!(confidence < 1)) {
       throw new ParameterException(
           command.commandLine(), "Invalid value for option '--confidence': must be below 100%");
@@ -90,7 +80,8 @@ final class SimulationOptions {
         precision,
         histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
         time.duration(),
-        luck.threads());
+        luck.threads(),
+        method);
   }
 
   /** The studio over the years asked for, if any were. */

@@ -22,6 +22,7 @@ final class TextFooter {
   static String of(Comparison result, List<String> warnings) {
     StringBuilder text = new StringBuilder();
     warnings.forEach(warning -> text.append(Wrap.lines("! ", "  ", warning)));
+    doubts(result).forEach(doubt -> text.append(Wrap.lines("! ", "  ", doubt)));
     CAUTIONS.forEach(caution -> text.append(Wrap.lines("- ", "  ", caution)));
     text.append('\n').append(Wrap.lines("", "", made(result)));
     return text.toString();
@@ -30,11 +31,45 @@ final class TextFooter {
   private static String made(Comparison result) {
     return String.format(
         Locale.ROOT,
-        "In brackets: %s %% intervals of the sampling alone, not of unknown rates. %s; seed %d. %s",
+        "In brackets: %s %% intervals of the sampling alone, not of unknown rates. %s; seed %d. %s%s",
         ByteUnit.digits(100 * result.confidence()),
         histories(result),
         result.seed(),
+        biased(result),
         reached(result));
+  }
+
+  /** What the weights of biased histories cannot carry: said wherever it shows. */
+  private static List<String> doubts(Comparison result) {
+    return result.layouts().stream()
+        .filter(layout -> layout.doubt().isPresent())
+        .map(
+            layout ->
+                layout.id()
+                    + ": "
+                    + layout.doubt().get()
+                    + (layout.method() == LayoutResult.Method.RARE
+                        ? "; its figures are not to be trusted."
+                        : "; its figures come from plain histories instead."))
+        .toList();
+  }
+
+  private static String biased(Comparison result) {
+    String ids =
+        result.layouts().stream()
+            .filter(layout -> layout.method() == LayoutResult.Method.RARE)
+            .map(
+                layout ->
+                    String.format(
+                        Locale.ROOT,
+                        "%s (losses count as %,.0f, the heaviest has %.2g %% of the weight)",
+                        layout.id(),
+                        layout.effectiveHistories(),
+                        100 * layout.largestWeightShare()))
+            .collect(Collectors.joining(", "));
+    return ids.isEmpty()
+        ? ""
+        : "Losses estimated from histories biased towards them and weighted: " + ids + ". ";
   }
 
   private static String histories(Comparison result) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.Method;
 import lastcopy.simulate.Settings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -78,13 +79,21 @@ class ProgramTest {
             "--histories",
             "20,000",
             "--threads",
-            "3");
+            "3",
+            "--method",
+            "rare");
     assertThat(status).isZero();
     assertThat(studio.get().years()).isEqualTo(2.5);
     assertThat(settings.get())
         .isEqualTo(
             new Settings(
-                -7, 0.99, 0.05, java.util.OptionalLong.of(20_000), java.util.Optional.empty(), 3));
+                -7,
+                0.99,
+                0.05,
+                java.util.OptionalLong.of(20_000),
+                java.util.Optional.empty(),
+                3,
+                Method.RARE));
   }
 
   @ParameterizedTest
@@ -96,7 +105,7 @@ class ProgramTest {
     "--time, soon, not a time such as",
     "--years, 0, not a number of years above 0",
     "--histories, 0, not a whole number of at least 1",
-    "--method, guess, --method",
+    "--method, guess, 'is not auto, plain or rare'",
     "--nonsense, 1, Unknown option",
   })
   void aWrongCommandLineIsTwoAndSaysWhy(String option, String value, String message) {
@@ -136,12 +145,6 @@ class ProgramTest {
     assertThat(text(err)).contains("history 7 failed").doesNotContain("\tat ");
     assertThat(run("compare", file, "--trace")).isEqualTo(1);
     assertThat(text(err)).contains("\tat ");
-  }
-
-  @Test
-  void theRareMethodIsRefused() {
-    assertThat(run("compare", file, "--method", "rare")).isEqualTo(1);
-    assertThat(text(err)).contains("--method rare is not built yet");
   }
 
   @Test

@@ -73,7 +73,8 @@ final class Sample {
             ? List.of(
                 new Recovery("drive", "a drive failed", 950, seen(72.5, 1), seen(91, 1.5)),
                 new Recovery("place:fire", "fire struck at 'studio'", 1, wide(72), wide(80)))
-            : List.of());
+            : List.of(),
+        Optional.empty());
   }
 
   static Pair pair(

@@ -84,7 +84,7 @@ public final class History {
     return plan.depths();
   }
 
-  /** What sources did in the last biased history up to its first loss. */
+  /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public Effort effort() {
     return stage.clocks.effort();
   }

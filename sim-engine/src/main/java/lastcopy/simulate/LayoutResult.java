@@ -12,9 +12,9 @@ import lastcopy.interval.Estimate;
  * @param histories how many histories were simulated
  * @param method how losses were estimated
  * @param precisionReached whether the precision asked for was reached before a cap
- * @param effectiveHistories effective sample size of the weights; the histories where none is
- *     biased
- * @param largestWeightShare the largest weight's share of all weights
+ * @param effectiveHistories effective sample size of the weights of histories with a loss; the
+ *     number of histories where none is biased
+ * @param largestWeightShare the largest weight's share of those weights
  * @param anyLoss chance that any footage is lost by the horizon
  * @param everythingLost chance that everything is lost at some instant
  * @param lossEvents expected number of loss events
@@ -29,6 +29,8 @@ import lastcopy.interval.Estimate;
  * @param causes shares by cause, the largest first; empty if no loss was seen
  * @param exposure how bare the footage stands
  * @param recoveries how long interruptions of work last, by cause, the commonest first
+ * @param doubt why biased histories could not be trusted, a sentence; empty if they could or were
+ *     not used
  */
 public record LayoutResult(
     String id,
@@ -51,7 +53,8 @@ public record LayoutResult(
     List<Point> exceedanceMoney,
     List<CauseShare> causes,
     Exposure exposure,
-    List<Recovery> recoveries) {
+    List<Recovery> recoveries,
+    Optional<String> doubt) {
 
   /** How losses are estimated. */
   public enum Method {

@@ -6,7 +6,6 @@ import lastcopy.history.Cause;
 import lastcopy.history.Ledger;
 import lastcopy.history.Loss;
 import lastcopy.interval.MeanTally;
-import lastcopy.scenario.Units;
 
 /**
  * Counts what histories of one layout lose. Mutable; one thread writes a chunk's tally, and chunks
@@ -16,9 +15,6 @@ final class LossTally implements Ledger {
 
   /** Exposure comes from the first plain histories only. */
   static final long TIMED_HISTORIES = 20_000;
-
-  /** Amounts a rounding below a threshold still count as having reached it. */
-  private static final double ROUNDING = 1 + 1e-9;
 
   /** Events and bytes of one cause. */
   static final class CauseTally {
@@ -41,13 +37,8 @@ final class LossTally implements Ledger {
   long losses;
   long everything;
 
+  private final LossesNow now = new LossesNow();
   private boolean timed;
-  private int eventsNow;
-  private double firstNow;
-  private double bytesNow;
-  private double shootsNow;
-  private double hitsNow;
-  private boolean everythingNow;
 
   LossTally(Thresholds thresholds) {
     this.thresholds = thresholds;
@@ -58,22 +49,12 @@ final class LossTally implements Ledger {
 
   void begin(long number) {
     timed = number < TIMED_HISTORIES;
-    eventsNow = 0;
-    bytesNow = 0;
-    shootsNow = 0;
-    hitsNow = 0;
-    everythingNow = false;
+    now.clear();
   }
 
   @Override
   public void lost(Loss loss) {
-    if (eventsNow++ == 0) {
-      firstNow = loss.hours();
-    }
-    bytesNow += loss.bytes();
-    shootsNow += loss.shoots();
-    hitsNow += loss.shootsHit();
-    everythingNow |= loss.everything();
+    now.add(loss);
     Cause cause = loss.cause();
     CauseTally tally = causes.computeIfAbsent(cause.id(), id -> new CauseTally());
     sentences.putIfAbsent(cause.id(), cause.sentence());
@@ -103,30 +84,25 @@ final class LossTally implements Ledger {
     if (timed) {
       time.endHistory();
     }
-    if (eventsNow == 0) {
+    if (now.events == 0) {
       return false;
     }
     losses++;
-    everything += everythingNow ? 1 : 0;
-    events.add(eventsNow);
-    bytes.add(bytesNow);
-    shoots.add(shootsNow);
-    hits.add(hitsNow);
-    countFirst(firstNow / Units.HOURS_PER_YEAR);
-    countReached(thresholds.bytes(), bytesReached, bytesNow);
-    countReached(thresholds.shoots(), shootsReached, shootsNow);
+    everything += now.everything ? 1 : 0;
+    events.add(now.events);
+    bytes.add(now.bytes);
+    shoots.add(now.shoots);
+    hits.add(now.hits);
+    for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
+      firstLossBy[i]++;
+    }
+    countReached(Thresholds.reached(thresholds.bytes(), now.bytes), bytesReached);
+    countReached(Thresholds.reached(thresholds.shoots(), now.shoots), shootsReached);
     return true;
   }
 
-  private void countFirst(double years) {
-    double[] at = thresholds.years();
-    for (int i = at.length - 1; i >= 0 && (i == at.length - 1 || years <= at[i]); i--) {
-      firstLossBy[i]++;
-    }
-  }
-
-  private static void countReached(double[] thresholds, long[] reached, double amount) {
-    for (int i = 0; i < thresholds.length && thresholds[i] <= amount * ROUNDING; i++) {
+  private static void countReached(int rows, long[] reached) {
+    for (int i = 0; i < rows; i++) {
       reached[i]++;
     }
   }

@@ -1,45 +1,78 @@
 package lastcopy.simulate;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import lastcopy.interval.Estimate;
-import lastcopy.interval.MeanTally;
-import lastcopy.interval.Proportions;
-import lastcopy.interval.Shares;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult.CauseShare;
 import lastcopy.simulate.LayoutResult.Point;
 
-/** Tallies to figures with their intervals. */
+/** Tallies of a layout to figures with their intervals. */
 final class Results {
 
-  private Results() {}
+  private final Studio studio;
+  private final Layout layout;
+  private final double confidence;
 
-  static Estimate anyLoss(LossTally tally, double confidence) {
-    return Proportions.of(tally.losses, tally.histories, confidence);
+  Results(Studio studio, Layout layout, double confidence) {
+    this.studio = studio;
+    this.layout = layout;
+    this.confidence = confidence;
   }
 
-  static Estimate events(LossTally tally, double confidence) {
-    return mean(tally.events, confidence, 1);
-  }
-
-  static Estimate bytes(LossTally tally, double confidence) {
-    return mean(tally.bytes, confidence, tally.thresholds.mostBytes());
-  }
-
-  private static Estimate mean(MeanTally tally, double confidence, double largest) {
-    return tally.estimate(confidence, Math.max(largest, tally.largest()));
-  }
-
-  static LayoutResult of(
-      Studio studio, Layout layout, LossTally tally, boolean reached, double confidence) {
-    double mostShoots =
+  PlainFigures figures(LossTally tally) {
+    double most =
         tally.thresholds.mostBytes() / studio.footage().shoots().sizeBytes()
             + studio.horizonHours() / studio.footage().shoots().everyHours();
-    Estimate shoots = mean(tally.shoots, confidence, mostShoots);
+    return new PlainFigures(tally, most, confidence);
+  }
+
+  RareFigures figures(LossTally plain, RareTally rare, boolean doubted) {
+    return new RareFigures(rare, figures(plain), doubted, confidence);
+  }
+
+  /** The result of plain histories; {@code doubt} says why biased ones were refused, if any. */
+  LayoutResult plain(LossTally tally, boolean reached, Optional<String> doubt) {
+    return of(
+        tally,
+        figures(tally),
+        new Made(
+            LayoutResult.Method.PLAIN,
+            tally.histories,
+            reached,
+            tally.histories,
+            1.0 / tally.histories,
+            doubt));
+  }
+
+  /** The result of biased histories; exposure and recoveries come from the plain ones. */
+  LayoutResult rare(LossTally plain, RareTally rare, boolean reached, Optional<String> doubt) {
+    return of(
+        plain,
+        figures(plain, rare, doubt.isPresent()),
+        new Made(
+            LayoutResult.Method.RARE,
+            rare.any.histories(),
+            reached,
+            rare.any.effective(),
+            rare.any.largestShare(),
+            doubt));
+  }
+
+  /** How a result was made. */
+  private record Made(
+      LayoutResult.Method method,
+      long histories,
+      boolean reached,
+      double effective,
+      double largestShare,
+      Optional<String> doubt) {}
+
+  private LayoutResult of(LossTally plain, Figures figures, Made made) {
+    Thresholds rows = plain.thresholds;
+    Estimate shoots = figures.shootsLost();
     Optional<Double> worth =
         studio.footage().worthPerShoot().isPresent()
             ? Optional.of(studio.footage().worthPerShoot().getAsDouble())
@@ -47,34 +80,26 @@ final class Results {
     return new LayoutResult(
         layout.id(),
         layout.title(),
-        tally.histories,
-        LayoutResult.Method.PLAIN,
-        reached,
-        tally.histories,
-        1.0 / tally.histories,
-        anyLoss(tally, confidence),
-        Proportions.of(tally.everything, tally.histories, confidence),
-        events(tally, confidence),
-        bytes(tally, confidence),
+        made.histories,
+        made.method,
+        made.reached,
+        made.effective,
+        made.largestShare,
+        figures.anyLoss(),
+        figures.everythingLost(),
+        figures.lossEvents(),
+        figures.bytesLost(),
         shoots,
-        mean(tally.hits, confidence, mostShoots + 1),
+        figures.shootsHit(),
         worth.map(w -> times(shoots, w)),
-        points(tally.thresholds.years(), tally.firstLossBy, tally.histories, 1, confidence),
-        points(tally.thresholds.bytes(), tally.bytesReached, tally.histories, 1, confidence),
-        points(tally.thresholds.shoots(), tally.shootsReached, tally.histories, 1, confidence),
-        worth
-            .map(
-                w ->
-                    points(
-                        tally.thresholds.shoots(),
-                        tally.shootsReached,
-                        tally.histories,
-                        w,
-                        confidence))
-            .orElse(List.of()),
-        causes(tally, confidence),
-        tally.time.exposure(studio.horizonHours(), confidence),
-        tally.time.recoveries(confidence));
+        points(rows.years(), 1, figures::firstLossBy),
+        points(rows.bytes(), 1, figures::bytesReached),
+        points(rows.shoots(), 1, figures::shootsReached),
+        worth.map(w -> points(rows.shoots(), w, figures::shootsReached)).orElse(List.of()),
+        figures.causes(),
+        plain.time.exposure(studio.horizonHours(), confidence),
+        plain.time.recoveries(confidence),
+        made.doubt);
   }
 
   private static Estimate times(Estimate estimate, double factor) {
@@ -85,32 +110,11 @@ final class Results {
         estimate.seen());
   }
 
-  private static List<Point> points(
-      double[] at, long[] reached, long histories, double factor, double confidence) {
+  private static List<Point> points(double[] at, double factor, IntFunction<Estimate> chance) {
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < at.length; i++) {
-      all.add(new Point(at[i] * factor, Proportions.of(reached[i], histories, confidence)));
+      all.add(new Point(at[i] * factor, chance.apply(i)));
     }
-    return all;
-  }
-
-  private static List<CauseShare> causes(LossTally tally, double confidence) {
-    long events = 0;
-    double bytes = 0;
-    for (LossTally.CauseTally cause : tally.causes.values()) {
-      events += cause.events;
-      bytes += cause.bytes;
-    }
-    List<CauseShare> all = new ArrayList<>();
-    for (var entry : tally.causes.entrySet()) {
-      all.add(
-          new CauseShare(
-              entry.getKey(),
-              tally.sentences.get(entry.getKey()),
-              Shares.ofEvents(entry.getValue().events, events, confidence),
-              entry.getValue().bytes / bytes));
-    }
-    all.sort(Comparator.comparingDouble((CauseShare c) -> -c.share().value()));
     return all;
   }
 }

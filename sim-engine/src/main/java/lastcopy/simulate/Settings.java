@@ -15,6 +15,7 @@ import java.util.OptionalLong;
  *     no such cap
  * @param time the time after which to stop at the next chunk; empty for no cap
  * @param threads at least 1
+ * @param method how losses are estimated
  */
 public record Settings(
     long seed,
@@ -22,7 +23,22 @@ public record Settings(
     double precision,
     OptionalLong histories,
     Optional<Duration> time,
-    int threads) {
+    int threads,
+    Method method) {
+
+  /** Means of events and bytes may be this much wider than the chance of any loss. */
+  static final double MEAN_FACTOR = 2.5;
+
+  /** Settings that leave the method to the pilot. */
+  public Settings(
+      long seed,
+      double confidence,
+      double precision,
+      OptionalLong histories,
+      Optional<Duration> time,
+      int threads) {
+    this(seed, confidence, precision, histories, time, threads, Method.AUTO);
+  }
 
   /** Checks the ranges. */
   public Settings {
@@ -38,5 +54,29 @@ public record Settings(
     if (threads < 1) {
       throw new IllegalArgumentException("threads must be at least 1: " + threads);
     }
+  }
+
+  /** Histories until the precision is reached, of relative variances of one history. */
+  double needs(double anyVariance, double bytesVariance) {
+    double variance = Math.max(anyVariance, bytesVariance / (MEAN_FACTOR * MEAN_FACTOR));
+    return variance * 4 / (precision * precision); // 2: the normal quantile of 95 %, near enough
+  }
+
+  /** Whether figures are as precise as asked for, means 2.5 times less so. */
+  boolean preciseEnough(Figures figures) {
+    return widest(figures) <= precision;
+  }
+
+  /** The share of the histories that precision takes which stand behind figures, roughly. */
+  double share(Figures figures) {
+    double share = precision / widest(figures);
+    return share * share; // half-widths shrink with the root of the histories
+  }
+
+  /** The relative half-width of the figure that decides, means counted 2.5 times less. */
+  private static double widest(Figures figures) {
+    double means =
+        Math.max(figures.lossEvents().relativeHalfWidth(), figures.bytesLost().relativeHalfWidth());
+    return Math.max(figures.anyLoss().relativeHalfWidth(), means / MEAN_FACTOR);
   }
 }

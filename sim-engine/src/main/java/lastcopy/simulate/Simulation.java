@@ -1,64 +1,70 @@
 package lastcopy.simulate;
 
-import java.util.ArrayDeque;
+import java.time.Duration;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.function.LongFunction;
 import lastcopy.history.History;
-import lastcopy.interval.Estimate;
+import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
 /**
  * Many histories of each layout of a studio: chunks of history numbers, simulated on threads,
  * merged in their order. Whether a layout stops is decided at the ends of chunks only, on merged
  * chunks only, so that the answer is the same for any number of threads.
+ *
+ * <p>The first plain histories, from which exposure comes, are the pilot that decides for each
+ * layout whether its losses come from plain histories or from biased ones. Biased histories that
+ * turn out not to be trusted are dropped, and the plain ones go on.
  */
 public final class Simulation {
 
   /** A layout stops for its precision only after so many losses. */
   static final long LEAST_LOSSES = 30;
 
-  /** Means of events and bytes may be this much wider than the chance of any loss. */
-  private static final double MEAN_FACTOR = 2.5;
+  /** Makes histories of a layout that can be biased, by seed. */
+  interface Biasables {
+    /** Those of a layout. */
+    LongFunction<Biasable> of(Layout layout);
+  }
 
   /** A layout is looked at after so many more histories at the earliest. */
   private static final long LOOK_EVERY = 8_192;
 
-  private static final long POLL_MILLIS = 100;
-
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
+  private final Biasables biased;
   private final Thresholds thresholds;
   private final Totals totals;
   private final boolean[] active;
-  private final boolean[] reached;
   private final long[] nextLook;
-  private final double[] shareOfOne;
-  private final long began = System.nanoTime();
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
+  private final double[] shareOfOne;
+  private final long began;
+  private final long deadline;
+  private boolean piloted;
 
-  private Simulation(Studio studio, Settings settings, Progress progress) {
+  private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
     this.studio = studio;
     this.settings = settings;
     this.progress = progress;
+    this.biased = biased;
     thresholds = Thresholds.of(studio);
     totals = new Totals(studio, settings, thresholds);
     int n = studio.layouts().size();
     active = new boolean[n];
     Arrays.fill(active, true);
-    reached = new boolean[n];
     nextLook = new long[n];
     Arrays.fill(nextLook, LOOK_EVERY);
     shareOfOne = new double[n];
+    began = System.nanoTime();
+    deadline = began + settings.time().map(Duration::toNanos).orElse(0L);
   }
 
   /**
@@ -68,7 +74,12 @@ public final class Simulation {
    * @throws IllegalStateException if a history failed
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
-    return new Simulation(studio, settings, progress).run();
+    return run(
+        studio, settings, progress, layout -> seed -> new EngineHistories(studio, layout, seed));
+  }
+
+  static Comparison run(Studio studio, Settings settings, Progress progress, Biasables biased) {
+    return new Simulation(studio, settings, progress, biased).run();
   }
 
   private Comparison run() {
@@ -82,7 +93,7 @@ public final class Simulation {
             });
     try {
       boolean finished = simulate(threads);
-      return totals.result(finished, reached);
+      return totals.result(finished);
     } finally {
       threads.shutdownNow();
     }
@@ -90,31 +101,47 @@ public final class Simulation {
 
   /** Whether it came to its own end. */
   private boolean simulate(ExecutorService threads) {
-    long cap = settings.histories().orElse(Long.MAX_VALUE);
-    Deque<Future<Chunk>> ahead = new ArrayDeque<>();
-    long submitted = 0;
-    long merged = 0;
-    while (anyActive() && merged < cap) {
-      while (ahead.size() <= settings.threads() && submitted < cap) {
-        ahead.add(submit(threads, submitted, (int) Math.min(Chunk.SIZE, cap - submitted)));
-        submitted += Math.min(Chunk.SIZE, cap - submitted);
-      }
-      int count = (int) Math.min(Chunk.SIZE, cap - merged);
-      Optional<Chunk> chunk = await(ahead.remove(), merged > 0);
+    Ahead<Chunk> chunks =
+        new Ahead<>(
+            threads,
+            settings.threads(),
+            Chunk.SIZE,
+            settings.histories().orElse(Long.MAX_VALUE),
+            this::work);
+    while (anyActive() && chunks.hasNext()) {
+      boolean first = chunks.handedOut() == 0;
+      Optional<Chunk> chunk = chunks.next(() -> givesUp(first));
       if (chunk.isEmpty()) {
         return !progress.cancelled();
       }
-      totals.merge(chunk.get(), active, count);
-      merged += count;
-      look(merged, merged >= cap);
+      totals.merge(chunk.get(), active, chunks.count());
+      look(chunks.handedOut(), !chunks.hasNext());
+      if (!piloted && (chunks.handedOut() >= Pilot.HISTORIES || !chunks.hasNext())) {
+        piloted = true;
+        decide(threads);
+      }
       if (progress.cancelled()) {
         return false;
       }
-      if (timeShare() >= 1) {
+      if (late(deadline)) {
         break;
       }
     }
     return true;
+  }
+
+  /** What an interruption or the cap on time finds unfinished is left, but for the first chunk. */
+  private boolean givesUp(boolean first) {
+    if (first) {
+      progress.merged(
+          studio.layouts().get(0).id(), 0, Double.POSITIVE_INFINITY, Math.min(1, timeShare()));
+      return false;
+    }
+    return progress.cancelled() || late(deadline);
+  }
+
+  private boolean late(long when) {
+    return settings.time().isPresent() && System.nanoTime() - when >= 0;
   }
 
   private boolean anyActive() {
@@ -126,18 +153,17 @@ public final class Simulation {
     return false;
   }
 
-  private Future<Chunk> submit(ExecutorService threads, long first, int count) {
+  private Callable<Chunk> work(long first, int count) {
     boolean[] now = active.clone();
-    return threads.submit(
-        () -> {
-          History[] layouts = idle.poll();
-          if (layouts == null) {
-            layouts = histories();
-          }
-          Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
-          idle.add(layouts);
-          return chunk;
-        });
+    return () -> {
+      History[] layouts = idle.poll();
+      if (layouts == null) {
+        layouts = histories();
+      }
+      Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
+      idle.add(layouts);
+      return chunk;
+    };
   }
 
   private History[] histories() {
@@ -146,33 +172,32 @@ public final class Simulation {
         .toArray(History[]::new);
   }
 
-  /**
-   * Waits for a chunk; what an interruption or the cap on time finds unfinished is left, if it may
-   * be.
-   */
-  private Optional<Chunk> await(Future<Chunk> chunk, boolean mayLeave) {
-    try {
-      while (true) {
-        try {
-          return Optional.of(chunk.get(POLL_MILLIS, TimeUnit.MILLISECONDS));
-        } catch (TimeoutException e) {
-          if (mayLeave && (progress.cancelled() || timeShare() >= 1)) {
-            return Optional.empty();
-          }
-          if (!mayLeave) {
-            progress.merged(
-                studio.layouts().get(0).id(),
-                0,
-                Double.POSITIVE_INFINITY,
-                Math.min(1, timeShare()));
-          }
+  /** At the end of the pilot: biased histories for each layout that is better off with them. */
+  private void decide(ExecutorService threads) {
+    for (int l = 0; l < active.length && !progress.cancelled(); l++) {
+      LossTally plain = totals.tallies[l];
+      Pilot pilot = new Pilot(settings, plain);
+      if (active[l] && pilot.triesRare()) {
+        Layout layout = studio.layouts().get(l);
+        RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
+        Optional<Tuning.Tuned> tuned = run.tune();
+        if (tuned.filter(pilot::takesRare).isPresent()) {
+          long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
+          take(l, run.count(tuned.get(), threads, watch(layout, until)));
+        } else if (tuned.isEmpty()) {
+          totals.doubts[l] = RareRun.NONE_LOST;
         }
       }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a history failed: " + e.getCause(), e.getCause());
+    }
+  }
+
+  /** Biased histories that cannot be trusted are kept only where they were asked for. */
+  private void take(int l, RareRun.Outcome outcome) {
+    totals.doubts[l] = outcome.doubt().orElse(null);
+    if (outcome.doubt().isEmpty() || settings.method() == Method.RARE) {
+      active[l] = false;
+      totals.rare[l] = outcome.tally();
+      totals.reached[l] = outcome.reached();
     }
   }
 
@@ -183,16 +208,18 @@ public final class Simulation {
     for (int l = 0; l < active.length; l++) {
       if (active[l]) {
         LossTally tally = totals.tallies[l];
-        Estimate any = Results.anyLoss(tally, settings.confidence());
-        if (merged >= nextLook[l] || last) {
-          reached[l] = preciseEnough(tally, any);
-          shareOfOne[l] = precisionShare(tally, any) / merged;
+        Figures figures = totals.results(l).figures(tally);
+        boolean piloting = settings.method() == Method.RARE && !piloted;
+        if (!piloting && (merged >= nextLook[l] || last)) {
+          totals.reached[l] =
+              tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
+                  && settings.preciseEnough(figures);
+          shareOfOne[l] = settings.share(figures) / merged;
           // With a cap on histories every layout goes on to it, as asked.
-          active[l] = settings.histories().isPresent() || !reached[l];
+          active[l] = settings.histories().isPresent() || !totals.reached[l];
           nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
-        progress.merged(
-            studio.layouts().get(l).id(), merged, any.relativeHalfWidth(), share(l, merged));
+        tell(studio.layouts().get(l), merged, figures, share(l, merged));
       }
     }
   }
@@ -212,27 +239,23 @@ public final class Simulation {
         : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
   }
 
-  /** Half-widths shrink with the root of the histories; the widest decides. */
-  private double precisionShare(LossTally tally, Estimate any) {
-    double forMeans = MEAN_FACTOR * settings.precision();
-    double confidence = settings.confidence();
-    double means =
-        Math.min(
-            forMeans / Results.events(tally, confidence).relativeHalfWidth(),
-            forMeans / Results.bytes(tally, confidence).relativeHalfWidth());
-    return square(Math.min(settings.precision() / any.relativeHalfWidth(), means));
+  private RareRun.Watch watch(Layout layout, long until) {
+    return new RareRun.Watch() {
+      @Override
+      public boolean merged(RareFigures figures) {
+        double share = Math.min(1, Math.max(settings.share(figures), timeShare()));
+        tell(layout, figures.tally().any.histories(), figures, share);
+        return !givesUp();
+      }
+
+      @Override
+      public boolean givesUp() {
+        return progress.cancelled() || late(until);
+      }
+    };
   }
 
-  private static double square(double x) {
-    return x * x;
-  }
-
-  private boolean preciseEnough(LossTally tally, Estimate any) {
-    double confidence = settings.confidence();
-    double forMeans = MEAN_FACTOR * settings.precision();
-    return tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
-        && any.relativeHalfWidth() <= settings.precision()
-        && Results.events(tally, confidence).relativeHalfWidth() <= forMeans
-        && Results.bytes(tally, confidence).relativeHalfWidth() <= forMeans;
+  private void tell(Layout layout, long histories, Figures figures, double share) {
+    progress.merged(layout.id(), histories, figures.anyLoss().relativeHalfWidth(), share);
   }
 }

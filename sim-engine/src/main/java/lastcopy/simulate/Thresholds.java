@@ -19,6 +19,9 @@ record Thresholds(double[] bytes, double[] shoots, double[] years, double mostBy
   private static final double[] SHOOTS = {0.25, 0.5, 0.75, 0.9, 1, 2, 4, 13, 26, 52};
   private static final int EVEN_ROWS = 40;
 
+  /** Amounts a rounding below a threshold still count as having reached it. */
+  private static final double ROUNDING = 1 + 1e-9;
+
   static Thresholds of(Studio studio) {
     Footage footage = studio.footage();
     double first = footage.shoots().sizeBytes();
@@ -34,6 +37,24 @@ record Thresholds(double[] bytes, double[] shoots, double[] years, double mostBy
             .distinct()
             .toArray();
     return new Thresholds(bytes, SHOOTS, years(studio.years()), most(studio, total));
+  }
+
+  /** The first row of the curve that a loss after so many years counts in. */
+  int firstYearWith(double lossYears) {
+    int i = years.length - 1;
+    while (i > 0 && lossYears <= years[i - 1]) {
+      i--;
+    }
+    return i;
+  }
+
+  /** How many rows, from the first on, an amount reaches. */
+  static int reached(double[] rows, double amount) {
+    int i = 0;
+    while (i < rows.length && rows[i] <= amount * ROUNDING) {
+      i++;
+    }
+    return i;
   }
 
   private static double[] years(double horizon) {

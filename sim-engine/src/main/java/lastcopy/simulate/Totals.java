@@ -3,9 +3,10 @@ package lastcopy.simulate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
+import lastcopy.interval.IndependentRatio;
 import lastcopy.interval.PairedRatio;
 import lastcopy.interval.RatioEstimate;
-import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
 /** What merged chunks say: a tally for each layout, joint counts for each pair. */
@@ -14,6 +15,16 @@ final class Totals {
   private final Studio studio;
   private final Settings settings;
   final LossTally[] tallies;
+
+  /** Biased histories of the layouts that are estimated from them; null for the others. */
+  final RareTally[] rare;
+
+  /** Whether a layout's precision was reached. */
+  final boolean[] reached;
+
+  /** Why biased histories of a layout cannot be trusted. */
+  final String[] doubts;
+
   private final long[][] both;
   private final long[][] lossesTogether;
   private final long[][] paired;
@@ -23,6 +34,9 @@ final class Totals {
     this.settings = settings;
     int n = studio.layouts().size();
     tallies = new LossTally[n];
+    rare = new RareTally[n];
+    reached = new boolean[n];
+    doubts = new String[n];
     for (int l = 0; l < n; l++) {
       tallies[l] = new LossTally(thresholds);
     }
@@ -51,14 +65,19 @@ final class Totals {
     }
   }
 
-  Comparison result(boolean finished, boolean[] reached) {
+  Results results(int layout) {
+    return new Results(studio, studio.layouts().get(layout), settings.confidence());
+  }
+
+  Comparison result(boolean finished) {
     List<LayoutResult> layouts = new ArrayList<>();
+    for (int l = 0; l < tallies.length; l++) {
+      layouts.add(result(l));
+    }
     List<Comparison.Pair> pairs = new ArrayList<>();
     for (int a = 0; a < tallies.length; a++) {
-      Layout layout = studio.layouts().get(a);
-      layouts.add(Results.of(studio, layout, tallies[a], reached[a], settings.confidence()));
       for (int b = a + 1; b < tallies.length; b++) {
-        pairs.add(pair(a, b));
+        pairs.add(pair(a, b, layouts));
       }
     }
     return new Comparison(
@@ -72,25 +91,39 @@ final class Totals {
         pairs);
   }
 
-  private Comparison.Pair pair(int a, int b) {
+  private LayoutResult result(int l) {
+    Optional<String> doubt = Optional.ofNullable(doubts[l]);
+    return rare[l] == null
+        ? results(l).plain(tallies[l], reached[l], doubt)
+        : results(l).rare(tallies[l], rare[l], reached[l], doubt);
+  }
+
+  private Comparison.Pair pair(int a, int b, List<LayoutResult> layouts) {
+    boolean independent = rare[a] != null || rare[b] != null;
     RatioEstimate estimate =
-        PairedRatio.of(
-            tallies[a].histories,
-            tallies[a].losses,
-            tallies[b].histories,
-            tallies[b].losses,
-            paired[a][b],
-            both[a][b],
-            lossesTogether[a][b] - both[a][b],
-            lossesTogether[b][a] - both[a][b],
-            settings.confidence());
+        independent
+            ? IndependentRatio.of(layouts.get(a).anyLoss(), layouts.get(b).anyLoss())
+            : paired(a, b);
     return new Comparison.Pair(
-        studio.layouts().get(a).id(),
-        studio.layouts().get(b).id(),
+        layouts.get(a).id(),
+        layouts.get(b).id(),
         estimate.ratio(),
         estimate.low(),
         estimate.high(),
         estimate.difference(),
-        paired[a][b]);
+        independent ? 0 : paired[a][b]);
+  }
+
+  private RatioEstimate paired(int a, int b) {
+    return PairedRatio.of(
+        tallies[a].histories,
+        tallies[a].losses,
+        tallies[b].histories,
+        tallies[b].losses,
+        paired[a][b],
+        both[a][b],
+        lossesTogether[a][b] - both[a][b],
+        lossesTogether[b][a] - both[a][b],
+        settings.confidence());
   }
 }

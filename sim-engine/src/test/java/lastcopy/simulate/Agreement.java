@@ -32,7 +32,13 @@ final class Agreement {
   static Settings settings(long seed, double confidence, long histories, int threads) {
     // A precision that is never reached, so that the number of histories is what was asked for.
     return new Settings(
-        seed, confidence, 1e-12, OptionalLong.of(histories), Optional.empty(), threads);
+        seed,
+        confidence,
+        1e-12,
+        OptionalLong.of(histories),
+        Optional.empty(),
+        threads,
+        Method.PLAIN);
   }
 
   static LayoutResult simulate(Studio studio) {

@@ -1,0 +1,46 @@
+package lastcopy.simulate;
+
+import lastcopy.history.Bias;
+import lastcopy.history.Effort;
+import lastcopy.history.History;
+import lastcopy.history.Ledger;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+
+/** The engine's histories of a layout, biased. */
+final class EngineHistories implements Biasable {
+
+  private final History history;
+  private Effort effort;
+
+  EngineHistories(Studio studio, Layout layout, long seed) {
+    history = new History(studio, layout, seed);
+  }
+
+  @Override
+  public int groups() {
+    return history.groups();
+  }
+
+  @Override
+  public int depths() {
+    return history.depths();
+  }
+
+  @Override
+  public void simulate(long number, Bias bias, Ledger to) {
+    history.bias(bias);
+    history.simulate(number, to);
+    effort = history.effort();
+  }
+
+  @Override
+  public double events(int group, int depth) {
+    return effort.events(group, depth);
+  }
+
+  @Override
+  public double hazard(int group, int depth) {
+    return effort.hazard(group, depth);
+  }
+}

@@ -1,0 +1,38 @@
+package lastcopy.simulate;
+
+import java.util.List;
+import lastcopy.interval.Estimate;
+
+/** What a layout loses, each figure with its interval, however its histories were simulated. */
+interface Figures {
+
+  /** Chance of any loss by the horizon. */
+  Estimate anyLoss();
+
+  /** Chance that everything is lost at some instant. */
+  Estimate everythingLost();
+
+  /** Expected number of loss events. */
+  Estimate lossEvents();
+
+  /** Expected bytes lost. */
+  Estimate bytesLost();
+
+  /** Expected shoots lost, parts as parts. */
+  Estimate shootsLost();
+
+  /** Expected shoots of which any byte is lost. */
+  Estimate shootsHit();
+
+  /** Chance of a loss by the years of a row of {@link Thresholds#years()}. */
+  Estimate firstLossBy(int row);
+
+  /** Chance to lose what a row of {@link Thresholds#bytes()} says. */
+  Estimate bytesReached(int row);
+
+  /** Chance to lose what a row of {@link Thresholds#shoots()} says. */
+  Estimate shootsReached(int row);
+
+  /** Shares of the causes, the largest first. */
+  List<LayoutResult.CauseShare> causes();
+}

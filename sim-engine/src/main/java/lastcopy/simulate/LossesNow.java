@@ -1,0 +1,33 @@
+package lastcopy.simulate;
+
+import lastcopy.history.Loss;
+import lastcopy.scenario.Units;
+
+/** What the history that is being simulated has lost so far. Mutable, used again and again. */
+final class LossesNow {
+
+  int events;
+  double firstYears;
+  double bytes;
+  double shoots;
+  double hits;
+  boolean everything;
+
+  void clear() {
+    events = 0;
+    bytes = 0;
+    shoots = 0;
+    hits = 0;
+    everything = false;
+  }
+
+  void add(Loss loss) {
+    if (events++ == 0) {
+      firstYears = loss.hours() / Units.HOURS_PER_YEAR;
+    }
+    bytes += loss.bytes();
+    shoots += loss.shoots();
+    hits += loss.shootsHit();
+    everything |= loss.everything();
+  }
+}

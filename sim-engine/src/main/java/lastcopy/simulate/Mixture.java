@@ -1,0 +1,89 @@
+package lastcopy.simulate;
+
+import java.util.List;
+import lastcopy.history.Bias;
+
+/**
+ * Several biases under which histories are simulated by turns, so that what one of them neglects
+ * another finds. A history weighs as its density under no bias over that under the mixture (the
+ * balance heuristic: Veach, Guibas, SIGGRAPH 1995; Owen, Zhou, JASA 95 (2000) 135-143), whichever
+ * it came from. With hazards b·λ against λ the density of a path, over that of the unbiased, is Π
+ * b(T_i) · exp(−∫ (b − 1) λ dt) (Brémaud, Point Processes and Queues, 1981, VI.2).
+ */
+final class Mixture {
+
+  /** The golden ratio times 2^64: multiples of it fall evenly (Weyl), so shares hold at any N. */
+  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+  /**
+   * One of the biases.
+   *
+   * @param share of the histories, in (0, 1]
+   * @param factors by group and depth, above 0
+   */
+  record Part(double share, double[][] factors) {}
+
+  private final List<Part> parts;
+  private final Bias[] biases;
+  private final double[][][] logs;
+
+  /** A mixture of parts whose shares add to 1. */
+  Mixture(List<Part> parts) {
+    this.parts = List.copyOf(parts);
+    logs = new double[parts.size()][][];
+    biases = new Bias[parts.size()];
+    for (int j = 0; j < logs.length; j++) {
+      double[][] factors = parts.get(j).factors();
+      logs[j] = new double[factors.length][];
+      biases[j] = Bias.of(factors);
+      for (int g = 0; g < factors.length; g++) {
+        logs[j][g] = new double[factors[g].length];
+        for (int d = 0; d < factors[g].length; d++) {
+          logs[j][g][d] = StrictMath.log(factors[g][d]);
+        }
+      }
+    }
+  }
+
+  /** The bias under which a history is simulated. */
+  Bias bias(long number) {
+    double place = ((number * GOLDEN) >>> 11) * 0x1p-53;
+    int j = 0;
+    while (j < biases.length - 1 && place >= parts.get(j).share()) {
+      place -= parts.get(j).share();
+      j++;
+    }
+    return biases[j];
+  }
+
+  /**
+   * The weight of the history that was simulated last.
+   *
+   * @return above 0; NaN where a life that ends at a fixed age was biased: it has no density
+   */
+  double weight(Biasable history) {
+    double density = 0;
+    for (int j = 0; j < logs.length; j++) {
+      density += parts.get(j).share() * StrictMath.exp(logDensity(j, history));
+    }
+    return 1 / density;
+  }
+
+  private double logDensity(int part, Biasable history) {
+    double[][] factors = parts.get(part).factors();
+    double sum = 0;
+    for (int g = 0; g < factors.length; g++) {
+      for (int d = 0; d < factors[g].length; d++) {
+        double hazard = history.hazard(g, d);
+        boolean infinite = hazard == Double.POSITIVE_INFINITY;
+        if (infinite && factors[g][d] != 1) {
+          return Double.NaN;
+        }
+        if (hazard > 0 && !infinite) {
+          sum += history.events(g, d) * logs[part][g][d] - (factors[g][d] - 1) * hazard;
+        }
+      }
+    }
+    return sum;
+  }
+}

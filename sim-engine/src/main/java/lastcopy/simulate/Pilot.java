@@ -1,0 +1,54 @@
+package lastcopy.simulate;
+
+import lastcopy.interval.MeanTally;
+
+/**
+ * Decides, from counts only and so the same on any machine, whether biased histories of a layout
+ * are worth their while.
+ */
+final class Pilot {
+
+  /** Plain histories of the pilot: those that exposure comes from. */
+  static final long HISTORIES = LossTally.TIMED_HISTORIES;
+
+  /** So many plain histories, about a second of work, are not worth tuning anything. */
+  private static final double PATIENCE = 4e6;
+
+  /** A biased history, full of events, costs as much as so many plain ones. */
+  private static final double COST = 16;
+
+  private final Settings settings;
+  private final LossTally plain;
+
+  Pilot(Settings settings, LossTally plain) {
+    this.settings = settings;
+    this.plain = plain;
+  }
+
+  /** Whether to tune at all. */
+  boolean triesRare() {
+    return switch (settings.method()) {
+      case PLAIN -> false;
+      case RARE -> true;
+      case AUTO -> plainNeeds() > PATIENCE;
+    };
+  }
+
+  /** Whether to count biased histories, now that it is known how well they do. */
+  boolean takesRare(Tuning.Tuned tuned) {
+    double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
+    return settings.method() == Method.RARE || rareNeeds * COST < plainNeeds();
+  }
+
+  private double plainNeeds() {
+    double any = plain.histories / (plain.losses + 0.5);
+    MeanTally bytes = plain.bytes;
+    double spread =
+        bytes.nonZero() == 0 ? any : plain.histories * (bytes.sumSquares() / square(bytes.sum()));
+    return settings.needs(any, spread);
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+}

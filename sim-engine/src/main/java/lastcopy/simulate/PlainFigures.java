@@ -1,0 +1,97 @@
+package lastcopy.simulate;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lastcopy.interval.Estimate;
+import lastcopy.interval.MeanTally;
+import lastcopy.interval.Proportions;
+import lastcopy.interval.Shares;
+import lastcopy.simulate.LayoutResult.CauseShare;
+
+/**
+ * Figures of plain histories.
+ *
+ * @param tally of the histories
+ * @param mostShoots the most that a history can lose
+ * @param confidence in (0, 1)
+ */
+record PlainFigures(LossTally tally, double mostShoots, double confidence) implements Figures {
+
+  @Override
+  public Estimate anyLoss() {
+    return chance(tally.losses);
+  }
+
+  @Override
+  public Estimate everythingLost() {
+    return chance(tally.everything);
+  }
+
+  @Override
+  public Estimate lossEvents() {
+    return mean(tally.events, 1);
+  }
+
+  @Override
+  public Estimate bytesLost() {
+    return mean(tally.bytes, tally.thresholds.mostBytes());
+  }
+
+  @Override
+  public Estimate shootsLost() {
+    return mean(tally.shoots, mostShoots);
+  }
+
+  @Override
+  public Estimate shootsHit() {
+    return mean(tally.hits, mostShoots + 1);
+  }
+
+  @Override
+  public Estimate firstLossBy(int row) {
+    return chance(tally.firstLossBy[row]);
+  }
+
+  @Override
+  public Estimate bytesReached(int row) {
+    return chance(tally.bytesReached[row]);
+  }
+
+  @Override
+  public Estimate shootsReached(int row) {
+    return chance(tally.shootsReached[row]);
+  }
+
+  private Estimate chance(long histories) {
+    return Proportions.of(histories, tally.histories, confidence);
+  }
+
+  private Estimate mean(MeanTally amounts, double largest) {
+    return amounts.estimate(confidence, Math.max(largest, amounts.largest()));
+  }
+
+  @Override
+  public List<CauseShare> causes() {
+    long events = 0;
+    double bytes = 0;
+    for (LossTally.CauseTally cause : tally.causes.values()) {
+      events += cause.events;
+      bytes += cause.bytes;
+    }
+    List<CauseShare> all = new ArrayList<>();
+    for (var entry : tally.causes.entrySet()) {
+      all.add(
+          new CauseShare(
+              entry.getKey(),
+              tally.sentences.get(entry.getKey()),
+              Shares.ofEvents(entry.getValue().events, events, confidence),
+              entry.getValue().bytes / bytes));
+    }
+    all.sort(LARGEST_FIRST);
+    return all;
+  }
+
+  static final Comparator<CauseShare> LARGEST_FIRST =
+      Comparator.comparingDouble(c -> -c.share().value());
+}

@@ -1,0 +1,103 @@
+package lastcopy.simulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import lastcopy.interval.Estimate;
+import lastcopy.interval.WeightedTally;
+import lastcopy.simulate.LayoutResult.CauseShare;
+
+/**
+ * Figures of biased histories. What the weights cannot bound is bounded by what the plain histories
+ * of the same layout say, and by the chance of any loss, which no other chance exceeds.
+ *
+ * @param tally of the biased histories
+ * @param plain of the plain ones
+ * @param doubted whether they cannot be trusted: then each interval is widened to what plain
+ *     histories and Markov's inequality still hold
+ * @param confidence in (0, 1)
+ */
+record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, double confidence)
+    implements Figures {
+
+  @Override
+  public Estimate anyLoss() {
+    return estimate(tally.any, plain.anyLoss(), Double.POSITIVE_INFINITY);
+  }
+
+  @Override
+  public Estimate everythingLost() {
+    return chance(tally.everything, plain.everythingLost());
+  }
+
+  @Override
+  public Estimate lossEvents() {
+    return estimate(tally.events, plain.lossEvents(), Double.POSITIVE_INFINITY);
+  }
+
+  @Override
+  public Estimate bytesLost() {
+    return mean(tally.bytes, plain.bytesLost(), plain.tally().thresholds.mostBytes());
+  }
+
+  @Override
+  public Estimate shootsLost() {
+    return mean(tally.shoots, plain.shootsLost(), plain.mostShoots());
+  }
+
+  @Override
+  public Estimate shootsHit() {
+    return mean(tally.hits, plain.shootsHit(), plain.mostShoots() + 1);
+  }
+
+  @Override
+  public Estimate firstLossBy(int row) {
+    return chance(tally.firstLossBy[row], plain.firstLossBy(row));
+  }
+
+  @Override
+  public Estimate bytesReached(int row) {
+    return chance(tally.bytesReached[row], plain.bytesReached(row));
+  }
+
+  @Override
+  public Estimate shootsReached(int row) {
+    return chance(tally.shootsReached[row], plain.shootsReached(row));
+  }
+
+  private Estimate chance(WeightedTally weighted, Estimate unweighted) {
+    return mean(weighted, unweighted, 1);
+  }
+
+  private Estimate mean(WeightedTally weighted, Estimate unweighted, double most) {
+    return estimate(weighted, unweighted, anyLoss().high() * most);
+  }
+
+  private Estimate estimate(WeightedTally weighted, Estimate unweighted, double limit) {
+    if (weighted.nonZero() == 0 && unweighted.seen()) {
+      return unweighted;
+    }
+    Estimate estimate = weighted.estimate(confidence, Math.min(limit, unweighted.high()));
+    return doubted ? widened(estimate, unweighted.high()) : estimate;
+  }
+
+  private Estimate widened(Estimate estimate, double high) {
+    double low = Math.min(estimate.low(), (1 - confidence) / 2 * estimate.value());
+    return new Estimate(estimate.value(), low, Math.max(estimate.high(), high), estimate.seen());
+  }
+
+  @Override
+  public List<CauseShare> causes() {
+    double bytes = tally.causes.values().stream().mapToDouble(RareCause::bytes).sum();
+    List<CauseShare> all = new ArrayList<>();
+    tally.causes.forEach(
+        (id, cause) ->
+            all.add(
+                new CauseShare(
+                    id,
+                    cause.sentence,
+                    cause.share(tally.events, confidence),
+                    cause.bytes() / bytes)));
+    all.sort(PlainFigures.LARGEST_FIRST);
+    return all;
+  }
+}

@@ -1,0 +1,135 @@
+package lastcopy.simulate;
+
+import java.util.Map;
+import java.util.TreeMap;
+import lastcopy.history.Cause;
+import lastcopy.history.Loss;
+import lastcopy.interval.WeightedTally;
+
+/**
+ * Counts what biased histories of one layout lose, each with its weight. Mutable; one thread writes
+ * a chunk's tally, and chunks are merged in their order.
+ *
+ * <p>Hazards are not biased after the first loss of a history, so that its weight at the first loss
+ * is its weight at every later one, and at the instant at which its losses cross a threshold.
+ */
+final class RareTally extends LossLedger {
+
+  final WeightedTally any = new WeightedTally();
+  final WeightedTally everything = new WeightedTally();
+  final WeightedTally events = new WeightedTally();
+  final WeightedTally bytes = new WeightedTally();
+  final WeightedTally shoots = new WeightedTally();
+  final WeightedTally hits = new WeightedTally();
+  final WeightedTally[] firstLossBy;
+  final WeightedTally[] bytesReached;
+  final WeightedTally[] shootsReached;
+  final Map<String, RareCause> causes = new TreeMap<>();
+
+  /** Histories with a loss that have no weight: then nothing here can be trusted. */
+  long weightless;
+
+  private final Thresholds thresholds;
+  private final LossesNow now = new LossesNow();
+
+  RareTally(Thresholds thresholds) {
+    this.thresholds = thresholds;
+    firstLossBy = rows(thresholds.years().length);
+    bytesReached = rows(thresholds.bytes().length);
+    shootsReached = rows(thresholds.shoots().length);
+  }
+
+  private static WeightedTally[] rows(int count) {
+    WeightedTally[] rows = new WeightedTally[count];
+    for (int i = 0; i < count; i++) {
+      rows[i] = new WeightedTally();
+    }
+    return rows;
+  }
+
+  /** Simulates histories under a mixture and counts them. */
+  static RareTally of(
+      Biasable histories, Mixture mixture, Thresholds thresholds, long first, int count) {
+    RareTally tally = new RareTally(thresholds);
+    for (int i = 0; i < count; i++) {
+      tally.now.clear();
+      histories.simulate(first + i, mixture.bias(first + i), tally);
+      if (tally.now.events > 0) {
+        tally.end(mixture.weight(histories));
+      }
+    }
+    tally.addHistories(count);
+    return tally;
+  }
+
+  @Override
+  public void lost(Loss loss) {
+    now.add(loss);
+    Cause cause = loss.cause();
+    causes.computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence())).addNow(loss.bytes());
+  }
+
+  private void end(double weight) {
+    if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
+      add(weight);
+    } else {
+      weightless++;
+    }
+  }
+
+  private void add(double weight) {
+    any.add(weight);
+    if (now.everything) {
+      everything.add(weight);
+    }
+    events.add(weight * now.events);
+    bytes.add(weight * now.bytes);
+    shoots.add(weight * now.shoots);
+    hits.add(weight * now.hits);
+    for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
+      firstLossBy[i].add(weight);
+    }
+    addReached(Thresholds.reached(thresholds.bytes(), now.bytes), bytesReached, weight);
+    addReached(Thresholds.reached(thresholds.shoots(), now.shoots), shootsReached, weight);
+    causes.values().forEach(cause -> cause.endHistory(weight, now.events));
+  }
+
+  private static void addReached(int rows, WeightedTally[] reached, double weight) {
+    for (int i = 0; i < rows; i++) {
+      reached[i].add(weight);
+    }
+  }
+
+  private void addHistories(int count) {
+    for (WeightedTally one : new WeightedTally[] {any, everything, events, bytes, shoots, hits}) {
+      one.addHistories(count);
+    }
+    for (WeightedTally[] rows : new WeightedTally[][] {firstLossBy, bytesReached, shootsReached}) {
+      for (WeightedTally row : rows) {
+        row.addHistories(count);
+      }
+    }
+  }
+
+  void merge(RareTally chunk) {
+    weightless += chunk.weightless;
+    any.merge(chunk.any);
+    everything.merge(chunk.everything);
+    events.merge(chunk.events);
+    bytes.merge(chunk.bytes);
+    shoots.merge(chunk.shoots);
+    hits.merge(chunk.hits);
+    mergeRows(firstLossBy, chunk.firstLossBy);
+    mergeRows(bytesReached, chunk.bytesReached);
+    mergeRows(shootsReached, chunk.shootsReached);
+    chunk.causes.forEach(
+        (id, cause) ->
+            causes.computeIfAbsent(id, key -> new RareCause(cause.sentence)).merge(cause));
+  }
+
+  private static void mergeRows(WeightedTally[] into, WeightedTally[] from) {
+    for (int i = 0; i < into.length; i++) {
+      into[i].merge(from[i]);
+    }
+  }
+}

@@ -1,0 +1,151 @@
+package lastcopy.interval;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.apache.commons.rng.simple.RandomSource;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WeightedTallyTest {
+
+  private static WeightedTally equal(int amounts, double each, long histories) {
+    WeightedTally tally = new WeightedTally();
+    for (int i = 0; i < amounts; i++) {
+      tally.add(each);
+    }
+    tally.addHistories(histories);
+    return tally;
+  }
+
+  /**
+   * Equal weights are plain counts, whose exact (Clopper-Pearson) limits are known. The two differ
+   * by half a count's worth.
+   */
+  @ParameterizedTest
+  @CsvSource({"40,1000000", "400,1000000", "400,1000", "5000,10000"})
+  void equalWeightsAreCounts(int losses, long histories) {
+    Estimate weighted = equal(losses, 1e-9, histories).estimate(0.95, 1);
+    Estimate counted = Proportions.of(losses, histories, 0.95);
+    double width = counted.high() - counted.low();
+    assertThat(weighted.low()).isCloseTo(1e-9 * counted.low(), within(1e-9 * width / 8));
+    assertThat(weighted.high()).isCloseTo(1e-9 * counted.high(), within(1e-9 * width / 8));
+  }
+
+  @Test
+  void effectiveNumberAndLargestShareAreKishs() {
+    WeightedTally tally = equal(3, 1, 100);
+    tally.add(5);
+    assertThat(tally.effective()).isCloseTo(64 / 28.0, within(1e-12)); // 8²/(3·1 + 25)
+    assertThat(tally.largestShare()).isEqualTo(0.625);
+    assertThat(tally.relativeVariance()).isCloseTo(100 * 28 / 64.0 - 1, within(1e-12));
+  }
+
+  @Test
+  void oneWeightThatDecidesLeavesOnlyMarkovsBoundAndWhatElseIsKnown() {
+    WeightedTally tally = equal(1_000, 1e-6, 10_000);
+    tally.add(1);
+    assertThat(tally.trusted()).isFalse();
+    Estimate estimate = tally.estimate(0.95, 3e-4);
+    assertThat(estimate.low()).isCloseTo(0.025 * tally.mean(), within(1e-15));
+    assertThat(estimate.high()).isEqualTo(3e-4);
+  }
+
+  @Test
+  void unevenWeightsAreNotTrustedUntilTheyArePlenty() {
+    WeightedTally uneven = equal(10_000, 1e-3, 20_000);
+    WeightedTally plenty = equal(200_000, 1e-3, 400_000);
+    for (int i = 0; i < 100; i++) {
+      uneven.add(1);
+    }
+    for (int i = 0; i < 2_000; i++) {
+      plenty.add(1);
+    }
+    assertThat(uneven.effective()).isBetween(30.0, 1_000.0);
+    assertThat(uneven.trusted()).isFalse();
+    assertThat(plenty.trusted()).isTrue();
+  }
+
+  @Test
+  void noneSeenSaysOnlyWhatElseIsKnown() {
+    assertThat(equal(0, 1, 5_000).estimate(0.95, 1e-4)).isEqualTo(new Estimate(0, 0, 1e-4, false));
+  }
+
+  @Test
+  void mergingIsAddingAll() {
+    WeightedTally whole = new WeightedTally();
+    WeightedTally left = new WeightedTally();
+    WeightedTally right = new WeightedTally();
+    for (int i = 1; i <= 100; i++) {
+      whole.add(i);
+      (i <= 40 ? left : right).add(i);
+    }
+    whole.addHistories(1_000);
+    left.addHistories(400);
+    right.addHistories(600);
+    left.merge(right);
+    assertThat(left.estimate(0.95, 100)).isEqualTo(whole.estimate(0.95, 100));
+  }
+
+  @Test
+  void refusesAWeightOfNothing() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new WeightedTally().add(Double.NaN))
+        .withMessage("amount must be above 0 and finite: NaN");
+  }
+
+  /**
+   * Never a confident wrong number: with lognormal weights of any spread, how often a tally says
+   * that it may be trusted and yet its 95 % interval misses the known mean. Null hypothesis: at
+   * most 7 %. Seeds 1 to 100 (1,000 when slow), alarm rate 1e-6 each by the exact binomial.
+   * Sabotage: the unevenness left out of {@code trusted} (spread 2.5: 57 %).
+   */
+  @ParameterizedTest
+  @CsvSource({"300,.5", "300,1", "1000,1.5", "1000,2", "3000,2.5", "3000,3"})
+  void confidentAndWrongIsRare(int losses, double spread) {
+    check(100, losses, spread);
+  }
+
+  @Tag("slow")
+  @ParameterizedTest
+  @CsvSource({"60,1", "300,.5", "300,1.5", "1000,1.5", "1000,2", "3000,1", "3000,2.5", "10000,3"})
+  void confidentAndWrongIsRareOverManySeeds(int losses, double spread) {
+    check(1_000, losses, spread);
+  }
+
+  private static void check(int seeds, int losses, double spread) {
+    int wrong = 0;
+    double truth = 0.01 * Math.exp(spread * spread / 2);
+    for (long seed = 1; seed <= seeds; seed++) {
+      WeightedTally tally = lognormal(seed, losses, spread);
+      Estimate estimate = tally.estimate(0.95, Double.POSITIVE_INFINITY);
+      boolean held = estimate.low() <= truth && truth <= estimate.high();
+      wrong += tally.trusted() && !held ? 1 : 0;
+    }
+    int most = BinomialDistribution.of(seeds, 0.07).inverseSurvivalProbability(1e-6);
+    assertThat(wrong).isLessThanOrEqualTo(most);
+  }
+
+  /** One history in a hundred has a loss. */
+  private static WeightedTally lognormal(long seed, int losses, double spread) {
+    UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
+    var normal = ZigguratSampler.NormalizedGaussian.of(random);
+    WeightedTally tally = new WeightedTally();
+    long histories = 100L * losses;
+    // The gaps between losses are geometric.
+    double gap = Math.log1p(-0.01);
+    for (double at = Math.log(random.nextDouble()) / gap;
+        at < histories;
+        at += 1 + Math.log(random.nextDouble()) / gap) {
+      tally.add(Math.exp(spread * normal.sample()));
+    }
+    tally.addHistories(histories);
+    return tally;
+  }
+}
