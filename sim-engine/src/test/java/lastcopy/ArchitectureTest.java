@@ -60,7 +60,7 @@ class ArchitectureTest {
           .whereLayer("outlook")
           .mayOnlyAccessLayers("scenario", "footage", "law")
           .whereLayer("history")
-          .mayOnlyAccessLayers("scenario", "law", "random", "kernel", "footage")
+          .mayOnlyAccessLayers("scenario", "law", "number", "random", "kernel", "footage")
           .whereLayer("simulate")
           .mayOnlyAccessLayers("history", "interval", "scenario", "footage")
           .whereLayer("exact")

@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import lastcopy.law.Law;
+import lastcopy.number.Elementary;
 
 /**
  * The hazard clocks of a history: when each drive fails and each striker strikes.
@@ -96,7 +97,7 @@ final class Clocks {
   void fired(int source) {
     if (biased) {
       settle(source, stage.now);
-      logWeight -= StrictMath.log(biasOf(source));
+      logWeight -= Elementary.log(biasOf(source));
       effort.happened(plan.groupOf[source], depth, 1);
     }
     running[source] = false;
@@ -150,7 +151,7 @@ final class Clocks {
     if (biased) {
       effort.ran(group, depth, mean);
       effort.happened(group, depth, count);
-      logWeight += (b - 1) * mean - count * StrictMath.log(b);
+      logWeight += (b - 1) * mean - count * Elementary.log(b);
     }
     return count;
   }
@@ -180,7 +181,7 @@ final class Clocks {
       return 1;
     }
     settleAll();
-    return StrictMath.exp(logWeight);
+    return Elementary.exp(logWeight);
   }
 
   void settleAll() {

@@ -2,6 +2,7 @@ package lastcopy.history;
 
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.number.Elementary;
 import lastcopy.random.KeyedRandom;
 import lastcopy.random.SourceKey;
 
@@ -82,7 +83,7 @@ final class Draws {
 
   private int smallPoisson(double mean, long key) {
     double left = uniform(key);
-    double chance = StrictMath.exp(-mean);
+    double chance = Elementary.exp(-mean);
     int k = 0;
     while (left > chance && chance > 0) {
       left -= chance;
@@ -108,9 +109,9 @@ final class Draws {
       if (v > 0) {
         v = v * v * v;
         double u = uniform(SourceKey.with(tried, 2));
-        if (StrictMath.log(u) < x * x / 2 + d - d * v + d * StrictMath.log(v)) {
+        if (Elementary.log(u) < x * x / 2 + d - d * v + d * Elementary.log(v)) {
           double boost = shape < 1 ? uniform(SourceKey.with(key, -1)) : 1;
-          return d * v * (shape < 1 ? StrictMath.pow(boost, 1 / shape) : 1);
+          return d * v * (shape < 1 ? Elementary.pow(boost, 1 / shape) : 1);
         }
       }
     }

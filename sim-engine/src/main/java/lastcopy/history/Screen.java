@@ -3,6 +3,7 @@ package lastcopy.history;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import lastcopy.number.Elementary;
 
 /**
  * Decides quickly, without a queue and without an allocation, that nothing is lost in a history:
@@ -63,7 +64,7 @@ final class Screen {
               : plan.strikers[i - plan.slots].perHour() * plan.horizon;
       boolean shared = i < plan.slots && plan.batchOf[i] >= 0;
       // A little lower, so that rounding never hides an event.
-      all[i] = shared && hazard > 0 ? 0 : StrictMath.exp(-hazard) * (1 - 1e-9);
+      all[i] = shared && hazard > 0 ? 0 : Elementary.exp(-hazard) * (1 - 1e-9);
     }
     return all;
   }
