@@ -52,9 +52,11 @@ final class Desk {
     pending.add(deleted);
     stage.rule.struck(striker.causes());
     double bytes = deleted.block.bytes();
-    reach(deleted, 0);
+    take(deleted, 0);
     settle();
     stage.say(Happening.Kind.DELETED, 0, -1, bytes, deleted.noticedAt);
+    spread(deleted, 0);
+    settle();
   }
 
   private Pending pending(Striker striker, int k, lastcopy.law.Law noticed) {
@@ -89,10 +91,14 @@ final class Desk {
       }
     }
     for (int c : targets) {
-      reach(struck, c);
+      take(struck, c);
     }
     settle();
     stage.say(Happening.Kind.MALWARE, -1, -1, bytes, struck.noticedAt);
+    for (int c : targets) {
+      spread(struck, c);
+    }
+    settle();
   }
 
   private boolean inReach(int copy) {
@@ -106,6 +112,19 @@ final class Desk {
     if (deletion.reached[copy]) {
       return;
     }
+    take(deletion, copy);
+    stage.say(
+        Happening.Kind.DELETION_ARRIVED,
+        copy,
+        -1,
+        deletion.kept[copy].bytes(),
+        deletion.dropAt[copy],
+        deletion.words);
+    spread(deletion, copy);
+  }
+
+  /** The block disappears from a copy, which may keep it aside. */
+  private void take(Pending deletion, int copy) {
     deletion.reached[copy] = true;
     deletion.onItsWay[copy] = false;
     PositionSet kept = deletion.kept[copy];
@@ -117,15 +136,10 @@ final class Desk {
     } else {
       deletion.dropAt[copy] = stage.now + plan.keepsDeleted[copy];
     }
-    if (copy != 0) {
-      stage.say(
-          Happening.Kind.DELETION_ARRIVED,
-          copy,
-          -1,
-          kept.bytes(),
-          deletion.dropAt[copy],
-          deletion.words);
-    }
+  }
+
+  /** Continuous feeds pass a deletion on at once, others with their next run. */
+  private void spread(Pending deletion, int copy) {
     for (int c = 1; c < plan.copies; c++) {
       if (plan.ways[c].source() == copy && plan.ways[c].continuous() && stage.feeds.runs(c)) {
         reach(deletion, c);

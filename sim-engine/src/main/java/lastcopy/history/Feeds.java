@@ -144,11 +144,18 @@ final class Feeds implements Mechanism {
       return;
     }
     stage.desk.runEnded(copy);
-    stage.recovering[copy] = false;
+    filledAgain(copy);
     if (behind) {
       atNextQuarter(copy);
     } else if (stage.holdings.flowing[way.source()] && plan.visits[copy] == null) {
       stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
+    }
+  }
+
+  private void filledAgain(int copy) {
+    if (stage.recovering[copy]) {
+      stage.recovering[copy] = false;
+      stage.say(Happening.Kind.REFILLED, copy, -1, 0, Double.NaN);
     }
   }
 
@@ -207,7 +214,7 @@ final class Feeds implements Mechanism {
       stage.refill.start();
     } else {
       stage.desk.runEnded(copy);
-      stage.recovering[copy] = false;
+      filledAgain(copy);
       Plan.Way way = plan.ways[copy];
       if (plan.visits[copy] == null) {
         double due =

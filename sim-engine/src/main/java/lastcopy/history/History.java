@@ -140,8 +140,8 @@ public final class History {
     }
     stage.lives.start();
     stage.mishaps.start();
-    stage.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
     stage.calm.start();
+    stage.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
     stage.rule.declare();
     stage.play();
     stage.outages.horizon();
