@@ -19,6 +19,8 @@ class ArchitectureTest {
   static final ArchRule ARROWS =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
+          .layer("number")
+          .definedBy("lastcopy.number")
           .layer("law")
           .definedBy("lastcopy.law")
           .layer("random")
@@ -39,10 +41,14 @@ class ArchitectureTest {
           .definedBy("lastcopy.simulate")
           .layer("exact")
           .definedBy("lastcopy.exact")
+          .layer("prove")
+          .definedBy("lastcopy.prove")
+          .whereLayer("number")
+          .mayNotAccessAnyLayer()
           .whereLayer("law")
-          .mayNotAccessAnyLayer()
+          .mayOnlyAccessLayers("number")
           .whereLayer("random")
-          .mayNotAccessAnyLayer()
+          .mayOnlyAccessLayers("number")
           .whereLayer("kernel")
           .mayNotAccessAnyLayer()
           .whereLayer("interval")
@@ -58,7 +64,10 @@ class ArchitectureTest {
           .whereLayer("simulate")
           .mayOnlyAccessLayers("history", "interval", "scenario", "footage")
           .whereLayer("exact")
-          .mayOnlyAccessLayers("law", "scenario");
+          .mayOnlyAccessLayers("law", "scenario")
+          .whereLayer("prove")
+          .mayOnlyAccessLayers(
+              "exact", "simulate", "scenario", "law", "interval", "random", "outlook");
 
   @ArchTest
   static final ArchRule ENGINE_ALONE =
@@ -77,6 +86,7 @@ class ArchitectureTest {
       classes()
           .should()
           .resideInAnyPackage(
+              "lastcopy.number",
               "lastcopy.law",
               "lastcopy.random",
               "lastcopy.kernel",
@@ -86,7 +96,8 @@ class ArchitectureTest {
               "lastcopy.outlook",
               "lastcopy.history",
               "lastcopy.simulate",
-              "lastcopy.exact");
+              "lastcopy.exact",
+              "lastcopy.prove");
 
   /** Draws come from keyed streams alone, so that a history can be replayed by its number. */
   @ArchTest

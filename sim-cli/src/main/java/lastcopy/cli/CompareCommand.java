@@ -93,7 +93,8 @@ final class CompareCommand implements Callable<Integer> {
     for (Outlook outlook : Outlook.of(studio)) {
       for (Warning warning : outlook.warnings()) {
         if (BESIDE_THE_FIGURES.contains(warning.id())) {
-          warnings.add(outlook.layout().id() + ": " + warning.text());
+          String copy = warning.copy().isEmpty() ? "" : ", " + warning.copy();
+          warnings.add(outlook.layout().id() + copy + ": " + warning.text());
         }
       }
     }

@@ -15,6 +15,7 @@ import lastcopy.simulate.Comparison;
 import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
 import lastcopy.simulate.LayoutResult.Point;
+import lastcopy.simulate.LayoutResult.Recovery;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -27,7 +28,7 @@ final class CsvResult {
   private CsvResult() {}
 
   /**
-   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv and comparisons.csv.
+   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv.
    *
    * @param directory exists
    * @throws IOException if a file cannot be written
@@ -40,6 +41,7 @@ final class CsvResult {
         points(result, "bytes_at_least", LayoutResult::exceedanceBytes));
     table(directory.resolve("causes.csv"), causes(result));
     table(directory.resolve("comparisons.csv"), comparisons(result));
+    table(directory.resolve("recovery.csv"), recoveries(result));
   }
 
   /** Adds an estimate's three columns to a row. */
@@ -105,6 +107,33 @@ final class CsvResult {
       add(row, pair.difference());
       row.add(Long.toString(pair.pairedHistories()));
       rows.add(row);
+    }
+    return rows;
+  }
+
+  private static List<List<String>> recoveries(Comparison result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "layout",
+            "id",
+            "cause",
+            "seen",
+            "work_hours",
+            "work_hours_low",
+            "work_hours_high",
+            "whole_hours",
+            "whole_hours_low",
+            "whole_hours_high"));
+    for (LayoutResult layout : result.layouts()) {
+      for (Recovery recovery : layout.recoveries()) {
+        List<String> row =
+            new ArrayList<>(List.of(layout.id(), recovery.id(), recovery.sentence()));
+        row.add(Long.toString(recovery.seen()));
+        add(row, recovery.workHours());
+        add(row, recovery.wholeHours());
+        rows.add(row);
+      }
     }
     return rows;
   }

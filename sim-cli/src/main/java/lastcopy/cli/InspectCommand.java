@@ -5,11 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import lastcopy.charts.WholeFile;
 import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioSchema;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -53,17 +54,18 @@ final class InspectCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  @Parameters(paramLabel = "FILE", arity = "0..1", description = "The scenario.")
   private Path file;
+
+  @Option(
+      names = "--schema",
+      description = "Print the JSON Schema of scenario files, for an editor, and nothing else.")
+  private boolean schema;
 
   @Option(names = "--years", paramLabel = "N", description = "Another horizon than the file's.")
   private Double years;
 
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "Write everything as JSON; - for standard output and nothing else there.")
-  private String json;
+  @Mixin private JsonOption json;
 
   @Option(names = "--trace", description = "Show where a failure came from.")
   // Failures look for it among the arguments, since those may be what is wrong.
@@ -77,6 +79,14 @@ final class InspectCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongScenarioException, IOException {
+    if (schema) {
+      host.out().print(ScenarioSchema.text());
+      host.out().flush();
+      return ExitStatus.DONE;
+    }
+    if (file == null) {
+      throw new ParameterException(spec.commandLine(), "which scenario file? (or --schema)");
+    }
     if (years != null && !(years > 0 && Double.isFinite(years))) {
       throw new ParameterException(spec.commandLine(), "--years must be above 0: " + years);
     }
@@ -85,22 +95,12 @@ final class InspectCommand implements Callable<Integer> {
     }
     Inspected read = source.read(file);
     Studio studio = years == null ? read.studio() : read.studio().withYears(years);
-    write(studio, Outlook.of(studio), read.defaults());
+    List<Outlook> outlooks = Outlook.of(studio);
+    json.write(
+        host,
+        InspectText.render(studio, outlooks, read.defaults()),
+        out -> InspectJson.write(studio, outlooks, read.defaults(), out));
     return ExitStatus.DONE;
-  }
-
-  private void write(Studio studio, List<Outlook> outlooks, List<String> defaults)
-      throws IOException {
-    if ("-".equals(json)) {
-      InspectJson.write(studio, outlooks, defaults, host.out());
-      host.out().flush();
-      return;
-    }
-    host.out().print(InspectText.render(studio, outlooks, defaults));
-    host.out().flush();
-    if (json != null) {
-      WholeFile.write(Path.of(json), out -> InspectJson.write(studio, outlooks, defaults, out));
-    }
   }
 
   /**

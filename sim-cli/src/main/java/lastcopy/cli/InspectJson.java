@@ -1,6 +1,5 @@
 package lastcopy.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -17,10 +16,12 @@ import lastcopy.scenario.Studio;
 /** What a scenario means, for other programs: format lastcopy-inspect/1. Nothing is rounded. */
 final class InspectJson {
 
+  private final JsonPage page;
   private final JsonGenerator json;
 
-  private InspectJson(JsonGenerator json) {
-    this.json = json;
+  private InspectJson(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
   }
 
   /**
@@ -30,13 +31,7 @@ final class InspectJson {
    */
   static void write(Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
       throws IOException {
-    JsonFactory factory = new JsonFactory();
-    factory.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-    try (JsonGenerator generator = factory.createGenerator(out)) {
-      generator.useDefaultPrettyPrinter();
-      new InspectJson(generator).document(studio, outlooks, defaults);
-      generator.writeRaw('\n');
-    }
+    JsonPage.write(out, page -> new InspectJson(page).document(studio, outlooks, defaults));
   }
 
   private void document(Studio studio, List<Outlook> outlooks, List<String> defaults)
@@ -135,16 +130,10 @@ final class InspectJson {
   }
 
   private void number(String key, OptionalDouble value) throws IOException {
-    number(key, value.orElse(Double.NaN));
+    page.number(key, value.orElse(Double.NaN));
   }
 
   private void number(String key, double value) throws IOException {
-    if (!Double.isFinite(value)) {
-      json.writeNullField(key);
-    } else if (Numbers.isWhole(value)) {
-      json.writeNumberField(key, (long) value);
-    } else {
-      json.writeNumberField(key, value);
-    }
+    page.number(key, value);
   }
 }

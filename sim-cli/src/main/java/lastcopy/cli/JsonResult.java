@@ -1,9 +1,6 @@
 package lastcopy.cli;
 
-import com.fasterxml.jackson.core.JsonEncoding;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -15,14 +12,17 @@ import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
 import lastcopy.simulate.LayoutResult.Exposure;
 import lastcopy.simulate.LayoutResult.Point;
+import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A comparison as JSON, format {@code lastcopy-result/1}; no number is rounded. */
 final class JsonResult {
 
+  private final JsonPage page;
   private final JsonGenerator json;
 
-  private JsonResult(JsonGenerator json) {
-    this.json = json;
+  private JsonResult(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
   }
 
   /**
@@ -31,12 +31,7 @@ final class JsonResult {
    * @throws IOException if the stream cannot be written
    */
   static void write(Comparison result, OutputStream out) throws IOException {
-    try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
-      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-      json.setPrettyPrinter(new DefaultPrettyPrinter());
-      new JsonResult(json).comparison(result);
-      json.writeRaw('\n');
-    }
+    JsonPage.write(out, page -> new JsonResult(page).comparison(result));
   }
 
   private void comparison(Comparison result) throws IOException {
@@ -78,6 +73,7 @@ final class JsonResult {
     }
     causes(layout.causes());
     exposure(layout.exposure());
+    recoveries(layout.recoveries());
     json.writeEndObject();
   }
 
@@ -139,6 +135,20 @@ final class JsonResult {
     json.writeEndObject();
   }
 
+  private void recoveries(List<Recovery> recoveries) throws IOException {
+    json.writeArrayFieldStart("recovery");
+    for (Recovery recovery : recoveries) {
+      json.writeStartObject();
+      json.writeStringField("cause", recovery.id());
+      json.writeStringField("sentence", recovery.sentence());
+      json.writeNumberField("seen", recovery.seen());
+      estimate("work_hours", "mean", recovery.workHours());
+      estimate("whole_hours", "mean", recovery.wholeHours());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
   private void days(String field, Estimate days) throws IOException {
     number(field, days.value());
     number(field + "_low", days.low());
@@ -163,15 +173,7 @@ final class JsonResult {
     number(field, value.orElse(Double.NaN));
   }
 
-  /** JSON has no infinity: null stands for what is not a finite number. */
   private void number(String field, double value) throws IOException {
-    json.writeFieldName(field);
-    if (!Double.isFinite(value)) {
-      json.writeNull();
-    } else if (Numbers.isWhole(value)) {
-      json.writeNumber((long) value);
-    } else {
-      json.writeNumber(value);
-    }
+    page.number(field, value);
   }
 }

@@ -61,6 +61,14 @@ final class Numbers {
         ByteUnit.digits(unit.in(amount.high())));
   }
 
+  /** An amount of money with its interval, such as {@code EUR 1,035 (1,017 to 1,053)}. */
+  static String money(Estimate amount, Optional<String> currency) {
+    String label = currency.map(name -> name + " ").orElse("");
+    return amount.seen()
+        ? label + withRange(amount, 1, decimals(amount, 1))
+        : "at most " + label + ByteUnit.digits(amount.high());
+  }
+
   /** A plain figure with its interval, to one decimal at most. */
   static String figure(Estimate figure) {
     return figure.seen()

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import lastcopy.prove.Checks;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,6 +28,8 @@ final class Program {
         new CommandLine(new Root())
             .addSubcommand(new CompareCommand(host))
             .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
+            .addSubcommand(new StoryCommand(host))
+            .addSubcommand(new ProveCommand(host, Checks::all))
             .setOut(writer(host.out()))
             .setErr(writer(host.err()))
             .setUsageHelpWidth(80)

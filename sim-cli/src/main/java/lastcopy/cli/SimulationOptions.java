@@ -4,6 +4,7 @@ import java.util.OptionalLong;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Method;
 import lastcopy.simulate.Settings;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -22,12 +23,7 @@ final class SimulationOptions {
       description = "How far to look ahead (default: the scenario's years).")
   private Double years;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Seed of all luck; the same seed gives the same result (default: 1).")
-  private long seed;
+  @Mixin private LuckOptions luck;
 
   @Option(
       names = "--confidence",
@@ -61,13 +57,6 @@ final class SimulationOptions {
   private Long histories;
 
   @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = Converters.Count.class,
-      description = "Threads to use (default: all processors); results do not depend on it.")
-  private Long threads;
-
-  @Option(
       names = "--method",
       paramLabel = "METHOD",
       defaultValue = "auto",
@@ -86,24 +75,17 @@ final class SimulationOptions {
           command.commandLine(), "Invalid value for option '--confidence': must be below 100%");
     }
     return new Settings(
-        seed,
+        luck.seed(),
         confidence,
         precision,
         histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
         time.duration(),
-        threadCount(),
+        luck.threads(),
         method);
   }
 
   /** The studio over the years asked for, if any were. */
   Studio over(Studio studio) {
     return years == null ? studio : studio.withYears(years);
-  }
-
-  private int threadCount() {
-    int most = 1024;
-    return threads == null
-        ? Runtime.getRuntime().availableProcessors()
-        : Math.toIntExact(Math.min(threads, most));
   }
 }

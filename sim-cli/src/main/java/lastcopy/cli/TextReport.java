@@ -1,7 +1,9 @@
 package lastcopy.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -12,6 +14,7 @@ import lastcopy.interval.Estimate;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A comparison as text for a terminal of 80 columns or a pipe. */
 final class TextReport {
@@ -19,6 +22,11 @@ final class TextReport {
   private static final int LABEL = 24;
   private static final int NAME = 17;
   private static final int COLUMN = 21;
+  private static final int CAUSE = 45;
+  private static final int SPAN = 18;
+
+  /** So many kinds of interruption are told, the commonest; the files have all. */
+  private static final int RECOVERIES = 4;
 
   private final Comparison result;
   private final StringBuilder text = new StringBuilder();
@@ -97,9 +105,45 @@ final class TextReport {
   private void block(LayoutResult layout) {
     paragraph(layout.id() + ": " + layout.title());
     label("Lost on average", Numbers.bytes(layout.bytesLost()));
+    layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
     label("Most common cause", topCause(layout.causes()));
     label("On a single copy", days(layout.exposure().singleCopyDays()));
+    recoveries(layout.recoveries());
     text.append('\n');
+  }
+
+  /** Causes after which it takes as long are told together; the files have each. */
+  private void recoveries(List<Recovery> recoveries) {
+    Map<String, List<Recovery>> alike =
+        recoveries.stream()
+            .collect(
+                Collectors.groupingBy(TextReport::spans, LinkedHashMap::new, Collectors.toList()));
+    if (!recoveries.isEmpty()) {
+      recovery("  Work stops because", Wrap.column("it goes on after", SPAN) + "all is back after");
+    }
+    alike.values().stream()
+        .limit(RECOVERIES)
+        .forEach(some -> recovery("    " + causes(some), spans(some.get(0))));
+  }
+
+  private static String causes(List<Recovery> alike) {
+    int others = alike.size() - 1;
+    String more = others == 0 ? "" : " (and " + others + (others == 1 ? " other)" : " others)");
+    return alike.get(0).sentence() + more;
+  }
+
+  private static String spans(Recovery recovery) {
+    return Wrap.column(StoryClock.span(recovery.workHours().value()), SPAN)
+        + StoryClock.span(recovery.wholeHours().value());
+  }
+
+  /** A cause too long for its column stands on lines alone. */
+  private void recovery(String cause, String spans) {
+    boolean fits = cause.length() < CAUSE;
+    if (!fits) {
+      text.append(Wrap.lines("    ", "      ", cause));
+    }
+    text.append(Wrap.column(fits ? cause : "", CAUSE)).append(spans).append('\n');
   }
 
   private void label(String label, String value) {

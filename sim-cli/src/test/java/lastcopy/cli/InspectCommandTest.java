@@ -115,4 +115,11 @@ class InspectCommandTest {
     assertThat(run("inspect", file.toString(), "--years", "0")).isEqualTo(2);
     assertThat(printed()).isEmpty();
   }
+
+  @Test
+  void theSchemaNeedsNoScenario() {
+    assertThat(run("inspect", "--schema")).isEqualTo(0);
+    assertThat(printed()).startsWith("{").contains("draft/2020-12").endsWith("}\n");
+    assertThat(run("inspect")).isEqualTo(2);
+  }
 }

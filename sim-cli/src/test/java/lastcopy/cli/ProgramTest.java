@@ -200,7 +200,7 @@ class ProgramTest {
     assertThat(text(err)).isEmpty();
     now[0] = 1_100_000_000L;
     progress.merged("mirror", 12_000, 0.051, 0.42);
-    assertThat(text(err)).contains("42 %  mirror: 12,000 histories, known to 5.1 %");
+    assertThat(text(err)).contains("42 %  mirror: 12,000 histories, known to 5.1 %, 2 s left");
     progress.end();
     assertThat(text(err)).endsWith(" ".repeat(79) + "\r");
   }

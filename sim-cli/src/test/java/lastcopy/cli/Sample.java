@@ -10,6 +10,7 @@ import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
 import lastcopy.simulate.LayoutResult.Exposure;
 import lastcopy.simulate.LayoutResult.Point;
+import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A result made by hand: three layouts, the last never seen to lose. */
 final class Sample {
@@ -68,7 +69,11 @@ final class Sample {
             seen(0.1, 0.01),
             seen(2.1e13, 1e11),
             100_000),
-        List.of(),
+        any.seen()
+            ? List.of(
+                new Recovery("drive", "a drive failed", 950, seen(72.5, 1), seen(91, 1.5)),
+                new Recovery("place:fire", "fire struck at 'studio'", 1, wide(72), wide(80)))
+            : List.of(),
         Optional.empty());
   }
 
@@ -84,6 +89,11 @@ final class Sample {
 
   static Estimate seen(double value, double half) {
     return new Estimate(value, value - half, value + half, true);
+  }
+
+  /** Of a single one nothing bounds the mean. */
+  private static Estimate wide(double value) {
+    return new Estimate(value, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
   }
 
   static OptionalDouble of(double value) {

@@ -53,7 +53,8 @@ class WritersTest {
             "exceedance_shoots",
             "exceedance_money",
             "causes",
-            "exposure");
+            "exposure",
+            "recovery");
     assertThat(keys(json.get("comparisons").get(0)))
         .containsExactly(
             "a",
@@ -90,6 +91,11 @@ class WritersTest {
             "largest_single_copy_bytes",
             "no_working_copy_days_per_year",
             "refilling_days_per_year");
+    assertThat(keys(layout.at("/recovery/0")))
+        .containsExactly("cause", "sentence", "seen", "work_hours", "whole_hours");
+    assertThat(keys(layout.at("/recovery/0/whole_hours"))).containsExactly("mean", "low", "high");
+    assertThat(layout.at("/recovery/0/whole_hours/mean").asDouble()).isEqualTo(91);
+    assertThat(layout.at("/recovery/1/work_hours/high").isNull()).isTrue();
   }
 
   @Test
@@ -120,6 +126,9 @@ class WritersTest {
         .startsWith("layout,years,probability,probability_low,probability_high");
     assertThat(lines("exceedance.csv")).hasSize(7).contains("three-copies,96000000000,0,0,3.0E-5");
     assertThat(lines("causes.csv")).hasSize(3);
+    assertThat(lines("recovery.csv"))
+        .hasSize(5)
+        .contains("mirror,place:fire,fire struck at 'studio',1,72,,,80,,");
     assertThat(lines("comparisons.csv").get(2)).startsWith("one-drive,three-copies,,2300,,0.07");
   }
 

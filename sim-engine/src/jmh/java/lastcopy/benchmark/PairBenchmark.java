@@ -1,28 +1,11 @@
 package lastcopy.benchmark;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
-import lastcopy.history.Cause;
 import lastcopy.history.History;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
 import lastcopy.law.Exponential;
-import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
-import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
-import lastcopy.scenario.Desk;
-import lastcopy.scenario.DriveModel;
-import lastcopy.scenario.Footage;
-import lastcopy.scenario.Layout;
-import lastcopy.scenario.Medium;
-import lastcopy.scenario.Place;
-import lastcopy.scenario.Rebuild;
-import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -34,6 +17,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
 import umontreal.ssj.randvar.ExponentialGen;
 import umontreal.ssj.randvar.WeibullGen;
@@ -61,7 +45,7 @@ public class PairBenchmark {
   private Law life;
   private Law repair;
   private History history;
-  private Counter counter;
+  private LossCounter counter;
   private PlainPair plain;
   private SsjPair ssj;
   private long number;
@@ -72,9 +56,9 @@ public class PairBenchmark {
     boolean harsh = model.equals("harsh");
     life = harsh ? new Exponential(50_000) : new Weibull(1.12, 461_386, 0);
     repair = harsh ? new Exponential(500) : new Weibull(2, 12, 6);
-    Studio studio = studio();
+    Studio studio = OneSet.studio(life, repair, Arrangement.MIRROR, 2, HORIZON);
     history = new History(studio, studio.layouts().get(0), 1);
-    counter = new Counter();
+    counter = new LossCounter();
     plain = new PlainPair(life, repair, HORIZON);
     ssj = ssj(harsh);
   }
@@ -84,6 +68,13 @@ public class PairBenchmark {
   public long engine() {
     history.simulate(number++, counter);
     return counter.losses;
+  }
+
+  /** The same on two threads, each with histories of its own; histories a second of both. */
+  @Benchmark
+  @Threads(2)
+  public long engineOnTwoThreads() {
+    return engine();
   }
 
   /** One history of hand-written code for this model only. */
@@ -111,82 +102,5 @@ public class PairBenchmark {
             new WeibullGen(stream, 2, 1 / 12.0, 0),
             6,
             HORIZON);
-  }
-
-  private Studio studio() {
-    DriveModel drive =
-        new DriveModel(
-            "drive",
-            8e12,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            life,
-            new Fixed(0),
-            0,
-            Optional.empty());
-    Medium set =
-        new Medium.DriveSet(
-            2,
-            drive,
-            Arrangement.MIRROR,
-            Optional.empty(),
-            new Rebuild(new Rebuild.ByLaw(repair), Rebuild.Reads.ALL),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            1,
-            0);
-    Copy main =
-        new Copy(
-            "main",
-            new Place("studio", List.of()),
-            Optional.empty(),
-            set,
-            new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            0,
-            Copy.Reach.ONLINE,
-            true,
-            Optional.empty(),
-            Optional.empty());
-    Footage footage =
-        new Footage(
-            1e12,
-            new Shoots(168, 1e11, Shoots.Spacing.EVEN),
-            0,
-            OptionalDouble.empty(),
-            1e9,
-            OptionalDouble.empty());
-    return new Studio(
-        "pair",
-        HORIZON / 8_760,
-        Optional.empty(),
-        footage,
-        Desk.QUIET,
-        List.of(new Layout("pair", "pair", List.of(main), OptionalDouble.empty())));
-  }
-
-  private static final class Counter implements Ledger {
-    long losses;
-
-    @Override
-    public void lost(Loss loss) {
-      losses++;
-    }
-
-    @Override
-    public void recovered(Cause cause, double work, double whole) {}
-
-    @Override
-    public void passed(double h, double b, double f, double d, double r, double m) {
-      throw new AssertionError("not asked for");
-    }
-
-    @Override
-    public boolean wantsTime() {
-      return false;
-    }
   }
 }

@@ -60,4 +60,18 @@ public final class ClassicFormulas {
     Check.that(group >= 2, "a group needs at least 2 disks", group);
     return meanLife / disks * meanLife / (group - 1) / meanRepair;
   }
+
+  /**
+   * A mirror whose faults stay unseen until a look, ML²/MDL (Baker et al., EuroSys 2006): an
+   * approximation for detection short against lives, which no simulation need agree with; {@link
+   * LatentPair} is exact.
+   *
+   * @param meanToLatent ML, the mean time to a latent fault, above 0
+   * @param meanDetection MDL, the mean time until one is found, above 0
+   */
+  public static double bakerScrubbed(double meanToLatent, double meanDetection) {
+    Check.above(meanToLatent, "mean time to a latent fault");
+    Check.above(meanDetection, "mean time to detection");
+    return meanToLatent / meanDetection * meanToLatent;
+  }
 }

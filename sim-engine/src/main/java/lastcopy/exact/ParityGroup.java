@@ -37,6 +37,11 @@ public record ParityGroup(
 
   /** Its chain: state k has k drives down; the last state, m + 1, is loss. */
   public MarkovChain chain() {
+    return new MarkovChain(rates());
+  }
+
+  /** The rates of its chain, a fresh array. */
+  double[][] rates() {
     int loss = survives + 1;
     double[][] rates = new double[loss + 1][loss + 1];
     for (int down = 0; down < loss; down++) {
@@ -46,7 +51,7 @@ public record ParityGroup(
         rates[down][down - 1] = down * repairsPerHour;
       }
     }
-    return new MarkovChain(rates);
+    return rates;
   }
 
   /**

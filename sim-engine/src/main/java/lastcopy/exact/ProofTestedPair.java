@@ -32,7 +32,7 @@ public record ProofTestedPair(double failsPerHour, double beta, double periodHou
 
   /** The share of time in which both are down, the mean of {@link #bothDown} over a period. */
   public double averageUnavailability() {
-    return new IterativeLegendreGaussIntegrator(16, 1e-14, 1e-300)
+    return new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-300)
             .integrate(100_000, this::bothDown, 0, periodHours)
         / periodHours;
   }

@@ -104,7 +104,7 @@ final class Feeds implements Mechanism {
     boolean idle =
         plan.visits[copy] == null
             && !stage.holdings.flowing[copy]
-            && !stage.agenda.isSet(plan.timer.runStart(copy));
+            && (plan.ways[copy].continuous() || !stage.agenda.isSet(plan.timer.runStart(copy)));
     if (idle && runs(copy)) {
       stage.set(plan.timer.runStart(copy), nextDue(plan.ways[copy], stage.now, inclusive));
     }
@@ -261,6 +261,17 @@ final class Feeds implements Mechanism {
       if (holdings.flowing[c] && holdings.flowSource[c] == source) {
         holdings.bringTo(c, stage.now);
         holdings.flow[c].removeAll(positions);
+        again(c);
+      }
+    }
+  }
+
+  /** What is lost does not arrive, though a run had it on its way. */
+  void neverArrives(PositionSet positions) {
+    for (int c = 0; c < plan.copies; c++) {
+      if (stage.holdings.flowing[c]) {
+        stage.holdings.bringTo(c, stage.now);
+        stage.holdings.flow[c].removeAll(positions);
         again(c);
       }
     }

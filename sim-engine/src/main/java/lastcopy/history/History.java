@@ -8,10 +8,10 @@ import lastcopy.scenario.Studio;
 /**
  * One simulated history after another of one layout; the number of a history decides it.
  *
- * <p>Two paths. First failures and first strikes are compared with limits computed once; if none
- * falls within the horizon the history is done. Otherwise what happens is simulated event by event
- * ({@link Stage}), and while every copy holds what the undisturbed course says ({@link Calm}), no
- * offload and no feed run is simulated.
+ * <p>Two paths. The {@link Screen} decides quickly that nothing is lost, which is so in most
+ * histories. Otherwise what happens is simulated event by event ({@link Stage}), and while every
+ * copy holds what the undisturbed course says ({@link Calm}), no offload and no feed run is
+ * simulated.
  *
  * <p>Choices where the model leaves room:
  *
@@ -41,7 +41,7 @@ public final class History {
 
   private final Plan plan;
   private final Stage stage;
-  private final double[] limit;
+  private final Screen screen;
 
   /** Plain histories of a layout under a seed. */
   public History(Studio studio, Layout layout, long seed) {
@@ -61,12 +61,17 @@ public final class History {
       stage.calm.record();
     }
     stage.clocks.bias(bias);
-    limit = limits();
+    screen = new Screen(plan, stage.draws, stage.calm.course());
   }
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
     stage.clocks.bias(to);
+  }
+
+  /** The undisturbed course; null if histories are simulated event by event. */
+  Course course() {
+    return stage.calm.course();
   }
 
   /** How many groups of sources a bias tells apart. */
@@ -89,21 +94,6 @@ public final class History {
     return List.of(plan.names);
   }
 
-  /** Uniforms below them surely mean that a source does not happen by the horizon. */
-  private double[] limits() {
-    double[] all = new double[plan.groupOf.length];
-    for (int i = 0; i < all.length; i++) {
-      double hazard =
-          i < plan.slots
-              ? plan.firstHazard[i]
-              : plan.strikers[i - plan.slots].perHour() * plan.horizon;
-      boolean shared = i < plan.slots && plan.batchOf[i] >= 0;
-      // A little lower, so that rounding never hides an event.
-      all[i] = shared && hazard > 0 ? 0 : StrictMath.exp(-hazard) * (1 - 1e-9);
-    }
-    return all;
-  }
-
   /**
    * Simulates one history.
    *
@@ -114,11 +104,11 @@ public final class History {
     stage.draws.start(number);
     stage.ledger = to;
     stage.timed = to.wantsTime();
-    if (!stage.clocks.biased() && !somethingMayHappen()) {
-      if (!stage.timed) {
+    if (!stage.clocks.biased()) {
+      if (!stage.timed && screen.nothingIsLost()) {
         return;
       }
-      if (stage.calm.course() != null) {
+      if (stage.timed && stage.calm.course() != null && screen.nothingHappens()) {
         Arrays.fill(stage.down, 0);
         stage.exposure.calmPassed(0, plan.horizon, 0);
         return;
@@ -141,20 +131,6 @@ public final class History {
     stage.timed = false;
     simulateEvents();
     stage.witness = null;
-  }
-
-  private boolean somethingMayHappen() {
-    for (int s = 0; s < plan.slots; s++) {
-      if (stage.draws.uniform(plan.firstLifeKey[s]) >= limit[s]) {
-        return true;
-      }
-    }
-    for (int i = 0; i < plan.strikers.length; i++) {
-      if (stage.draws.uniform(plan.firstStrikeKey[i]) >= limit[plan.slots + i]) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private void simulateEvents() {

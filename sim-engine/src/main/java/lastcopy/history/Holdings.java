@@ -88,7 +88,15 @@ final class Holdings {
   /** What a source holds and a target lacks goes on its way; the hours it takes, 0 if nothing. */
   double start(int target, int source, double rate, double now) {
     prepare(target, source, now);
-    return flow[target].isEmpty() ? 0 : begin(target, source, rate, now);
+    if (flow[target].isEmpty()) {
+      return 0;
+    }
+    double hours = begin(target, source, rate, now);
+    if (now + hours == now) {
+      arrive(target); // a rounding of a position, which must not start a run at every instant
+      return 0;
+    }
+    return hours;
   }
 
   /** Whether a source holds what a target lacks and can take. */

@@ -102,6 +102,7 @@ final class LossRule {
     }
     Cause cause = striking.get(context != null ? context : context());
     stage.lost.addAll(removed);
+    stage.feeds.neverArrives(removed);
     stage.lostBytes += bytes;
     removed.clear();
     boolean everything = stage.holdings.allEmpty();

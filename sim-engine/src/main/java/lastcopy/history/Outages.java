@@ -3,7 +3,6 @@ package lastcopy.history;
 import java.util.Arrays;
 import java.util.Map;
 import lastcopy.footage.PositionSet;
-import lastcopy.scenario.Copy;
 
 /** Copies that go, and come back with hardware; interruptions of work at the working copy. */
 final class Outages implements Mechanism {
@@ -48,13 +47,7 @@ final class Outages implements Mechanism {
       }
     }
     stage.lives.strainChanged(copy);
-    int k = timesGone[copy]++;
-    Copy.Repair repair = plan.copy[copy].repair();
-    long source = plan.copySource[copy];
-    double back =
-        stage.now
-            + stage.delay(repair.goneNoticed(), Draws.key(source, Draws.GONE_NOTICED, k))
-            + stage.delay(repair.arrival(), Draws.key(source, Draws.GONE_ARRIVAL, k));
+    double back = stage.times.backAt(copy, timesGone[copy]++, stage.now);
     stage.set(plan.timer.comeBack(copy), back);
     if (copy == 0) {
       interrupted(stage.rule.plainCause());

@@ -31,6 +31,10 @@ final class Refill {
     }
     if (best > 0) {
       double hours = stage.holdings.start(0, best, plan.refillPerHour[0][best], stage.now);
+      if (hours == 0) {
+        start();
+        return;
+      }
       stage.say(
           Happening.Kind.REFILL_STARTED,
           0,

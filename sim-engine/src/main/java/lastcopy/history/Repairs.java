@@ -1,9 +1,6 @@
 package lastcopy.history;
 
 import java.util.Arrays;
-import lastcopy.law.Law;
-import lastcopy.scenario.Copy;
-import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rebuild;
 
 /**
@@ -31,15 +28,15 @@ final class Repairs implements Mechanism {
   /** A drive of a set that survives has failed. */
   void start(int slot, int copy) {
     int k = failures[slot]++;
-    double ready = replacedAt(slot, copy, k);
-    Rebuild rebuild = rebuild(copy);
+    double ready = stage.times.replacedAt(slot, k, stage.now);
+    Rebuild rebuild = stage.times.rebuild(copy);
     boolean byRate = rebuild.time() instanceof Rebuild.ByRate;
     boolean partInUse = rebuild.reads() == Rebuild.Reads.USED;
     if (partInUse && (byRate || plan.readErrors[copy] > 0)) {
       stage.lives.state(slot, Lives.State.ORDERED);
       stage.set(plan.timer.repair(slot), ready);
     } else {
-      stage.set(plan.timer.repair(slot), ready + hours(slot, copy, k, rebuild));
+      stage.set(plan.timer.repair(slot), ready + stage.times.rebuildHours(slot, k, inUse[slot]));
     }
     if (stage.witness != null) {
       double until = stage.agenda.isSet(plan.timer.repair(slot)) ? ready : Double.NaN;
@@ -54,32 +51,9 @@ final class Repairs implements Mechanism {
     }
   }
 
-  /** When the k-th failed drive of a slot has been noticed and its replacement has arrived. */
-  double replacedAt(int slot, int copy, int k) {
-    long source = plan.slotSource[slot];
-    Copy.Repair repair = plan.copy[copy].repair();
-    return stage.now
-        + stage.delay(repair.noticed(), Draws.key(source, Draws.NOTICED, k))
-        + stage.delay(repair.arrival(), Draws.key(source, Draws.ARRIVAL, k));
-  }
-
   /** Counts a failure of a slot's drives; how many there were before. */
   int failed(int slot) {
     return failures[slot]++;
-  }
-
-  private double hours(int slot, int copy, int k, Rebuild rebuild) {
-    if (rebuild.time() instanceof Rebuild.ByLaw byLaw) {
-      Law law = byLaw.law();
-      return stage.delay(law, Draws.key(plan.slotSource[slot], Draws.REBUILD, k));
-    }
-    return rebuild.reads() == Rebuild.Reads.ALL
-        ? plan.wholeRebuildHours(copy)
-        : plan.rebuildHours(copy, inUse[slot]);
-  }
-
-  private Rebuild rebuild(int copy) {
-    return ((Medium.DriveSet) plan.copy[copy].medium()).rebuild();
   }
 
   /** A replacement has arrived, or its rebuild is done, or a drive of a shelf is back. */
@@ -93,7 +67,7 @@ final class Repairs implements Mechanism {
       stage.lives.state(slot, Lives.State.DOWN);
       stage.set(
           plan.timer.repair(slot),
-          stage.now + hours(slot, copy, failures[slot] - 1, rebuild(copy)));
+          stage.now + stage.times.rebuildHours(slot, failures[slot] - 1, inUse[slot]));
     } else {
       wholeAgain(slot, copy);
     }
@@ -101,7 +75,7 @@ final class Repairs implements Mechanism {
 
   private void wholeAgain(int slot, int copy) {
     if (plan.readErrors[copy] > 0 && stage.down[copy] == plan.survives[copy]) {
-      boolean all = rebuild(copy).reads() == Rebuild.Reads.ALL;
+      boolean all = stage.times.rebuild(copy).reads() == Rebuild.Reads.ALL;
       stage.clips.readByRebuild(
           copy, plan.rebuildReads(copy, all, inUse[slot]), slot, failures[slot] - 1);
     }

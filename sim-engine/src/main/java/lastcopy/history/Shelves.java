@@ -51,7 +51,7 @@ final class Shelves {
     stage.lives.state(slot, Lives.State.DOWN);
     stage.down[copy]++;
     int k = stage.repairs.failed(slot);
-    double back = stage.repairs.replacedAt(slot, copy, k);
+    double back = stage.times.replacedAt(slot, k, stage.now);
     stage.set(plan.timer.repair(slot), back);
     if (copy == 0) {
       stage.outages.shelfInterrupted(fills(slot));

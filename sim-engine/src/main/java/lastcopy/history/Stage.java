@@ -29,6 +29,7 @@ final class Stage {
   Ledger ledger;
   Witness witness;
 
+  final RepairTimes times;
   final Clocks clocks;
   final Lives lives;
   final Frailty frailty;
@@ -59,6 +60,7 @@ final class Stage {
     gone = new boolean[plan.copies];
     recovering = new boolean[plan.copies];
     down = new int[plan.copies];
+    times = new RepairTimes(plan, draws);
     clocks = new Clocks(this);
     lives = new Lives(this);
     frailty = new Frailty(this);
@@ -140,8 +142,7 @@ final class Stage {
   /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
   void play() {
     calm.recordInstant();
-    int timer = agenda.peek();
-    while (timer != Agenda.NONE && agenda.time(timer) <= plan.horizon) {
+    for (int timer = agenda.peek(); isDue(timer, plan.horizon); timer = agenda.peek()) {
       double at = agenda.time(timer);
       exposure.pass(at);
       if (agenda.rank(timer) == 0) {
@@ -151,17 +152,19 @@ final class Stage {
         take(timer);
         rule.declare();
       }
-      timer = agenda.peek();
-      if (timer == Agenda.NONE || agenda.time(timer) > now) {
+      if (!isDue(agenda.peek(), now)) {
         calm.recordInstant();
-        calm.enterIfOnCourse();
+        calm.enterIfOnCourse(); // which unsets timers
       }
       if (clocks.biased()) {
-        clocks.depthIs(wrong());
-        timer = agenda.peek(); // a bias may have moved something before it
+        clocks.depthIs(wrong()); // which moves them
       }
     }
     exposure.pass(plan.horizon);
+  }
+
+  private boolean isDue(int timer, double by) {
+    return timer != Agenda.NONE && agenda.time(timer) <= by;
   }
 
   /** All failures and mishaps of one instant strike before what is lost by them is told. */
@@ -202,10 +205,7 @@ final class Stage {
 
   /** A delay from now, in hours. */
   double delay(Delay delay, long key) {
-    if (delay instanceof Delay.Lawful lawful) {
-      return draws.remaining(lawful.law(), 0, key);
-    }
-    return untilLook(((Delay.Looks) delay).periodHours());
+    return times.delay(delay, now, key);
   }
 
   double delay(Law law, long key) {
@@ -214,7 +214,7 @@ final class Stage {
 
   /** Hours until the next look by the clock, 0 at the very instant of one. */
   double untilLook(double period) {
-    return Math.max(0, Math.max(1, Math.ceil(now / period)) * period - now);
+    return RepairTimes.untilLook(period, now);
   }
 
   /** What a copy holds now, whether on course or not. */

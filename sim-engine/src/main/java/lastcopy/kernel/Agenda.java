@@ -1,77 +1,86 @@
 package lastcopy.kernel;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The event queue: a fixed number of timers, each set to one time or to none.
  *
- * <p>An indexed binary heap in primitive arrays. Of two timers at one instant the one of the
- * earlier {@link Priority} goes first, then the one of the lower number; the order of setting never
- * decides.
+ * <p>Of two timers at one instant the one of the earlier {@link Priority} goes first, then the one
+ * of the lower number; the order of setting never decides.
+ *
+ * <p>A studio has a handful of timers, and many that are set are unset before they are due. So
+ * setting writes a time down, and only when what goes next is asked for are the blocks of timers
+ * touched since searched, and then the earliest of the blocks taken. For up to some hundred timers
+ * that is faster than a heap.
  */
 public final class Agenda {
 
   /** No timer is set. */
   public static final int NONE = -1;
 
+  private static final double UNSET = Double.POSITIVE_INFINITY;
+  private static final int BLOCK_BITS = 4;
+
   private final int[] rank;
   private final double[] time;
-  private final int[] heap;
-  private final int[] place;
-  private int size;
 
-  /** An agenda with one timer for each priority given; the number of a timer is its index. */
+  // For each block of timers, the earliest and whether it has to be searched for.
+  private final int[] earliest;
+  private final boolean[] touched;
+  private int next;
+  private boolean stale;
+
+  /**
+   * An agenda with one timer for each priority given; the number of a timer is its index.
+   *
+   * @param priorities at least one, none before an earlier one
+   * @throws IllegalArgumentException if one is
+   */
   @SuppressWarnings("EnumOrdinal") // the order of the constants is what they mean
   public Agenda(Priority[] priorities) {
     int n = priorities.length;
-    rank = new int[n];
-    time = new double[n];
-    heap = new int[n];
-    place = new int[n];
-    for (int i = 0; i < n; i++) {
-      rank[i] = priorities[i].ordinal();
+    rank = Arrays.stream(priorities).mapToInt(Priority::ordinal).toArray();
+    for (int i = 1; i < n; i++) {
+      if (rank[i] < rank[i - 1]) {
+        throw new IllegalArgumentException("timers must be numbered by priority: " + i);
+      }
     }
-    Arrays.fill(place, NONE);
+    time = new double[n];
+    int blocks = ((n - 1) >> BLOCK_BITS) + 1;
+    earliest = IntStream.range(0, blocks).map(b -> b << BLOCK_BITS).toArray();
+    touched = new boolean[blocks];
+    clear();
   }
 
   /** Unsets every timer. */
   public void clear() {
-    for (int i = 0; i < size; i++) {
-      place[heap[i]] = NONE;
-    }
-    size = 0;
+    Arrays.fill(time, UNSET);
+    Arrays.fill(touched, true);
+    next = 0;
+    stale = false;
   }
 
   /** Sets a timer, or moves it. */
   public void set(int timer, double at) {
+    stale = stale || (timer == next && at > time[timer]);
     time[timer] = at;
-    if (place[timer] == NONE) {
-      place[timer] = size;
-      heap[size++] = timer;
+    touched[timer >> BLOCK_BITS] = true;
+    if (at < time[next] || (at == time[next] && timer < next)) { // of no use while stale
+      next = timer;
     }
-    siftUp(place[timer]);
-    siftDown(place[timer]);
   }
 
   /** Unsets a timer; nothing if it is not set. */
   public void cancel(int timer) {
-    int at = place[timer];
-    if (at == NONE) {
-      return;
-    }
-    place[timer] = NONE;
-    int moved = heap[--size];
-    if (moved != timer) {
-      heap[at] = moved;
-      place[moved] = at;
-      siftUp(at);
-      siftDown(place[moved]);
-    }
+    time[timer] = UNSET;
+    touched[timer >> BLOCK_BITS] = true;
+    stale |= timer == next;
   }
 
   /** Whether a timer is set. */
   public boolean isSet(int timer) {
-    return place[timer] != NONE;
+    return time[timer] != UNSET;
   }
 
   /** The time that a set timer is set to. */
@@ -81,50 +90,44 @@ public final class Agenda {
 
   /** The timer that goes next, or {@link #NONE}. */
   public int peek() {
-    return size == 0 ? NONE : heap[0];
+    if (stale) {
+      search();
+    }
+    return time[next] == UNSET ? NONE : next;
+  }
+
+  private void search() {
+    int best = 0;
+    double least = UNSET;
+    for (int b = 0; b < earliest.length; b++) {
+      if (touched[b]) {
+        earliest[b] = searchBlock(b << BLOCK_BITS);
+        touched[b] = false;
+      }
+      if (time[earliest[b]] < least) {
+        best = earliest[b];
+        least = time[best];
+      }
+    }
+    next = best;
+    stale = false;
+  }
+
+  private int searchBlock(int from) {
+    int best = from;
+    double least = time[from];
+    int to = Math.min(from + (1 << BLOCK_BITS), time.length);
+    for (int i = from + 1; i < to; i++) {
+      if (time[i] < least) {
+        least = time[i];
+        best = i;
+      }
+    }
+    return best;
   }
 
   /** The rank of the priority of a timer. */
   public int rank(int timer) {
     return rank[timer];
-  }
-
-  private boolean before(int a, int b) {
-    if (time[a] != time[b]) {
-      return time[a] < time[b];
-    }
-    return rank[a] != rank[b] ? rank[a] < rank[b] : a < b;
-  }
-
-  private void siftUp(int from) {
-    int at = from;
-    int timer = heap[at];
-    while (at > 0 && before(timer, heap[(at - 1) / 2])) {
-      put(at, heap[(at - 1) / 2]);
-      at = (at - 1) / 2;
-    }
-    put(at, timer);
-  }
-
-  private void siftDown(int from) {
-    int at = from;
-    int timer = heap[at];
-    while (2 * at + 1 < size) {
-      int child = 2 * at + 1;
-      if (child + 1 < size && before(heap[child + 1], heap[child])) {
-        child++;
-      }
-      if (!before(heap[child], timer)) {
-        break;
-      }
-      put(at, heap[child]);
-      at = child;
-    }
-    put(at, timer);
-  }
-
-  private void put(int at, int timer) {
-    heap[at] = timer;
-    place[timer] = at;
   }
 }

@@ -1,5 +1,7 @@
 package lastcopy.law;
 
+import lastcopy.number.Elementary;
+
 /**
  * A law of a non-negative time: the life of a drive over its age, or a delay of a repair.
  *
@@ -7,8 +9,8 @@ package lastcopy.law;
  * the cumulative hazard, T = H⁻¹(H(a) + E) − a with E a unit exponential, so that one uniform gives
  * one life whatever the law. Times and ages are in hours; hazards are per hour.
  *
- * <p>All laws are immutable. Transcendental functions are StrictMath's, so that a value is the same
- * to the last digit on any machine.
+ * <p>All laws are immutable. Transcendental functions are {@link Elementary}'s or StrictMath's, so
+ * that a value is the same to the last digit on any machine.
  */
 public sealed interface Law permits Exponential, Weibull, Fixed, Uniform, ByAge, Competing, Never {
 
@@ -36,7 +38,7 @@ public sealed interface Law permits Exponential, Weibull, Fixed, Uniform, ByAge,
 
   /** The survival function S(t) = exp(−H(t)). */
   default double survival(double age) {
-    return StrictMath.exp(-cumulativeHazard(age));
+    return Elementary.exp(-cumulativeHazard(age));
   }
 
   /**

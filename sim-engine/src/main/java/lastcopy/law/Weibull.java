@@ -1,5 +1,6 @@
 package lastcopy.law;
 
+import lastcopy.number.Elementary;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -21,17 +22,17 @@ public record Weibull(double shape, double scale, double location) implements La
 
   @Override
   public double cumulativeHazard(double age) {
-    return age <= location ? 0 : StrictMath.pow((age - location) / scale, shape);
+    return age <= location ? 0 : Elementary.pow((age - location) / scale, shape);
   }
 
   @Override
   public double inverseCumulativeHazard(double hazard) {
-    return location + scale * StrictMath.pow(hazard, 1 / shape);
+    return location + scale * Elementary.pow(hazard, 1 / shape);
   }
 
   @Override
   public double hazard(double age) {
-    return age < location ? 0 : shape / scale * StrictMath.pow((age - location) / scale, shape - 1);
+    return age < location ? 0 : shape / scale * Elementary.pow((age - location) / scale, shape - 1);
   }
 
   @Override

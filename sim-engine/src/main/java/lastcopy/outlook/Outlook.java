@@ -46,7 +46,7 @@ public record Outlook(
     for (int i = 0; i < layout.copies().size(); i++) {
       copies.add(copy(studio, layout, i, shoots, course, room));
     }
-    List<Warning> warnings = new Warnings(studio, layout, copies, shoots).all();
+    List<Warning> warnings = Warnings.of(studio, layout, copies, shoots);
     return new Outlook(layout, room.byYear(), copies, warnings);
   }
 

@@ -1,5 +1,7 @@
 package lastcopy.random;
 
+import lastcopy.number.Elementary;
+
 /**
  * Draws that are keyed by what they are for: seed, history and source, with no state to carry.
  *
@@ -63,7 +65,7 @@ public final class KeyedRandom {
    * @return from 0 to 36.74 (53 ln 2), finite
    */
   public static double exponential(long bits) {
-    return 0.0 - StrictMath.log(openUniform(bits)); // 0.0 − x: no negative zero
+    return 0.0 - Elementary.log(openUniform(bits)); // 0.0 − x: no negative zero
   }
 
   /** SplitMix64's output function, a bijection. */

@@ -2,10 +2,14 @@ package lastcopy.simulate;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
 
 /** Chunks of history numbers, simulated on threads a little ahead, handed out in their order. */
 final class Ahead<T> {
@@ -15,6 +19,8 @@ final class Ahead<T> {
     /** The work of so many histories from a number on. */
     Callable<T> chunk(long first, int count);
   }
+
+  private static final long POLL_MILLIS = 100;
 
   private final ExecutorService threads;
   private final int depth;
@@ -38,15 +44,24 @@ final class Ahead<T> {
     return handedOut < cap;
   }
 
-  T next() {
+  /**
+   * The next chunk.
+   *
+   * @param leaves asked again and again while it is waited for; true gives it up
+   * @return empty if it was given up
+   */
+  Optional<T> next(BooleanSupplier leaves) {
     while (waiting.size() <= depth && submitted < cap) {
       int now = (int) Math.min(size, cap - submitted);
       waiting.add(threads.submit(work.chunk(submitted, now)));
       submitted += now;
     }
-    count = (int) Math.min(size, cap - handedOut);
-    handedOut += count;
-    return await(waiting.remove());
+    Optional<T> chunk = await(waiting.remove(), leaves);
+    if (chunk.isPresent()) {
+      count = (int) Math.min(size, cap - handedOut);
+      handedOut += count;
+    }
+    return chunk;
   }
 
   /** Histories of the chunk that was handed out last. */
@@ -64,9 +79,17 @@ final class Ahead<T> {
     waiting.forEach(future -> future.cancel(false));
   }
 
-  private static <T> T await(Future<T> chunk) {
+  private static <T> Optional<T> await(Future<T> chunk, BooleanSupplier leaves) {
     try {
-      return chunk.get();
+      while (true) {
+        try {
+          return Optional.of(chunk.get(POLL_MILLIS, TimeUnit.MILLISECONDS));
+        } catch (TimeoutException e) {
+          if (leaves.getAsBoolean()) {
+            return Optional.empty();
+          }
+        }
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);

@@ -11,8 +11,8 @@ import lastcopy.history.History;
  */
 record Chunk(LossTally[] tallies, BitSet[] lossy) {
 
-  /** Histories of a chunk. */
-  static final int SIZE = 8_192;
+  /** Histories of a chunk: few, so that a stop or an interruption never waits for long. */
+  static final int SIZE = 1_024;
 
   static Chunk simulate(
       History[] layouts, boolean[] active, Thresholds thresholds, long first, int count) {

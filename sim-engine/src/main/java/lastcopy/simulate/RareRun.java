@@ -91,8 +91,9 @@ final class RareRun {
     long nextLook =
         (long) Math.min(1e12, settings.needs(tuned.anyVariance(), tuned.bytesVariance()));
     while (!enough && goOn && chunks.hasNext()) {
-      tally.merge(chunks.next());
-      goOn = watch.merged(results.figures(plain, tally, false));
+      Optional<RareTally> chunk = chunks.next(() -> watch.leaves() && chunks.handedOut() > 0);
+      chunk.ifPresent(tally::merge);
+      goOn = chunk.isPresent() && watch.merged(results.figures(plain, tally, false));
       if (chunks.handedOut() >= nextLook) {
         enough = settings.histories().isEmpty() && preciseEnough(tally);
         nextLook = chunks.handedOut() + chunks.handedOut() / LOOKS;
@@ -103,11 +104,13 @@ final class RareRun {
     return new Outcome(tally, doubt.isEmpty() && preciseEnough(tally), doubt);
   }
 
-  /** Told of what merged chunks say. */
-  @FunctionalInterface
+  /** Watches a run. */
   interface Watch {
-    /** Whether to go on. */
+    /** Told what merged chunks say; whether to go on. */
     boolean merged(RareFigures figures);
+
+    /** Whether to leave a chunk that is not done yet. */
+    boolean leaves();
   }
 
   private RareTally simulated(Mixture mixture, long first, int count) {
@@ -121,7 +124,8 @@ final class RareRun {
   }
 
   private boolean preciseEnough(RareTally tally) {
-    return tally.any.trusted() && settings.preciseEnough(results.figures(plain, tally, false));
+    return tally.any.trusted()
+        && settings.precisionShare(results.figures(plain, tally, false)) >= 1;
   }
 
   private Optional<String> doubt(RareTally tally) {

@@ -62,11 +62,19 @@ public record Settings(
     return variance * 4 / (precision * precision); // 2: the normal quantile of 95 %, near enough
   }
 
-  /** Whether figures are as precise as asked for, means 2.5 times less so. */
-  boolean preciseEnough(Figures figures) {
+  /**
+   * Which part of the histories that the precision asked for needs there has been: half-widths
+   * shrink with the root of their number, and the widest decides; means may be 2.5 times as wide.
+   *
+   * @return at least 0; from 1 on the precision is reached
+   */
+  double precisionShare(Figures figures) {
     double forMeans = MEAN_FACTOR * precision;
-    return figures.anyLoss().relativeHalfWidth() <= precision
-        && figures.lossEvents().relativeHalfWidth() <= forMeans
-        && figures.bytesLost().relativeHalfWidth() <= forMeans;
+    double means =
+        Math.min(
+            forMeans / figures.lossEvents().relativeHalfWidth(),
+            forMeans / figures.bytesLost().relativeHalfWidth());
+    double least = Math.min(precision / figures.anyLoss().relativeHalfWidth(), means);
+    return least * least;
   }
 }

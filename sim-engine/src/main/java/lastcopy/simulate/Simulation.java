@@ -1,6 +1,5 @@
 package lastcopy.simulate;
 
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Queue;
@@ -33,6 +32,9 @@ public final class Simulation {
     LongFunction<Biasable> of(Layout layout);
   }
 
+  /** A layout is looked at after so many more histories at the earliest. */
+  private static final long LOOK_EVERY = 8_192;
+
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
@@ -41,8 +43,9 @@ public final class Simulation {
   private final Totals totals;
   private final boolean[] active;
   private final long[] nextLook;
+  private final double[] shareOfOne;
+  private final long began = System.nanoTime();
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
-  private final long deadline;
   private boolean piloted;
 
   private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
@@ -56,7 +59,8 @@ public final class Simulation {
     active = new boolean[n];
     Arrays.fill(active, true);
     nextLook = new long[n];
-    deadline = System.nanoTime() + settings.time().map(Duration::toNanos).orElse(0L);
+    Arrays.fill(nextLook, LOOK_EVERY);
+    shareOfOne = new double[n];
   }
 
   /**
@@ -101,7 +105,11 @@ public final class Simulation {
             settings.histories().orElse(Long.MAX_VALUE),
             this::work);
     while (anyActive() && chunks.hasNext()) {
-      totals.merge(chunks.next(), active, chunks.count());
+      Optional<Chunk> chunk = chunks.next(() -> leaves(chunks.handedOut()));
+      if (chunk.isEmpty()) {
+        return !progress.cancelled();
+      }
+      totals.merge(chunk.get(), active, chunks.count());
       look(chunks.handedOut(), !chunks.hasNext());
       if (!piloted && (chunks.handedOut() >= Pilot.HISTORIES || !chunks.hasNext())) {
         piloted = true;
@@ -110,15 +118,30 @@ public final class Simulation {
       if (progress.cancelled()) {
         return false;
       }
-      if (late(deadline)) {
+      if (timeShare() >= 1) {
         break;
       }
     }
     return true;
   }
 
-  private boolean late(long when) {
-    return settings.time().isPresent() && System.nanoTime() - when >= 0;
+  /**
+   * What an interruption or the cap on time finds unfinished is left, once there is anything at
+   * all.
+   */
+  private boolean leaves(long merged) {
+    if (merged > 0) {
+      return progress.cancelled() || timeShare() >= 1;
+    }
+    String first = studio.layouts().get(0).id();
+    progress.merged(first, 0, Double.POSITIVE_INFINITY, Math.min(1, timeShare()));
+    return false;
+  }
+
+  private double timeShare() {
+    return settings.time().isEmpty()
+        ? 0
+        : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
   }
 
   private boolean anyActive() {
@@ -159,8 +182,8 @@ public final class Simulation {
         RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
         Optional<Tuning.Tuned> tuned = run.tune();
         if (tuned.filter(pilot::takesRare).isPresent()) {
-          long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
-          take(l, run.count(tuned.get(), threads, figures -> watch(layout, figures, until)));
+          double until = timeShare() + (1 - timeShare()) / (active.length - l + 1);
+          take(l, run.count(tuned.get(), threads, watch(layout, until)));
         } else if (tuned.isEmpty()) {
           totals.doubts[l] = RareRun.NONE_LOST;
         }
@@ -186,28 +209,47 @@ public final class Simulation {
       if (active[l]) {
         LossTally tally = totals.tallies[l];
         Figures figures = totals.results(l).figures(tally);
-        tell(studio.layouts().get(l), merged, figures);
         boolean piloting = settings.method() == Method.RARE && !piloted;
         if (!piloting && (merged >= nextLook[l] || last)) {
-          totals.reached[l] =
-              tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
-                  && settings.preciseEnough(figures);
+          double share = settings.precisionShare(figures);
+          totals.reached[l] = tally.losses >= Math.min(LEAST_LOSSES, tally.histories) && share >= 1;
+          shareOfOne[l] = share / merged;
           // With a cap on histories every layout goes on to it, as asked.
           active[l] = settings.histories().isPresent() || !totals.reached[l];
-          nextLook[l] = merged + merged / 8;
+          nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
+        tell(studio.layouts().get(l), merged, figures, shareOfOne[l] * merged);
       }
     }
   }
 
-  private boolean watch(Layout layout, RareFigures figures, long until) {
-    tell(layout, figures.tally().any.histories(), figures);
-    return !progress.cancelled() && !late(until);
+  /** Tells how far a layout is on the way to its nearest stop. */
+  private void tell(Layout layout, long merged, Figures figures, double ofPrecision) {
+    double ofCap =
+        settings.histories().isPresent()
+            ? (double) merged / settings.histories().getAsLong()
+            : ofPrecision;
+    progress.merged(
+        layout.id(),
+        merged,
+        figures.anyLoss().relativeHalfWidth(),
+        Math.min(1, Math.max(ofCap, timeShare())));
   }
 
-  private void tell(Layout layout, long histories, Figures figures) {
-    double precision = figures.anyLoss().relativeHalfWidth();
-    double share = settings.precision() / precision;
-    progress.merged(layout.id(), histories, precision, Math.min(1, share * share));
+  /** Watches biased histories of a layout, which have the time up to a share of the cap. */
+  private RareRun.Watch watch(Layout layout, double until) {
+    return new RareRun.Watch() {
+      @Override
+      public boolean merged(RareFigures figures) {
+        long histories = figures.tally().any.histories();
+        tell(layout, histories, figures, settings.precisionShare(figures));
+        return !leaves();
+      }
+
+      @Override
+      public boolean leaves() {
+        return progress.cancelled() || timeShare() >= until;
+      }
+    };
   }
 }

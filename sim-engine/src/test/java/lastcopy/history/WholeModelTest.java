@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
  */
 class WholeModelTest {
 
-  private static final int STUDIOS = 150;
+  private static final int STUDIOS = 60;
   private static final int HISTORIES = 20;
 
   /** The shortcut by the undisturbed course gives what event by event gives. */

@@ -24,6 +24,9 @@ final class Agreement {
   /** Histories of an ordinary check: an error of 1.7 % at p = 0.5 and of 5 % at p = 0.1 shows. */
   static final long HISTORIES = 200_000;
 
+  /** Histories where they take long: an error of 3.4 % at p = 0.5 and of 10 % at p = 0.1 shows. */
+  static final long FEWER = 50_000;
+
   private Agreement() {}
 
   static Settings settings(long seed, double confidence, long histories, int threads) {
@@ -55,5 +58,22 @@ final class Agreement {
         .isBetween(estimate.low(), estimate.high());
     // An interval so wide that it cannot disagree proves nothing.
     assertThat(estimate.high() - estimate.low()).as("width of %s", estimate).isLessThan(exact);
+  }
+
+  /** Two studios of one layout lose the very same under one seed: nothing is statistical here. */
+  static void sameLosses(Studio one, Studio other) {
+    LayoutResult was = simulate(one, 20_000);
+    LayoutResult is = simulate(other, 20_000);
+    assertThat(was.anyLoss().seen()).isTrue();
+    assertThat(is.anyLoss()).isEqualTo(was.anyLoss());
+    assertThat(is.curve()).isEqualTo(was.curve());
+    assertThat(is.lossEvents()).isEqualTo(was.lossEvents());
+    assertThat(is.bytesLost()).isEqualTo(was.bytesLost());
+    assertThat(is.exceedanceShoots()).isEqualTo(was.exceedanceShoots());
+  }
+
+  /** Not one loss in many histories. */
+  static void neverLoses(Studio studio) {
+    assertThat(simulate(studio, 20_000).anyLoss().seen()).isFalse();
   }
 }

@@ -46,6 +46,16 @@ final class CopyMaker {
   private double keepsDeleted;
   private Copy.Reach reach = Copy.Reach.ONLINE;
   private boolean startsFull = true;
+  private double driveBytes = DRIVE_BYTES;
+  private double boughtAt;
+  private Optional<Law> failsOff = Optional.empty();
+  private Optional<Medium.Batch> batch = Optional.empty();
+  private OptionalDouble replaceAt = OptionalDouble.empty();
+  private Optional<Law> latent = Optional.empty();
+  private Optional<Law> scrub = Optional.empty();
+  private double readErrors;
+  private Rebuild.Reads reads = Rebuild.Reads.ALL;
+  private Optional<Copy.Rotation> rotation = Optional.empty();
 
   private CopyMaker(String id, Arrangement arrangement, int drives, Optional<Rate> service) {
     this.id = id;
@@ -97,6 +107,54 @@ final class CopyMaker {
     return this;
   }
 
+  CopyMaker driveBytes(double bytes) {
+    driveBytes = bytes;
+    return this;
+  }
+
+  /** Drives that come later are bought at an age. */
+  CopyMaker boughtAt(double hours) {
+    boughtAt = hours;
+    return this;
+  }
+
+  CopyMaker failsOff(Law law) {
+    failsOff = Optional.of(law);
+    return this;
+  }
+
+  CopyMaker batch(String name, double spread) {
+    batch = Optional.of(new Medium.Batch(name, spread));
+    return this;
+  }
+
+  CopyMaker replacedAt(double hours) {
+    replaceAt = OptionalDouble.of(hours);
+    return this;
+  }
+
+  /** Drives grow unreadable spots after a law. */
+  CopyMaker latentDefects(Law law) {
+    latent = Optional.of(law);
+    return this;
+  }
+
+  CopyMaker scrub(Law law) {
+    scrub = Optional.of(law);
+    return this;
+  }
+
+  CopyMaker readErrors(double perBit) {
+    readErrors = perBit;
+    return this;
+  }
+
+  /** Rebuilds read the part in use only. */
+  CopyMaker readsUsed() {
+    reads = Rebuild.Reads.USED;
+    return this;
+  }
+
   CopyMaker at(Place where) {
     place = where;
     return this;
@@ -131,6 +189,17 @@ final class CopyMaker {
   }
 
   CopyMaker fed(String from, Feed.Schedule schedule, double bytesPerSecond) {
+    return fed(from, schedule, bytesPerSecond, Feed.DEFAULT_VISIT_HOURS);
+  }
+
+  /** Drives that take turns offline, each visiting from the start of its run. */
+  CopyMaker rotates(String from, int turns, Feed.Every every, double visitHours) {
+    rotation = Optional.of(new Copy.Rotation(turns, every.everyHours()));
+    return fed(from, every, AT_ONCE, visitHours).offline();
+  }
+
+  private CopyMaker fed(
+      String from, Feed.Schedule schedule, double bytesPerSecond, double visitHours) {
     feed =
         Optional.of(
             new Feed(
@@ -139,7 +208,7 @@ final class CopyMaker {
                 OptionalDouble.of(bytesPerSecond),
                 Rate.NONE,
                 OptionalDouble.empty(),
-                Feed.DEFAULT_VISIT_HOURS));
+                visitHours));
     return this;
   }
 
@@ -178,7 +247,7 @@ final class CopyMaker {
         reach,
         startsFull,
         Optional.empty(),
-        Optional.empty());
+        rotation);
   }
 
   private Medium driveSet() {
@@ -186,21 +255,21 @@ final class CopyMaker {
         drives,
         new DriveModel(
             "drive",
-            DRIVE_BYTES,
+            driveBytes,
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             life,
             age,
-            0,
-            Optional.empty()),
+            boughtAt,
+            failsOff),
         arrangement,
-        Optional.empty(),
-        new Rebuild(new Rebuild.ByLaw(rebuild), Rebuild.Reads.ALL),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Optional.empty(),
+        batch,
+        new Rebuild(new Rebuild.ByLaw(rebuild), reads),
+        replaceAt,
+        latent,
+        scrub,
         strain,
-        0);
+        readErrors);
   }
 }

@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import static lastcopy.simulate.Agreement.sameLosses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -85,17 +86,6 @@ class InvarianceTest {
     assertThat(is.bytesLost()).isEqualTo(was.bytesLost());
     assertThat(is.shootsHit()).isEqualTo(was.shootsHit());
     assertThat(is.exposure()).isEqualTo(was.exposure());
-  }
-
-  private static void sameLosses(Studio one, Studio other) {
-    LayoutResult was = only(one);
-    LayoutResult is = only(other);
-    assertThat(was.anyLoss().seen()).isTrue();
-    assertThat(is.anyLoss()).isEqualTo(was.anyLoss());
-    assertThat(is.curve()).isEqualTo(was.curve());
-    assertThat(is.lossEvents()).isEqualTo(was.lossEvents());
-    assertThat(is.bytesLost()).isEqualTo(was.bytesLost());
-    assertThat(is.exceedanceShoots()).isEqualTo(was.exceedanceShoots());
   }
 
   private static LayoutResult only(Studio studio) {

@@ -1,6 +1,8 @@
 package lastcopy.simulate;
 
 import static lastcopy.simulate.Agreement.agrees;
+import static lastcopy.simulate.Agreement.neverLoses;
+import static lastcopy.simulate.Agreement.sameLosses;
 import static lastcopy.simulate.Agreement.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -43,7 +45,10 @@ class RepairableSetsTest {
     assertThat(result.everythingLost()).isEqualTo(result.anyLoss());
   }
 
-  /** Red if m is off by one, or if m + 1 failures wait for one repairman (serial repair). */
+  /**
+   * Red if m is off by one, if m + 1 failures wait for one repairman (serial repair), if strain is
+   * left out, or if it stays on a drive after the others are whole again.
+   */
   @ParameterizedTest
   @CsvSource({
     "MIRROR,3,400,60,2000,1",
@@ -51,7 +56,12 @@ class RepairableSetsTest {
     "PARITY,8,10000,60,8760,1",
     "DOUBLE_PARITY,6,2000,150,4000,1",
     "DOUBLE_PARITY,4,300,50,1000,1",
-    "STRIPE,3,9000,1,2000,1"
+    "STRIPE,3,9000,1,2000,1",
+    "MIRROR,2,1000,50,2000,4",
+    "MIRROR,2,300,50,2000,.25",
+    "MIRROR,3,800,100,2000,3",
+    "PARITY,5,5000,60,4000,2.5",
+    "DOUBLE_PARITY,5,1500,100,4000,2"
   })
   void groups(
       Arrangement arrangement,
@@ -115,5 +125,37 @@ class RepairableSetsTest {
     CopyMaker mirror =
         CopyMaker.markov("main", Arrangement.MIRROR, 2, 1_000, 100).lookedAtEvery(200);
     agrees(simulate(Studios.archive(1_600, mirror)).anyLoss(), exact);
+  }
+
+  /**
+   * A mirror that nobody repairs, hazard H in all and k times that once one is down: S(H) =
+   * (2e^(−kH) − k·e^(−2H))/(2 − k), whatever the law (own integral over the first failure). Red if
+   * the strained life is drawn afresh instead of going on from its age.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 0.5})
+  void strainWithoutRepair(double strain) {
+    Weibull life = new Weibull(2.5, 20_000, 0);
+    double hazard = life.cumulativeHazard(14_000) - life.cumulativeHazard(6_000);
+    double survival =
+        (2 * Math.exp(-strain * hazard) - strain * Math.exp(-2 * hazard)) / (2 - strain);
+    CopyMaker mirror =
+        CopyMaker.set("main", Arrangement.MIRROR, 2)
+            .life(life)
+            .aged(new Fixed(6_000))
+            .strain(strain)
+            .neverReplaced();
+    agrees(simulate(Studios.archive(8_000, mirror)).anyLoss(), 1 - survival);
+  }
+
+  /** Without a second drive to strain, and where a second never fails while one is down. */
+  @Test
+  void strainAtItsLimits() {
+    sameLosses(
+        Studios.archive(2_000, CopyMaker.markov("main", Arrangement.STRIPE, 3, 9_000, 1)),
+        Studios.archive(
+            2_000, CopyMaker.markov("main", Arrangement.STRIPE, 3, 9_000, 1).strain(9)));
+    neverLoses(
+        Studios.archive(2_000, CopyMaker.markov("main", Arrangement.MIRROR, 2, 300, 50).strain(0)));
   }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
@@ -16,6 +17,8 @@ import lastcopy.scenario.Units;
 
 /** Makes studios for tests; times in hours, sizes in bytes. */
 final class Studios {
+
+  static final double VAULT_BYTES = 1_000 * Units.TB;
 
   private Studios() {}
 
@@ -38,6 +41,27 @@ final class Studios {
   /** A studio of one layout with a terabyte on hand that shoots nothing. */
   static Studio archive(double horizonHours, CopyMaker... copies) {
     return of(horizonHours, onHand(Units.TB), layout("only", copies));
+  }
+
+  /** The same with so much on hand that lost clips never meet. */
+  static Studio vault(double horizonHours, CopyMaker... copies) {
+    return of(horizonHours, onHand(VAULT_BYTES), layout("only", copies));
+  }
+
+  /**
+   * A studio that shoots every week, so that each failure of a lone drive loses something if no
+   * drive fails in its first week.
+   */
+  static Studio shootingWeekly(double horizonHours, CopyMaker... copies) {
+    return of(
+        horizonHours,
+        shooting(Units.TB, Units.HOURS_PER_WEEK, Units.GB, 0),
+        layout("only", copies));
+  }
+
+  /** A working copy with the copies beside it. */
+  static CopyMaker[] with(CopyMaker main, CopyMaker... others) {
+    return Stream.concat(Stream.of(main), Arrays.stream(others)).toArray(CopyMaker[]::new);
   }
 
   static Layout layout(String id, CopyMaker... copies) {

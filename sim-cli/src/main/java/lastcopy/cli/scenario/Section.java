@@ -28,7 +28,7 @@ final class Section {
     if (node instanceof MappingNode mapping) {
       mapping.getValue().forEach(section::add);
     } else {
-      String accepted = "keys with values, such as " + String.join(", ", kind.keys());
+      String accepted = "keys with values, such as " + Spelling.few("", kind.keys());
       notes.problem(node, Nodes.describe(node) + " for " + kind.phrase(), accepted);
     }
     return section;
@@ -43,7 +43,7 @@ final class Section {
     notes.problem(
         entry.getKeyNode(),
         "'" + key + "', which is no key of " + kind.phrase(),
-        String.join(", ", kind.keys()),
+        Spelling.few(key, kind.keys()),
         Spelling.nearest(key, kind.keys()));
   }
 

@@ -3,22 +3,42 @@ package lastcopy.cli.scenario;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that was probably meant. */
-final class Spelling {
+public final class Spelling {
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
+  private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
   private static final int FURTHEST = 2;
+
+  /** Up to so many words a message lists all of them. */
+  private static final int FEW = 6;
 
   private Spelling() {}
 
   /** The known word nearest to one that is not known, or an empty string if none is near. */
-  static String nearest(String word, Collection<String> known) {
+  public static String nearest(String word, Collection<String> known) {
     return known.stream()
         .filter(other -> distance(word, other) <= furthest(word))
         .min(Comparator.comparingInt(other -> distance(word, other)))
         .orElse("");
+  }
+
+  /** The known words in a message: all of a few, of many those most like the one not known. */
+  static String few(String word, List<String> known) {
+    if (known.size() <= FEW) {
+      return String.join(", ", known);
+    }
+    Comparator<String> likeness =
+        Comparator.comparingDouble(other -> -LIKENESS.apply(lower(word), other));
+    return known.stream().sorted(likeness).limit(FEW - 1).collect(Collectors.joining(", "))
+        + " or one of "
+        + (known.size() - FEW + 1)
+        + " more (lastcopy inspect --schema lists them)";
   }
 
   /** Numbered or lettered names, such as shelf-1 and shelf-2, are meant to differ. */

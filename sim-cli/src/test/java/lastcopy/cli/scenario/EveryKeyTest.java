@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every key that is simulated, once, and what becomes of it; and what is left out. */
 class EveryKeyTest {
-  private static final String FULL =
+  static final String FULL =
       """
       lastcopy: 1
       studio: Reed Bank Films

@@ -30,9 +30,9 @@ class ProblemsTest {
                 + " GB or 2 TiB (B, kB, MB, GB, TB, PB, KiB, MiB, GiB, TiB). Did you mean 'GB'?",
             "demo.yaml:7:35: found '1 %' with the unknown unit '%'; accepted: a chance such as 2"
                 + " %/year, or a rate such as 0.02 per year. Did you mean '%/year'?",
-            "demo.yaml:15:14: found 'plaice', which is no key of a copy; accepted: "
-                + String.join(", ", Kind.COPY.keys())
-                + ". Did you mean 'place'?",
+            "demo.yaml:15:14: found 'plaice', which is no key of a copy; accepted: place, service,"
+                + " noticed, replace_at, wait or one of 19 more (lastcopy inspect --schema lists"
+                + " them). Did you mean 'place'?",
             "demo.yaml:16:21: found 'dsk', which is no drive model; accepted: desk."
                 + " Did you mean 'desk'?");
   }
@@ -149,6 +149,17 @@ class ProblemsTest {
         .singleElement()
         .asString()
         .contains(message);
+  }
+
+  /** A section of few keys lists them all. */
+  @Test
+  void anUnknownKeyAmongFewListsThemAll() {
+    assertThat(
+            Texts.problems(
+                Texts.VALID.replace("rate: 1 %/year}\ndrives", "odds: 1 %/year}\ndrives")))
+        .singleElement()
+        .asString()
+        .endsWith("'odds', which is no key of a box; accepted: rate, price, speed.");
   }
 
   @Test

@@ -1,0 +1,54 @@
+package lastcopy.cli;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/**
+ * A page of JSON whose numbers are never rounded.
+ *
+ * @param generator writes it
+ */
+record JsonPage(JsonGenerator generator) {
+
+  /** Writes the content of a page. */
+  @FunctionalInterface
+  interface Content {
+    /** Writes everything between the start of the page and its end. */
+    void writeTo(JsonPage page) throws IOException;
+  }
+
+  /**
+   * Writes a page and a line end; leaves the stream open.
+   *
+   * @throws IOException if the stream cannot be written
+   */
+  static void write(OutputStream out, Content content) throws IOException {
+    try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
+      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+      json.setPrettyPrinter(new DefaultPrettyPrinter());
+      content.writeTo(new JsonPage(json));
+      json.writeRaw('\n');
+    }
+  }
+
+  /** A field with a number. */
+  void number(String field, double value) throws IOException {
+    generator.writeFieldName(field);
+    value(value);
+  }
+
+  /** A number; JSON has no infinity: null stands for what is not a finite number. */
+  void value(double value) throws IOException {
+    if (!Double.isFinite(value)) {
+      generator.writeNull();
+    } else if (Numbers.isWhole(value)) {
+      generator.writeNumber((long) value);
+    } else {
+      generator.writeNumber(value);
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package lastcopy.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import lastcopy.prove.Check;
+import lastcopy.prove.Finding;
+import lastcopy.prove.Proof;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Holds the engine against published and exact values, here and now. */
+@Command(
+    name = "prove",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Hold the engine against published and exact values, each with its source.",
+    footer = {"", "Exit status: 0 if every line holds, 1 otherwise."})
+final class ProveCommand implements Callable<Integer> {
+
+  private final Host host;
+  private final Supplier<List<Check>> checks;
+
+  @Mixin private LuckOptions luck;
+
+  @Mixin private JsonOption json;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  ProveCommand(Host host, Supplier<List<Check>> checks) {
+    this.host = host;
+    this.checks = checks;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Proof proof = new Proof(luck.seed(), luck.threads());
+    List<Finding> findings = proof.of(checks.get());
+    json.write(host, ProveText.of(proof, findings), out -> ProveJson.write(proof, findings, out));
+    return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
+  }
+}

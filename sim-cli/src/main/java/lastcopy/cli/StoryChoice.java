@@ -1,0 +1,160 @@
+package lastcopy.cli;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lastcopy.charts.ByteUnit;
+import lastcopy.interval.Estimate;
+import lastcopy.simulate.FirstLoss;
+import lastcopy.simulate.Life;
+import lastcopy.simulate.SearchLimit;
+import lastcopy.simulate.Searching;
+import lastcopy.simulate.Stories;
+import lastcopy.simulate.Story;
+import lastcopy.simulate.Survey;
+
+/** Chooses the history to tell, and says in words how it was chosen. */
+final class StoryChoice {
+
+  /** The search for a loss where nothing was asked for. */
+  private static final SearchLimit SHORT_SEARCH =
+      new SearchLimit(100_000, Optional.of(Duration.ofSeconds(5)));
+
+  private static final double CONFIDENCE = 0.95;
+
+  private final Stories stories;
+  private final Searching watch;
+
+  StoryChoice(Stories stories, Searching watch) {
+    this.stories = stories;
+    this.watch = watch;
+  }
+
+  /** The history of a number. */
+  Told history(long number) {
+    return told(
+        "history", 0, true, stories.tell(number), List.of("It was asked for by its number."));
+  }
+
+  /** The first that loses anything. */
+  Told firstLoss(SearchLimit limit) {
+    FirstLoss found = stories.firstLoss(limit, watch);
+    if (found.number().isPresent()) {
+      return firstLoss(found);
+    }
+    List<String> how = new ArrayList<>();
+    how.add(none(found));
+    how.add("--near-miss tells the history in which a loss was nearest.");
+    return new Told(unlikelyLoss(), "first-loss", found.searched(), how, found.finished());
+  }
+
+  /** A history of an unlikely loss, drawn on purpose and told with its weight: none so far. */
+  private static Optional<Story> unlikelyLoss() {
+    return Optional.empty();
+  }
+
+  private Told firstLoss(FirstLoss found) {
+    long number = found.number().getAsLong();
+    String before =
+        number == 0
+            ? "It is the very first history, and it loses footage."
+            : String.format(
+                Locale.ROOT,
+                "It is the first that loses footage; %s before it lost nothing.",
+                number == 1 ? "the one" : String.format(Locale.ROOT, "the %,d", number));
+    return told("first-loss", found.searched(), true, stories.tell(number), List.of(before));
+  }
+
+  private static String none(FirstLoss found) {
+    Estimate chance = found.chanceIfNone(CONFIDENCE);
+    return String.format(
+        Locale.ROOT,
+        "None of %,d histories loses anything: the chance of any loss is at most %s"
+            + " (95 %% sure, one-sided).",
+        found.searched(),
+        oneIn(chance.high()));
+  }
+
+  /** Rounded so that the chance is not told smaller than it is. */
+  private static String oneIn(double chance) {
+    double one = 1 / chance;
+    double step = Math.pow(10, Math.max(0, Math.floor(Math.log10(one)) - 1));
+    return String.format(Locale.ROOT, "1 in %,.0f", Math.max(1, Math.floor(one / step) * step));
+  }
+
+  /** A typical one. */
+  Told typical(SearchLimit limit) {
+    Survey survey = stories.survey(limit, watch);
+    List<String> how = new ArrayList<>();
+    how.add(
+        String.format(
+            Locale.ROOT,
+            "Of the first %,d histories, %,d had no mishap and no failure at all, and %,d lost"
+                + " footage.",
+            survey.searched(),
+            survey.searched() - survey.lives().size(),
+            survey.losing()));
+    Optional<Life> life = survey.typical();
+    how.add(life.map(found -> median(survey, found)).orElse("So the first of them is told."));
+    how.add("Typical means no more than that: it is not a forecast.");
+    Story story = stories.tell(life.map(Life::number).orElse(0L));
+    return told("typical", survey.searched(), survey.finished(), story, how);
+  }
+
+  private static String median(Survey survey, Life life) {
+    String of =
+        survey.losingIsCommoner()
+            ? "most lost footage, and of those this one lost the median amount, "
+                + ByteUnit.format(life.lostBytes())
+            : "most lost nothing, and of those this one has the median number of happenings, "
+                + life.happenings();
+    return String.format(
+        Locale.ROOT, "Of the %,d in which something went wrong, %s.", survey.lives().size(), of);
+  }
+
+  /** The one in which a loss was nearest. */
+  Told nearMiss(SearchLimit limit) {
+    Survey survey = stories.survey(limit, watch);
+    Optional<Life> life = survey.nearMiss();
+    String among =
+        String.format(
+            Locale.ROOT,
+            "Of the %,d among the first %,d histories that lost nothing, ",
+            survey.searched() - survey.losing(),
+            survey.searched());
+    String how =
+        life.isEmpty()
+            ? "none had a mishap or a failure: the first is told."
+            : life.get().peril().isPresent()
+                ? "it is the one in which a loss was nearest: the fewest further failures away,"
+                    + " then the soonest that the only copy was struck after all, then the most"
+                    + " footage in one copy only, times hours."
+                : "none left footage in one copy only after something failed: the one with the"
+                    + " most happenings is told.";
+    Story story = stories.tell(life.map(Life::number).orElse(0L));
+    return told("near-miss", survey.searched(), survey.finished(), story, List.of(among + how));
+  }
+
+  /** Where nothing was asked for: the first loss of a short search, else a near miss. */
+  Told any(SearchLimit survey) {
+    FirstLoss found = stories.firstLoss(SHORT_SEARCH, watch);
+    if (found.number().isPresent()) {
+      return firstLoss(found);
+    }
+    if (!found.finished()) {
+      return new Told(
+          Optional.empty(), "first-loss", found.searched(), List.of(none(found)), false);
+    }
+    Told near = nearMiss(survey);
+    List<String> how = new ArrayList<>(List.of(none(found)));
+    how.addAll(near.how());
+    return new Told(near.story(), near.selector(), near.searched(), how, near.finished());
+  }
+
+  private static Told told(
+      String selector, long searched, boolean finished, Story story, List<String> how) {
+    return new Told(Optional.of(story), selector, searched, how, finished);
+  }
+}

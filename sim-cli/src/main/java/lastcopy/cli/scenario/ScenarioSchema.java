@@ -1,0 +1,31 @@
+package lastcopy.cli.scenario;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The JSON Schema of scenario files, with which an editor completes and explains keys. A test holds
+ * its keys against {@link Kind} and its units against {@link UnitTable}; the reader checks more.
+ */
+public final class ScenarioSchema {
+
+  private static final String RESOURCE = "scenario-1.schema.json";
+
+  private ScenarioSchema() {}
+
+  /**
+   * The schema, draft 2020-12, as text.
+   *
+   * @throws IOException if it cannot be read
+   */
+  public static String text() throws IOException {
+    try (InputStream in = ScenarioSchema.class.getResourceAsStream(RESOURCE)) {
+      if (in == null) {
+        throw new FileNotFoundException(RESOURCE);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}

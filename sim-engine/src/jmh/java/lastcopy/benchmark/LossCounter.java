@@ -1,0 +1,28 @@
+package lastcopy.benchmark;
+
+import lastcopy.history.Cause;
+import lastcopy.history.Ledger;
+import lastcopy.history.Loss;
+
+/** Counts losses and wants no more. */
+final class LossCounter implements Ledger {
+  long losses;
+
+  @Override
+  public void lost(Loss loss) {
+    losses++;
+  }
+
+  @Override
+  public void recovered(Cause cause, double work, double whole) {}
+
+  @Override
+  public void passed(double h, double b, double f, double d, double r, double m) {
+    throw new AssertionError("not asked for");
+  }
+
+  @Override
+  public boolean wantsTime() {
+    return false;
+  }
+}

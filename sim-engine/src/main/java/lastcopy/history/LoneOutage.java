@@ -1,0 +1,110 @@
+package lastcopy.history;
+
+import lastcopy.law.Law;
+
+/**
+ * A history in which one thing goes wrong and nothing else up to the horizon: a copy without
+ * redundancy goes, or a mishap takes what stands in one place, all come back, and what replaced
+ * them lasts. Nothing is lost by it if the working copy stands, since it holds whatever the others
+ * do, or if a copy that stands was up to date at that instant.
+ */
+final class LoneOutage {
+
+  private final Plan plan;
+  private final Draws draws;
+  private final RepairTimes times;
+  private final Course course;
+  private final double[] limit;
+  private final boolean plain;
+  private final int[] single = new int[1];
+
+  /**
+   * Outages of a layout.
+   *
+   * @param course the undisturbed course; null if there is none, and then nothing is decided
+   * @param limit by source, uniforms below which it surely does not happen by the horizon
+   */
+  LoneOutage(Plan plan, Draws draws, RepairTimes times, Course course, double[] limit) {
+    this.plan = plan;
+    this.draws = draws;
+    this.times = times;
+    this.course = course;
+    this.limit = limit;
+    boolean all = course != null;
+    for (int c = 0; c < plan.copies; c++) {
+      all &= plan.visits[c] == null && LoneSet.staysAsItIs(plan, c);
+    }
+    plain = all;
+  }
+
+  /** Whether surely nothing is lost if of all sources only one may happen by the horizon. */
+  boolean losesNothing(int source) {
+    if (!plain) {
+      return false;
+    }
+    return source < plan.slots ? failureLosesNothing(source) : strikeLosesNothing(source);
+  }
+
+  private boolean failureLosesNothing(int slot) {
+    double age = draws.remaining(plan.age[slot], 0, Draws.key(plan.slotSource[slot], Draws.AGE, 0));
+    double at = plan.life[slot].remaining(age, draws.budget(plan.firstLifeKey[slot]));
+    if (!(at <= plan.horizon)) {
+      return true;
+    }
+    single[0] = plan.copyOfSlot[slot];
+    return plan.survives[single[0]] == 0
+        && lasts(slot, times.backAt(single[0], 0, at))
+        && isHeldElsewhere(at, single);
+  }
+
+  private boolean strikeLosesNothing(int source) {
+    Striker striker = plan.strikers[source - plan.slots];
+    boolean simple = striker.kind() == Striker.Kind.PLACE || striker.kind() == Striker.Kind.BOX;
+    if (!simple || striker.takes() < 1 || striker.strikesCards()) {
+      return false;
+    }
+    double at = draws.untilNext(striker.perHour(), plan.firstStrikeKey[source - plan.slots]);
+    double again = draws.untilNext(striker.perHour(), Draws.key(striker.source(), Draws.STRIKE, 1));
+    if (at + again <= plan.horizon) {
+      return at > plan.horizon;
+    }
+    for (int copy : striker.copies()) {
+      double back = times.backAt(copy, 0, at);
+      for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
+        if (draws.uniform(plan.firstLifeKey[s]) >= limit[s] || !lasts(s, back)) {
+          return false;
+        }
+      }
+    }
+    return isHeldElsewhere(at, striker.copies());
+  }
+
+  /** Whether the second drive of a slot, in service from a time on, lives to the horizon. */
+  private boolean lasts(int slot, double from) {
+    Law life = plan.life[slot];
+    long key = Draws.key(plan.slotSource[slot], Draws.LIFE, 1);
+    return from + life.remaining(plan.boughtAt[slot], draws.budget(key)) > plan.horizon;
+  }
+
+  private boolean isHeldElsewhere(double at, int[] going) {
+    if (!contains(going, 0)) {
+      return true;
+    }
+    int e = course.entry(at, false);
+    for (int c = 1; e >= 0 && c < plan.copies; c++) {
+      if (!contains(going, c) && course.base(e, c) >= course.base(e, 0)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean contains(int[] copies, int copy) {
+    for (int each : copies) {
+      if (each == copy) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

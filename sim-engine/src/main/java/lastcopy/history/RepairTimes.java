@@ -1,0 +1,76 @@
+package lastcopy.history;
+
+import lastcopy.law.Law;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rebuild;
+
+/** How long the repair of a drive takes: the same luck wherever a history is decided. */
+final class RepairTimes {
+
+  private final Plan plan;
+  private final Draws draws;
+
+  RepairTimes(Plan plan, Draws draws) {
+    this.plan = plan;
+    this.draws = draws;
+  }
+
+  /** When the k-th drive of a slot that failed has been noticed and its replacement arrived. */
+  double replacedAt(int slot, int k, double failedAt) {
+    long source = plan.slotSource[slot];
+    Copy.Repair repair = plan.copy[plan.copyOfSlot[slot]].repair();
+    return failedAt
+        + delay(repair.noticed(), failedAt, Draws.key(source, Draws.NOTICED, k))
+        + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.ARRIVAL, k));
+  }
+
+  /** When a copy that is gone at a time, for the k-th time, has hardware again. */
+  double backAt(int copy, int k, double goneAt) {
+    long source = plan.copySource[copy];
+    Copy.Repair repair = plan.copy[copy].repair();
+    return goneAt
+        + delay(repair.goneNoticed(), goneAt, Draws.key(source, Draws.GONE_NOTICED, k))
+        + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.GONE_ARRIVAL, k));
+  }
+
+  /**
+   * Hours of the rebuild after it.
+   *
+   * @param inUse bytes held when it starts, of which nothing is read if all is rebuilt
+   */
+  double rebuildHours(int slot, int k, double inUse) {
+    int copy = plan.copyOfSlot[slot];
+    Rebuild rebuild = rebuild(copy);
+    if (rebuild.time() instanceof Rebuild.ByLaw byLaw) {
+      Law law = byLaw.law();
+      return draws.remaining(law, 0, Draws.key(plan.slotSource[slot], Draws.REBUILD, k));
+    }
+    return rebuild.reads() == Rebuild.Reads.ALL
+        ? plan.wholeRebuildHours(copy)
+        : plan.rebuildHours(copy, inUse);
+  }
+
+  /** Whether the time of a rebuild depends on what the copy holds when it starts. */
+  boolean dependOnWhatIsHeld(int copy) {
+    Rebuild rebuild = rebuild(copy);
+    return rebuild.reads() == Rebuild.Reads.USED && rebuild.time() instanceof Rebuild.ByRate;
+  }
+
+  Rebuild rebuild(int copy) {
+    return ((Medium.DriveSet) plan.copy[copy].medium()).rebuild();
+  }
+
+  /** A delay from an instant, in hours. */
+  double delay(Delay delay, double from, long key) {
+    return delay instanceof Delay.Lawful lawful
+        ? draws.remaining(lawful.law(), 0, key)
+        : untilLook(((Delay.Looks) delay).periodHours(), from);
+  }
+
+  /** Hours until the next look by the clock, 0 at the very instant of one. */
+  static double untilLook(double period, double from) {
+    return Math.max(0, Math.max(1, Math.ceil(from / period)) * period - from);
+  }
+}

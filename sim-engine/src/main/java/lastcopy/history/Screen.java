@@ -1,0 +1,105 @@
+package lastcopy.history;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Decides quickly, without a queue and without an allocation, that nothing is lost in a history:
+ * sets of drives fail and heal, and at most one copy or place goes, for once, with nothing on it
+ * that is nowhere else. In doubt it says no, and the history is played in full; since every draw is
+ * keyed by what it is for, both see the same luck.
+ */
+final class Screen {
+
+  private final Plan plan;
+  private final Draws draws;
+  private final double[] limit;
+  private final LoneSet[] sets;
+  private final LoneOutage outage;
+
+  /** Sources, slots or strikers, of which one at most may happen. */
+  private final int[] serious;
+
+  private final long[] firstKey;
+
+  private final double[] firstLimit;
+
+  /**
+   * The screen of a layout.
+   *
+   * @param course its undisturbed course, or null if there is none
+   */
+  Screen(Plan plan, Draws draws, Course course) {
+    this.plan = plan;
+    this.draws = draws;
+    limit = limits();
+    RepairTimes times = new RepairTimes(plan, draws);
+    List<LoneSet> healing = new ArrayList<>();
+    boolean[] alone = new boolean[plan.copies];
+    for (int c = 0; c < plan.copies; c++) {
+      alone[c] = LoneSet.stands(plan, times, c);
+      if (alone[c]) {
+        healing.add(new LoneSet(plan, draws, times, c, limit));
+      }
+    }
+    sets = healing.toArray(new LoneSet[0]);
+    outage = new LoneOutage(plan, draws, times, course, limit);
+    serious =
+        IntStream.range(0, limit.length)
+            .filter(i -> i >= plan.slots || !alone[plan.copyOfSlot[i]])
+            .toArray();
+    firstKey = IntStream.of(serious).mapToLong(this::key).toArray();
+    firstLimit = IntStream.of(serious).mapToDouble(i -> limit[i]).toArray();
+  }
+
+  /** Uniforms below them surely mean that a source does not happen by the horizon. */
+  private double[] limits() {
+    double[] all = new double[plan.groupOf.length];
+    for (int i = 0; i < all.length; i++) {
+      double hazard =
+          i < plan.slots
+              ? plan.firstHazard[i]
+              : plan.strikers[i - plan.slots].perHour() * plan.horizon;
+      boolean shared = i < plan.slots && plan.batchOf[i] >= 0;
+      // A little lower, so that rounding never hides an event.
+      all[i] = shared && hazard > 0 ? 0 : StrictMath.exp(-hazard) * (1 - 1e-9);
+    }
+    return all;
+  }
+
+  private long key(int source) {
+    return source < plan.slots
+        ? plan.firstLifeKey[source]
+        : plan.firstStrikeKey[source - plan.slots];
+  }
+
+  /** Whether surely nothing fails and nothing strikes in the history of the draws. */
+  boolean nothingHappens() {
+    for (int i = 0; i < limit.length; i++) {
+      if (draws.uniform(key(i)) >= limit[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether surely nothing is lost in the history of the draws. */
+  boolean nothingIsLost() {
+    int only = -1;
+    for (int i = 0; i < firstKey.length; i++) {
+      if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
+        if (only >= 0) {
+          return false;
+        }
+        only = serious[i];
+      }
+    }
+    for (LoneSet set : sets) {
+      if (!set.heals()) {
+        return false;
+      }
+    }
+    return only < 0 || outage.losesNothing(only);
+  }
+}

@@ -1,0 +1,99 @@
+package lastcopy.outlook;
+
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Units;
+
+/** Failures and faults that are seen too late or mended too slowly. */
+final class RepairRules {
+
+  /** Looks further apart than this leave a failed drive unseen too long to call it watched. */
+  private static final double RARE_LOOK_HOURS = 30 * Units.HOURS_PER_DAY;
+
+  private RepairRules() {}
+
+  static void apply(Subject subject, CopyOutlook outlook) {
+    Copy copy = outlook.copy();
+    seenAtOnce(subject, copy);
+    neverTried(subject, copy);
+    copy.driveSet()
+        .ifPresent(
+            set -> {
+              unwatched(subject, copy, set);
+              slowRebuild(subject, outlook, set);
+              neverScrubbed(subject, copy, set);
+            });
+  }
+
+  private static void seenAtOnce(Subject subject, Copy copy) {
+    boolean atOnce = copy.repair().arrival() instanceof Fixed fixed && fixed.hours() == 0;
+    if (copy.driveSet().isPresent() && copy.repair().noticed().isNone() && atOnce) {
+      subject.warn(
+          "seen-at-once", copy.id(), "assumes that failures are seen and replaced at once");
+    }
+  }
+
+  private static void unwatched(Subject subject, Copy copy, Medium.DriveSet set) {
+    boolean looks = copy.repair().noticed() instanceof Delay.Looks;
+    double worst =
+        copy.repair().noticed() instanceof Delay.Looks clock
+            ? clock.periodHours()
+            : 2 * ((Delay.Lawful) copy.repair().noticed()).law().mean();
+    if (set.survives() > 0 && worst >= RARE_LOOK_HOURS) {
+      subject.warn(
+          "nobody-watches",
+          copy.id(),
+          "%s a failed drive stays unseen for %s on average, without the redundancy that was paid"
+              + " for. Let it raise an alarm, or look every week.",
+          looks ? "Somebody looks only every " + Subject.time(worst) + ":" : "Nobody watches it:",
+          Subject.time(worst / 2));
+    }
+  }
+
+  private static void slowRebuild(Subject subject, CopyOutlook outlook, Medium.DriveSet set) {
+    if (outlook.rebuildHours().isEmpty()) {
+      return;
+    }
+    double rebuild = outlook.rebuildHours().getAsDouble();
+    double next = set.model().fails().mean() / (set.drives() - 1);
+    if (rebuild > next) {
+      subject.warn(
+          "rebuild-too-slow",
+          outlook.copy().id(),
+          "A rebuild takes %.0f h; the next of the other %d drives fails after %.0f h on average."
+              + " Use fewer or better drives, or a faster rebuild.",
+          rebuild,
+          set.drives() - 1,
+          next);
+    }
+  }
+
+  private static void neverScrubbed(Subject subject, Copy copy, Medium.DriveSet set) {
+    if (set.latentDefects().isPresent() && set.scrub().isEmpty()) {
+      subject.warn(
+          "never-scrubbed",
+          copy.id(),
+          "Its drives grow unreadable spots, about one each in %s, and nobody reads them through:"
+              + " a rebuild meets them all. Read everything once a month, such as scrub: 30 days.",
+          Subject.time(set.latentDefects().get().mean()));
+    }
+  }
+
+  private static void neverTried(Subject subject, Copy copy) {
+    copy.spoils()
+        .filter(spoils -> spoils.rate().strikes() && spoils.triedEveryHours().isEmpty())
+        .ifPresent(
+            spoils ->
+                subject.warn(
+                    "never-tried",
+                    copy.id(),
+                    "Nobody tries to restore from it: at the end of %.1f years it is unusable with"
+                        + " a chance of %s. Try a restore, such as tried_every: 90 days.",
+                    subject.studio().years(),
+                    Subject.percent(
+                        -StrictMath.expm1(
+                            -spoils.rate().perHour() * subject.studio().horizonHours()))));
+  }
+}

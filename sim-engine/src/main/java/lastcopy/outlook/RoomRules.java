@@ -1,0 +1,91 @@
+package lastcopy.outlook;
+
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Units;
+
+/** Room, and the rates of the ways on which footage moves. */
+final class RoomRules {
+
+  private static final double LONG_RESTORE_HOURS = Units.HOURS_PER_WEEK;
+
+  private RoomRules() {}
+
+  static void apply(Subject subject, CopyOutlook copy) {
+    fills(subject, copy);
+    overstated(subject, copy);
+    lineRate(subject, copy);
+    slowRestore(subject, copy.copy());
+  }
+
+  private static void fills(Subject subject, CopyOutlook outlook) {
+    if (outlook.fillsAtYears().isEmpty()) {
+      return;
+    }
+    boolean shelf =
+        outlook.copy().driveSet().map(set -> set.arrangement() == Arrangement.SHELF).orElse(false);
+    subject.warn(
+        "fills",
+        outlook.copy().id(),
+        "Its room is full after %.1f of %.1f years (%s would be enough); %s.",
+        outlook.fillsAtYears().getAsDouble(),
+        subject.studio().years(),
+        Subject.bytes(subject.mostFootage()),
+        shelf
+            ? "another drive is bought then"
+            : "the simulation goes on as if room had been added in time");
+  }
+
+  private static void overstated(Subject subject, CopyOutlook outlook) {
+    for (Way way : outlook.ways()) {
+      if (way.overstated()) {
+        subject.warn(
+            "rate-above-hardware",
+            outlook.copy().id(),
+            "The stated rate of its %s, %.0f MB/s, is more than %s can do (%.0f MB/s); it is taken"
+                + " as it is.",
+            way.kind().word(),
+            way.bytesPerSecond() / Units.MB,
+            way.slowest().name(),
+            way.slowest().bytesPerSecond() / Units.MB);
+      }
+    }
+  }
+
+  private static void lineRate(Subject subject, CopyOutlook outlook) {
+    outlook
+        .copy()
+        .feed()
+        .filter(feed -> feed.bytesPerSecond().isPresent())
+        .flatMap(feed -> Ethernet.linePromisedBy(feed.bytesPerSecond().getAsDouble()))
+        .ifPresent(
+            line ->
+                subject.warn(
+                    "line-rate",
+                    outlook.copy().id(),
+                    "A network line of %.0f Mbit/s carries at most %.1f MB/s of files; its link is"
+                        + " stated faster.",
+                    line / 1e6,
+                    Ethernet.ceiling(line) / Units.MB));
+  }
+
+  private static void slowRestore(Subject subject, Copy copy) {
+    Copy main = subject.layout().workingCopy();
+    if (subject.isWorkingCopy(copy) || copy.place().id().equals(main.place().id())) {
+      return;
+    }
+    double all =
+        new Room(subject.studio(), subject.shoots()).footage(subject.studio().horizonHours());
+    double hours = Outlook.hours(all, WayFinder.refill(copy, main));
+    if (hours > LONG_RESTORE_HOURS) {
+      subject.warn(
+          "slow-restore",
+          copy.id(),
+          "Getting everything back from it takes %.0f days at the end of %.1f years; a week needs"
+              + " %.0f MB/s (restores_at).",
+          hours / Units.HOURS_PER_DAY,
+          subject.studio().years(),
+          Math.ceil(all / LONG_RESTORE_HOURS / Units.SECONDS_PER_HOUR / Units.MB));
+    }
+  }
+}

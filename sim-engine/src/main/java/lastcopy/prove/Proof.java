@@ -1,0 +1,72 @@
+package lastcopy.prove;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import lastcopy.interval.Estimate;
+import lastcopy.interval.Proportions;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.Progress;
+import lastcopy.simulate.Settings;
+import lastcopy.simulate.Simulation;
+
+/**
+ * Works through checks. A simulated figure agrees unless its reference lies outside of an interval
+ * so wide that a sound engine fails one line of the whole list with the stated alarm rate: each of
+ * n simulated lines has the confidence 1 − alarm/n (Bonferroni).
+ *
+ * @param seed of all luck
+ * @param threads at least 1
+ */
+public record Proof(long seed, int threads) {
+
+  /** How often a sound engine fails on some line of the whole list, over seeds, at most. */
+  public static final double ALARM_RATE = 1e-4;
+
+  private static final double SHOWN = 0.95;
+
+  /** The findings, in the order of the checks. */
+  public List<Finding> of(List<Check> checks) {
+    long simulated = checks.stream().filter(c -> c.figure() instanceof Figure.Simulated).count();
+    double confidence = 1 - ALARM_RATE / Math.max(1, simulated);
+    return checks.stream().map(check -> find(check, confidence)).toList();
+  }
+
+  /** Whether all hold. */
+  public static boolean holds(List<Finding> findings) {
+    return findings.stream().allMatch(Finding::holds);
+  }
+
+  private Finding find(Check check, double confidence) {
+    Reference reference = check.reference().get();
+    if (check.figure() instanceof Figure.Simulated simulated) {
+      LayoutResult result = simulate(simulated, confidence);
+      Estimate wide = simulated.figure().apply(result);
+      return new Finding(check, reference, shown(simulated, result, wide), wide.low(), wide.high());
+    }
+    double value = ((Figure.Computed) check.figure()).value().getAsDouble();
+    return new Finding(check, reference, Estimate.exact(value), value, value);
+  }
+
+  private Estimate shown(Figure.Simulated simulated, LayoutResult result, Estimate wide) {
+    if (simulated.share() && result.method() == LayoutResult.Method.PLAIN) {
+      long histories = result.histories();
+      return Proportions.of(Math.round(wide.value() * histories), histories, SHOWN);
+    }
+    // The same histories again: only the interval drawn from them differs.
+    return simulated.figure().apply(simulate(simulated, SHOWN));
+  }
+
+  private LayoutResult simulate(Figure.Simulated simulated, double confidence) {
+    // A precision that is never reached, so that all histories asked for are simulated.
+    Settings settings =
+        new Settings(
+            seed,
+            confidence,
+            Double.MIN_NORMAL,
+            OptionalLong.of(simulated.histories()),
+            Optional.empty(),
+            threads);
+    return Simulation.run(simulated.studio().get(), settings, Progress.SILENT).layouts().get(0);
+  }
+}

@@ -1,0 +1,95 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.Map;
+import lastcopy.scenario.Studio;
+import lastcopy.simulate.DriveSets;
+import lastcopy.simulate.TwoCopies;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The screen against the same histories told event by event: it lets none pass in which something
+ * is lost, and passes all in which sets only fail and heal.
+ *
+ * <p>Red if a sum of a repair differs, if another key is drawn, if a drive that is whole again
+ * counts as down, if a copy that lags is taken for one that is up to date.
+ */
+class ScreenTest {
+
+  private static final int HISTORIES = 1_500;
+  private static final long SEED = 5;
+
+  /** How often each kind of happening was told in one history. */
+  private static final class Count implements Witness {
+    final Map<Happening.Kind, Integer> seen = new EnumMap<>(Happening.Kind.class);
+
+    @Override
+    public void saw(Happening happening, Scene scene) {
+      seen.merge(happening.kind(), 1, Integer::sum);
+    }
+
+    int of(Happening.Kind kind) {
+      return seen.getOrDefault(kind, 0);
+    }
+  }
+
+  private int passed;
+  private int healed;
+  private int cameBack;
+
+  private void look(Studio studio, boolean decidesHealing) {
+    Plan plan = Plan.of(studio, studio.layouts().get(0));
+    Draws draws = new Draws(SEED);
+    History history = new History(studio, studio.layouts().get(0), SEED);
+    Screen screen = new Screen(plan, draws, history.course());
+    for (int k = 0; k < HISTORIES; k++) {
+      draws.start(k);
+      boolean passes = screen.nothingIsLost();
+      Count count = new Count();
+      history.tell(k, count);
+      int outages = count.of(Happening.Kind.COPY_GONE) + count.of(Happening.Kind.MISHAP);
+      if (passes) {
+        assertThat(count.of(Happening.Kind.LOST)).as("losses of history %s", k).isZero();
+        passed++;
+        healed += count.of(Happening.Kind.DRIVE_FAILED) > 0 && outages == 0 ? 1 : 0;
+        cameBack += outages > 0 ? 1 : 0;
+      } else if (decidesHealing) {
+        assertThat(outages).as("outages of history %s", k).isPositive();
+      }
+    }
+    assertThat(passed).as("histories that pass").isBetween(1, HISTORIES - 1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "parity, true",
+    "double parity, true",
+    "three mirrored, true",
+    "looked at, true",
+    "aged, true",
+    "by age, true",
+    "never replaced, true",
+    "stripe, true",
+    "burgled, true",
+    "strained, false"
+  })
+  void passesWhatHeals(String kind, boolean decidesAll) {
+    look(DriveSets.studio(kind), decidesAll);
+    assertThat(healed).as("of them with a failure").isPositive();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"nightly", "lagging", "continuous", "chain", "shared"})
+  void passesWhatComesBack(String kind) {
+    look(studio(kind), false);
+    assertThat(cameBack).as("of them with an outage").isPositive();
+  }
+
+  private static Studio studio(String kind) {
+    return kind.equals("shared") ? DriveSets.studio(kind) : TwoCopies.studio(kind);
+  }
+}

@@ -1,0 +1,173 @@
+package lastcopy.simulate;
+
+import static lastcopy.simulate.Agreement.FEWER;
+import static lastcopy.simulate.Agreement.agrees;
+import static lastcopy.simulate.Agreement.neverLoses;
+import static lastcopy.simulate.Agreement.sameLosses;
+import static lastcopy.simulate.Agreement.simulate;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lastcopy.exact.ParityGroup;
+import lastcopy.exact.UnreadableRebuilds;
+import lastcopy.law.Exponential;
+import lastcopy.law.Never;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bits that a rebuild or a refill cannot read; {@link Agreement} states N and alarm rate. */
+class ReadErrorsTest {
+
+  private static final double YEAR = 8_760;
+  private static final double DRIVE = 8 * Units.TB;
+
+  /**
+   * A rebuild that ends without redundancy reads n − m whole drives. Red if it reads one drive of a
+   * parity set, all n − 1, or the part in use; if bits are taken for bytes; or if one that ends
+   * with redundancy left pays.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "MIRROR,2,1000,50,2000,2e-15",
+    "MIRROR,3,300,100,1000,1e-14",
+    "PARITY,5,4000,60,2000,1e-15",
+    "DOUBLE_PARITY,5,2000,100,2000,1e-14"
+  })
+  void rebuilds(
+      Arrangement arrangement, int drives, double life, double repair, double hours, double bit) {
+    int survives = arrangement.survives(drives);
+    double chance = UnreadableRebuilds.unreadable((drives - survives) * DRIVE, bit);
+    ParityGroup group = new ParityGroup(drives, survives, 1 / life, 1 / repair);
+    double exact = new UnreadableRebuilds(group, chance).lossBy(hours);
+    assertThat(exact).isBetween(1.1 * group.lossBy(hours), 0.8);
+    CopyMaker set =
+        CopyMaker.markov("main", arrangement, drives, life, repair)
+            .driveBytes(DRIVE)
+            .readErrors(bit);
+    agrees(simulate(Studios.archive(hours, set), FEWER).anyLoss(), exact);
+  }
+
+  /** The part in use of a parity set is what it holds, however many drives. */
+  @ParameterizedTest
+  @CsvSource({"MIRROR,2", "PARITY,5"})
+  void rebuildsThatReadThePartInUse(Arrangement arrangement, int drives) {
+    double chance = UnreadableRebuilds.unreadable(Units.TB, 3e-14);
+    ParityGroup group = new ParityGroup(drives, 1, 1.0 / 5_000, 1.0 / 50);
+    CopyMaker set =
+        CopyMaker.markov("main", arrangement, drives, 5_000, 50)
+            .driveBytes(DRIVE)
+            .readErrors(3e-14)
+            .readsUsed();
+    agrees(
+        simulate(Studios.archive(4_000, set), FEWER).anyLoss(),
+        new UnreadableRebuilds(group, chance).lossBy(4_000));
+  }
+
+  /**
+   * With no second failure (strain 0) drives alternate: rebuilds end with the chain of two states,
+   * and each costs a mean of 8·B·e clips. Red if a rebuild costs one clip at most.
+   */
+  @Test
+  void aClipForEachError() {
+    double fails = 2.0 / 1_000;
+    double ends = 1.0 / 50;
+    double rate = fails + ends;
+    double hours = 4_000;
+    double rebuilds = ends * fails / rate * (hours + Math.expm1(-rate * hours) / rate);
+    double clips = 8 * DRIVE * 2e-14;
+    CopyMaker mirror =
+        CopyMaker.markov("main", Arrangement.MIRROR, 2, 1_000, 50)
+            .driveBytes(DRIVE)
+            .readErrors(2e-14)
+            .strain(0);
+    LayoutResult result = simulate(Studios.vault(hours, mirror), FEWER);
+    agrees(result.lossEvents(), rebuilds * -Math.expm1(-clips));
+    agrees(result.bytesLost(), rebuilds * clips * Footage.DEFAULT_CLIP_BYTES);
+  }
+
+  /** One drive of a double parity set down at most: nothing that it cannot read costs anything. */
+  @Test
+  void redundancyReadsAroundErrors() {
+    neverLoses(
+        Studios.archive(
+            4_000,
+            CopyMaker.markov("main", Arrangement.DOUBLE_PARITY, 5, 1_500, 100)
+                .driveBytes(DRIVE)
+                .readErrors(1e-10)
+                .strain(0)));
+  }
+
+  /** Another copy puts back what a rebuild could not read. */
+  @Test
+  void anotherCopyHelpsOut() {
+    neverLoses(
+        Studios.archive(
+            4_000,
+            CopyMaker.markov("main", Arrangement.MIRROR, 2, 1_500, 100)
+                .driveBytes(DRIVE)
+                .readErrors(1e-12),
+            safe("far")));
+  }
+
+  /**
+   * Each failure of the working copy costs a refill from one far drive: a thinned Poisson process.
+   * Red if the refill reads whole drives, or with the errors of its target.
+   */
+  @Test
+  void refills() {
+    double life = 5_000;
+    double bit = 5e-17;
+    double chance = UnreadableRebuilds.unreadable(Studios.VAULT_BYTES, bit);
+    CopyMaker main = CopyMaker.single("main", new Exponential(life)).readErrors(2e-16);
+    LayoutResult result = simulate(Studios.vault(YEAR, main, far(1).readErrors(bit)), FEWER);
+    agrees(result.anyLoss(), -Math.expm1(-chance * YEAR / life));
+    agrees(result.lossEvents(), chance * YEAR / life);
+    double clips = 8 * Studios.VAULT_BYTES * bit * YEAR / life;
+    agrees(result.bytesLost(), clips * Footage.DEFAULT_CLIP_BYTES);
+  }
+
+  /** A fed copy that was gone is brought back through its feed and pays the same. */
+  @Test
+  void bringingBackAFedCopy() {
+    double life = 5_000;
+    double chance = UnreadableRebuilds.unreadable(Units.TB, 5e-14);
+    CopyMaker main = CopyMaker.single("main", new Never()).readErrors(5e-14);
+    LayoutResult result =
+        simulate(Studios.archive(YEAR, main, far(1).life(new Exponential(life))), FEWER);
+    agrees(result.anyLoss(), -Math.expm1(-chance * YEAR / life));
+  }
+
+  /** Redundant sources, helpers, and ordinary runs pay nothing. */
+  @Test
+  void whatPaysNothing() {
+    CopyMaker main = CopyMaker.single("main", new Exponential(2_000));
+    neverLoses(Studios.archive(YEAR, main, far(2).readErrors(1e-11)));
+    neverLoses(Studios.archive(YEAR, main, far(1).readErrors(1e-11), safe("third").restores(1e15)));
+    CopyMaker source = CopyMaker.single("main", new Never()).readErrors(1e-11);
+    neverLoses(Studios.archive(YEAR, source, far(1).startsEmpty()));
+  }
+
+  /** A drive that nothing is read from has no errors to pay for. */
+  @Test
+  void limits() {
+    Studio without = Studios.archive(YEAR, CopyMaker.single("main", new Exponential(9_000)));
+    CopyMaker drive = CopyMaker.single("main", new Exponential(9_000)).readErrors(1e-10);
+    sameLosses(without, Studios.archive(YEAR, drive));
+  }
+
+  private static CopyMaker far(int drives) {
+    return CopyMaker.set("far", drives == 1 ? Arrangement.SINGLE : Arrangement.MIRROR, drives)
+        .life(new Never())
+        .fed("main", new Feed.Continuous(), CopyMaker.AT_ONCE);
+  }
+
+  private static CopyMaker safe(String id) {
+    return CopyMaker.service(id, Rate.NONE).fed("main", new Feed.Continuous(), CopyMaker.AT_ONCE);
+  }
+}
