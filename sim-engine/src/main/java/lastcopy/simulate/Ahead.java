@@ -45,23 +45,19 @@ final class Ahead<T> {
   }
 
   /**
-   * The next chunk.
+   * The next chunk, or nothing if the wait for it was given up.
    *
-   * @param leaves asked again and again while it is waited for; true gives it up
-   * @return empty if it was given up
+   * @param givesUp asked every so often while a chunk is waited for
    */
-  Optional<T> next(BooleanSupplier leaves) {
+  Optional<T> next(BooleanSupplier givesUp) {
     while (waiting.size() <= depth && submitted < cap) {
       int now = (int) Math.min(size, cap - submitted);
       waiting.add(threads.submit(work.chunk(submitted, now)));
       submitted += now;
     }
-    Optional<T> chunk = await(waiting.remove(), leaves);
-    if (chunk.isPresent()) {
-      count = (int) Math.min(size, cap - handedOut);
-      handedOut += count;
-    }
-    return chunk;
+    count = (int) Math.min(size, cap - handedOut);
+    handedOut += count;
+    return await(waiting.remove(), givesUp);
   }
 
   /** Histories of the chunk that was handed out last. */
@@ -79,13 +75,13 @@ final class Ahead<T> {
     waiting.forEach(future -> future.cancel(false));
   }
 
-  private static <T> Optional<T> await(Future<T> chunk, BooleanSupplier leaves) {
+  private static <T> Optional<T> await(Future<T> chunk, BooleanSupplier givesUp) {
     try {
       while (true) {
         try {
           return Optional.of(chunk.get(POLL_MILLIS, TimeUnit.MILLISECONDS));
         } catch (TimeoutException e) {
-          if (leaves.getAsBoolean()) {
+          if (givesUp.getAsBoolean()) {
             return Optional.empty();
           }
         }

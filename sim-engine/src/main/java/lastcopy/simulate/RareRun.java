@@ -91,9 +91,12 @@ final class RareRun {
     long nextLook =
         (long) Math.min(1e12, settings.needs(tuned.anyVariance(), tuned.bytesVariance()));
     while (!enough && goOn && chunks.hasNext()) {
-      Optional<RareTally> chunk = chunks.next(() -> watch.leaves() && chunks.handedOut() > 0);
-      chunk.ifPresent(tally::merge);
-      goOn = chunk.isPresent() && watch.merged(results.figures(plain, tally, false));
+      goOn = false;
+      Optional<RareTally> chunk = chunks.next(watch::givesUp);
+      if (chunk.isPresent()) {
+        tally.merge(chunk.get());
+        goOn = watch.merged(results.figures(plain, tally, false));
+      }
       if (chunks.handedOut() >= nextLook) {
         enough = settings.histories().isEmpty() && preciseEnough(tally);
         nextLook = chunks.handedOut() + chunks.handedOut() / LOOKS;
@@ -104,13 +107,16 @@ final class RareRun {
     return new Outcome(tally, doubt.isEmpty() && preciseEnough(tally), doubt);
   }
 
-  /** Watches a run. */
+  /** Told of what merged chunks say. */
+  @FunctionalInterface
   interface Watch {
-    /** Told what merged chunks say; whether to go on. */
+    /** Whether to go on. */
     boolean merged(RareFigures figures);
 
-    /** Whether to leave a chunk that is not done yet. */
-    boolean leaves();
+    /** Whether not to wait for the next chunk. */
+    default boolean givesUp() {
+      return false;
+    }
   }
 
   private RareTally simulated(Mixture mixture, long first, int count) {
@@ -124,8 +130,7 @@ final class RareRun {
   }
 
   private boolean preciseEnough(RareTally tally) {
-    return tally.any.trusted()
-        && settings.precisionShare(results.figures(plain, tally, false)) >= 1;
+    return tally.any.trusted() && settings.preciseEnough(results.figures(plain, tally, false));
   }
 
   private Optional<String> doubt(RareTally tally) {

@@ -62,19 +62,21 @@ public record Settings(
     return variance * 4 / (precision * precision); // 2: the normal quantile of 95 %, near enough
   }
 
-  /**
-   * Which part of the histories that the precision asked for needs there has been: half-widths
-   * shrink with the root of their number, and the widest decides; means may be 2.5 times as wide.
-   *
-   * @return at least 0; from 1 on the precision is reached
-   */
-  double precisionShare(Figures figures) {
-    double forMeans = MEAN_FACTOR * precision;
+  /** Whether figures are as precise as asked for, means 2.5 times less so. */
+  boolean preciseEnough(Figures figures) {
+    return widest(figures) <= precision;
+  }
+
+  /** The share of the histories that precision takes which stand behind figures, roughly. */
+  double share(Figures figures) {
+    double share = precision / widest(figures);
+    return share * share; // half-widths shrink with the root of the histories
+  }
+
+  /** The relative half-width of the figure that decides, means counted 2.5 times less. */
+  private static double widest(Figures figures) {
     double means =
-        Math.min(
-            forMeans / figures.lossEvents().relativeHalfWidth(),
-            forMeans / figures.bytesLost().relativeHalfWidth());
-    double least = Math.min(precision / figures.anyLoss().relativeHalfWidth(), means);
-    return least * least;
+        Math.max(figures.lossEvents().relativeHalfWidth(), figures.bytesLost().relativeHalfWidth());
+    return Math.max(figures.anyLoss().relativeHalfWidth(), means / MEAN_FACTOR);
   }
 }

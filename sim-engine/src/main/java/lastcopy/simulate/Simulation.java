@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Queue;
@@ -43,9 +44,10 @@ public final class Simulation {
   private final Totals totals;
   private final boolean[] active;
   private final long[] nextLook;
-  private final double[] shareOfOne;
-  private final long began = System.nanoTime();
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
+  private final double[] shareOfOne;
+  private final long began;
+  private final long deadline;
   private boolean piloted;
 
   private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
@@ -61,6 +63,8 @@ public final class Simulation {
     nextLook = new long[n];
     Arrays.fill(nextLook, LOOK_EVERY);
     shareOfOne = new double[n];
+    began = System.nanoTime();
+    deadline = began + settings.time().map(Duration::toNanos).orElse(0L);
   }
 
   /**
@@ -105,7 +109,8 @@ public final class Simulation {
             settings.histories().orElse(Long.MAX_VALUE),
             this::work);
     while (anyActive() && chunks.hasNext()) {
-      Optional<Chunk> chunk = chunks.next(() -> leaves(chunks.handedOut()));
+      boolean first = chunks.handedOut() == 0;
+      Optional<Chunk> chunk = chunks.next(() -> givesUp(first));
       if (chunk.isEmpty()) {
         return !progress.cancelled();
       }
@@ -118,30 +123,25 @@ public final class Simulation {
       if (progress.cancelled()) {
         return false;
       }
-      if (timeShare() >= 1) {
+      if (late(deadline)) {
         break;
       }
     }
     return true;
   }
 
-  /**
-   * What an interruption or the cap on time finds unfinished is left, once there is anything at
-   * all.
-   */
-  private boolean leaves(long merged) {
-    if (merged > 0) {
-      return progress.cancelled() || timeShare() >= 1;
+  /** What an interruption or the cap on time finds unfinished is left, but for the first chunk. */
+  private boolean givesUp(boolean first) {
+    if (first) {
+      progress.merged(
+          studio.layouts().get(0).id(), 0, Double.POSITIVE_INFINITY, Math.min(1, timeShare()));
+      return false;
     }
-    String first = studio.layouts().get(0).id();
-    progress.merged(first, 0, Double.POSITIVE_INFINITY, Math.min(1, timeShare()));
-    return false;
+    return progress.cancelled() || late(deadline);
   }
 
-  private double timeShare() {
-    return settings.time().isEmpty()
-        ? 0
-        : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
+  private boolean late(long when) {
+    return settings.time().isPresent() && System.nanoTime() - when >= 0;
   }
 
   private boolean anyActive() {
@@ -182,7 +182,7 @@ public final class Simulation {
         RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
         Optional<Tuning.Tuned> tuned = run.tune();
         if (tuned.filter(pilot::takesRare).isPresent()) {
-          double until = timeShare() + (1 - timeShare()) / (active.length - l + 1);
+          long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
           take(l, run.count(tuned.get(), threads, watch(layout, until)));
         } else if (tuned.isEmpty()) {
           totals.doubts[l] = RareRun.NONE_LOST;
@@ -211,45 +211,51 @@ public final class Simulation {
         Figures figures = totals.results(l).figures(tally);
         boolean piloting = settings.method() == Method.RARE && !piloted;
         if (!piloting && (merged >= nextLook[l] || last)) {
-          double share = settings.precisionShare(figures);
-          totals.reached[l] = tally.losses >= Math.min(LEAST_LOSSES, tally.histories) && share >= 1;
-          shareOfOne[l] = share / merged;
+          totals.reached[l] =
+              tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
+                  && settings.preciseEnough(figures);
+          shareOfOne[l] = settings.share(figures) / merged;
           // With a cap on histories every layout goes on to it, as asked.
           active[l] = settings.histories().isPresent() || !totals.reached[l];
           nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
-        tell(studio.layouts().get(l), merged, figures, shareOfOne[l] * merged);
+        tell(studio.layouts().get(l), merged, figures, share(l, merged));
       }
     }
   }
 
-  /** Tells how far a layout is on the way to its nearest stop. */
-  private void tell(Layout layout, long merged, Figures figures, double ofPrecision) {
+  /** How far a layout is on the way to its nearest stop. */
+  private double share(int layout, long merged) {
     double ofCap =
         settings.histories().isPresent()
             ? (double) merged / settings.histories().getAsLong()
-            : ofPrecision;
-    progress.merged(
-        layout.id(),
-        merged,
-        figures.anyLoss().relativeHalfWidth(),
-        Math.min(1, Math.max(ofCap, timeShare())));
+            : shareOfOne[layout] * merged;
+    return Math.min(1, Math.max(ofCap, timeShare()));
   }
 
-  /** Watches biased histories of a layout, which have the time up to a share of the cap. */
-  private RareRun.Watch watch(Layout layout, double until) {
+  private double timeShare() {
+    return settings.time().isEmpty()
+        ? 0
+        : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
+  }
+
+  private RareRun.Watch watch(Layout layout, long until) {
     return new RareRun.Watch() {
       @Override
       public boolean merged(RareFigures figures) {
-        long histories = figures.tally().any.histories();
-        tell(layout, histories, figures, settings.precisionShare(figures));
-        return !leaves();
+        double share = Math.min(1, Math.max(settings.share(figures), timeShare()));
+        tell(layout, figures.tally().any.histories(), figures, share);
+        return !givesUp();
       }
 
       @Override
-      public boolean leaves() {
-        return progress.cancelled() || timeShare() >= until;
+      public boolean givesUp() {
+        return progress.cancelled() || late(until);
       }
     };
+  }
+
+  private void tell(Layout layout, long histories, Figures figures, double share) {
+    progress.merged(layout.id(), histories, figures.anyLoss().relativeHalfWidth(), share);
   }
 }

@@ -39,19 +39,6 @@ class RareChainsTest {
   private static final double YEAR = 8_760;
   private static final double HOURS = 5 * YEAR;
 
-  private static final RareRun.Watch PATIENT =
-      new RareRun.Watch() {
-        @Override
-        public boolean merged(RareFigures figures) {
-          return true;
-        }
-
-        @Override
-        public boolean leaves() {
-          return false;
-        }
-      };
-
   /** A layout whose chain is solved. */
   record Case(String name, Studio studio, double exact) {
     @Override
@@ -216,7 +203,7 @@ class RareChainsTest {
       Results results = new Results(given.studio, given.layout(), .95);
       RareRun run =
           new RareRun(results, settings, given.layout(), plain, from -> engine(given, from));
-      RareRun.Outcome outcome = run.count(run.tune().orElseThrow(), threads, PATIENT);
+      RareRun.Outcome outcome = run.count(run.tune().orElseThrow(), threads, figures -> true);
       assertThat(outcome.reached()).isTrue();
       held += holds(outcome.tally().any.estimate(0.95, 1), given.exact);
     }

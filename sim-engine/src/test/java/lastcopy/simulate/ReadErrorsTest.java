@@ -136,10 +136,10 @@ class ReadErrorsTest {
   @Test
   void bringingBackAFedCopy() {
     double life = 5_000;
-    double chance = UnreadableRebuilds.unreadable(Units.TB, 5e-14);
-    CopyMaker main = CopyMaker.single("main", new Never()).readErrors(5e-14);
+    double chance = UnreadableRebuilds.unreadable(Studios.VAULT_BYTES, 5e-17);
+    CopyMaker main = CopyMaker.single("main", new Never()).readErrors(5e-17);
     LayoutResult result =
-        simulate(Studios.archive(YEAR, main, far(1).life(new Exponential(life))), FEWER);
+        simulate(Studios.vault(YEAR, main, far(1).life(new Exponential(life))), FEWER);
     agrees(result.anyLoss(), -Math.expm1(-chance * YEAR / life));
   }
 
@@ -147,10 +147,10 @@ class ReadErrorsTest {
   @Test
   void whatPaysNothing() {
     CopyMaker main = CopyMaker.single("main", new Exponential(2_000));
-    neverLoses(Studios.archive(YEAR, main, far(2).readErrors(1e-11)));
-    neverLoses(Studios.archive(YEAR, main, far(1).readErrors(1e-11), safe("third").restores(1e15)));
-    CopyMaker source = CopyMaker.single("main", new Never()).readErrors(1e-11);
-    neverLoses(Studios.archive(YEAR, source, far(1).startsEmpty()));
+    neverLoses(Studios.vault(YEAR, main, far(2).readErrors(1e-14)));
+    neverLoses(Studios.vault(YEAR, main, far(1).readErrors(1e-14), safe("third").restores(1e18)));
+    CopyMaker source = CopyMaker.single("main", new Never()).readErrors(1e-14);
+    neverLoses(Studios.vault(YEAR, source, far(1).startsEmpty()));
   }
 
   /** A drive that nothing is read from has no errors to pay for. */

@@ -90,8 +90,8 @@ class SameSeedTest {
             5 * YEAR, WEEKLY, Studios.layout("one", main()), Studios.layout("two", main(), far()));
     // The cap is far beyond the stop: an engine that never loses would otherwise go on for good.
     OptionalLong cap = OptionalLong.of(1_000_000);
-    Settings one = new Settings(3, .95, .04, cap, Optional.empty(), 1);
-    Settings many = new Settings(3, .95, .04, cap, Optional.empty(), threads);
+    Settings one = new Settings(3, .95, .08, cap, Optional.empty(), 1);
+    Settings many = new Settings(3, .95, .08, cap, Optional.empty(), threads);
     Comparison alone = Simulation.run(studio, one, Progress.SILENT);
     assertThat(alone.layouts()).allMatch(LayoutResult::precisionReached);
     assertThat(Simulation.run(studio, many, Progress.SILENT)).isEqualTo(alone);
