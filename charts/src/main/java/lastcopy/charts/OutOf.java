@@ -7,12 +7,15 @@ import lastcopy.interval.Estimate;
 /**
  * Of how many studios a chance is told, so that every chance of a row or chart has one denominator.
  *
- * @param studios a power of ten from 1,000 to 1,000,000,000
+ * @param studios a power of ten from 1,000 to 10^15
  */
 public record OutOf(long studios) {
 
   private static final long LEAST = 1_000;
-  private static final long MOST = 1_000_000_000;
+  private static final long MOST = 1_000_000_000_000_000L;
+
+  /** Up to here a denominator is written out; the columns of a table hold no more. */
+  private static final long WRITTEN_OUT = 1_000_000;
 
   /**
    * Of 1,000 studios, or of ten times as many until the chance makes at least one studio.
@@ -43,12 +46,15 @@ public record OutOf(long studios) {
     return probability * studios;
   }
 
-  /** The denominator in words, such as {@code 1,000 studios}. */
+  /** The denominator in words, such as {@code 1,000 studios} or {@code 10^9 studios}. */
   public String words() {
+    if (studios > WRITTEN_OUT) {
+      return "10^" + (Long.toString(studios).length() - 1) + " studios";
+    }
     return String.format(Locale.ROOT, "%,d studios", studios);
   }
 
   private static double told(Estimate chance) {
-    return chance.seen() ? chance.value() : chance.high();
+    return chance.onlyAtMost() ? chance.high() : chance.value();
   }
 }

@@ -40,7 +40,7 @@ final class Numbers {
 
   /** A chance as studios without its interval. */
   static String studiosAlone(Estimate chance, OutOf outOf) {
-    if (!chance.seen()) {
+    if (chance.onlyAtMost()) {
       return "at most " + ByteUnit.digits(outOf.count(chance.high()));
     }
     return fixed(outOf.count(chance.value()), decimals(chance, outOf.count(1)));
@@ -48,7 +48,7 @@ final class Numbers {
 
   /** An amount of data with its interval, such as {@code 110 GB (108 to 112)}. */
   static String bytes(Estimate amount) {
-    if (!amount.seen() || amount.value() == 0) {
+    if (amount.onlyAtMost() || amount.value() == 0) {
       return amount.high() > 0 ? "at most " + ByteUnit.format(amount.high()) : "none";
     }
     ByteUnit unit = ByteUnit.of(amount.value());
@@ -78,9 +78,9 @@ final class Numbers {
 
   /** Numbers to so many decimals as the interval supports, two at most. */
   private static String scaled(Estimate estimate, double factor) {
-    return estimate.seen()
-        ? withRange(estimate, factor, decimals(estimate, factor))
-        : "at most " + ByteUnit.digits(estimate.high() * factor);
+    return estimate.onlyAtMost()
+        ? "at most " + ByteUnit.digits(estimate.high() * factor)
+        : withRange(estimate, factor, decimals(estimate, factor));
   }
 
   private static String withRange(Estimate estimate, double factor, int decimals) {

@@ -11,6 +11,9 @@ package lastcopy.interval;
  */
 public record Estimate(double value, double low, double high, boolean seen) {
 
+  /** A single count has an exact upper end of under six times itself. */
+  private static final double WIDE = 20;
+
   /** Checks the order. */
   public Estimate {
     if (!(low <= value && value <= high)) {
@@ -22,6 +25,14 @@ public record Estimate(double value, double low, double high, boolean seen) {
   /** An exact figure. */
   public static Estimate exact(double value) {
     return new Estimate(value, value, value, true);
+  }
+
+  /**
+   * Whether only the upper end says anything: the event was never seen, or what was seen of it is
+   * too little to bound it within a factor of 20, as weights that cannot be trusted leave it.
+   */
+  public boolean onlyAtMost() {
+    return !seen || high > WIDE * Math.abs(value);
   }
 
   /** Half the width over the value, the precision reached; infinite where nothing was seen. */

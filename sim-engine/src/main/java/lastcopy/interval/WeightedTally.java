@@ -15,13 +15,14 @@ public final class WeightedTally {
   /** Above that share of one amount a figure is not to be trusted. */
   public static final double LARGEST_SHARE = 0.2;
 
-  // Under this, nothing but Markov's inequality holds.
-  private static final double HOPELESS = 10;
+  // Where the variance itself rests on fewer amounts than this, heavier ones may not have been seen
+  // yet (shown by experiment in the tests, with lognormal weights of any spread).
+  private static final double LEAST_BEHIND_VARIANCE = 10;
 
-  // Where fewer than one in ten amounts count, their tail may not have been seen yet; with so many
-  // effective amounts it has (shown by experiment in the tests, with lognormal weights).
-  private static final double UNEVEN = 0.1;
-  private static final double PLENTY = 1_000;
+  // Of a figure among many, half of that and a third of the amounts will do; below, nothing but
+  // Markov's inequality holds.
+  private static final double AMONG_MANY = 10;
+  private static final double AMONG_MANY_BEHIND_VARIANCE = 5;
 
   private long histories;
   private long nonZero;
@@ -106,18 +107,17 @@ public final class WeightedTally {
   }
 
   /**
-   * Whether the mean may stand alone: enough effective amounts, no single one that decides, and not
-   * so uneven that the heaviest may not have been seen.
+   * Whether the mean may stand alone: enough effective amounts, no single one that decides, and a
+   * variance that rests on enough of them.
    */
   public boolean trusted() {
-    return trusted(LEAST_EFFECTIVE);
+    return trusted(LEAST_EFFECTIVE, LEAST_BEHIND_VARIANCE);
   }
 
-  private boolean trusted(double least) {
-    double effective = effective();
-    return effective >= least
+  private boolean trusted(double least, double leastBehindVariance) {
+    return effective() >= least
         && largestShare() <= LARGEST_SHARE
-        && (effective >= UNEVEN * nonZero || effective >= PLENTY);
+        && powers[2] * (powers[2] / powers[4]) >= leastBehindVariance;
   }
 
   /**
@@ -146,7 +146,7 @@ public final class WeightedTally {
       return new Estimate(0, 0, limit, false);
     }
     double mean = mean();
-    if (!trusted(HOPELESS)) {
+    if (!trusted(AMONG_MANY, AMONG_MANY_BEHIND_VARIANCE)) {
       return new Estimate(mean, errorRate / 2 * mean, Math.max(mean, limit), true);
     }
     double variance = moment2();

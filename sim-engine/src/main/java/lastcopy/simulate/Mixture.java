@@ -59,7 +59,7 @@ final class Mixture {
   /**
    * The weight of the history that was simulated last.
    *
-   * @return above 0; NaN where a life that ends at a fixed age was biased: it has no density
+   * @return at least 0; NaN where a life that ends at a fixed age was biased: it has no density
    */
   double weight(Biasable history) {
     double density = 0;

@@ -145,7 +145,7 @@ final class RareRun {
           String.format(
               Locale.ROOT,
               "the weights of biased histories are too uneven: %,d with a loss count as %.0f, and"
-                  + " one of them has %.0f %%",
+                  + " the heaviest has %.2g %%",
               tally.any.nonZero(),
               tally.any.effective(),
               100 * tally.any.largestShare()));

@@ -70,11 +70,13 @@ final class RareTally extends LossLedger {
   }
 
   private void end(double weight) {
-    if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
+    boolean weighs = weight < Double.POSITIVE_INFINITY;
+    weightless += weighs ? 0 : 1;
+    if (weighs && weight > 0) { // 0: less than any double, and nothing to any sum
       add(weight);
-    } else {
-      weightless++;
     }
+    double counted = weighs ? weight : 0;
+    causes.values().forEach(cause -> cause.endHistory(counted, now.events));
   }
 
   private void add(double weight) {
@@ -91,7 +93,6 @@ final class RareTally extends LossLedger {
     }
     addReached(Thresholds.reached(thresholds.bytes(), now.bytes), bytesReached, weight);
     addReached(Thresholds.reached(thresholds.shoots(), now.shoots), shootsReached, weight);
-    causes.values().forEach(cause -> cause.endHistory(weight, now.events));
   }
 
   private static void addReached(int rows, WeightedTally[] reached, double weight) {

@@ -15,10 +15,10 @@ import lastcopy.history.Bias;
  * that a rare shock common to all copies is not starved (balanced failure biasing: Shahabuddin,
  * Management Science 40 (1994) 333-352). Then, over histories with a loss, each weighted with what
  * it adds to a figure, the best factor of a group at a depth is the weighted number of its events
- * over their weighted hazard. One bias is tuned to the chance of any loss, one to bytes: where they
- * come from different causes, one alone would starve the other figure. The balanced bias keeps a
- * share, so that what tuning has not seen keeps a bounded weight (defensive mixture: Hesterberg,
- * Technometrics 37 (1995) 185-194).
+ * over their weighted hazard. One bias is tuned to the chance of any loss, one to bytes, one to the
+ * loss of everything: where they come from different causes, one alone would starve the others. The
+ * balanced bias keeps a share, so that what tuning has not seen keeps a bounded weight (defensive
+ * mixture: Hesterberg, Technometrics 37 (1995) 185-194).
  */
 final class Tuning {
 
@@ -36,7 +36,9 @@ final class Tuning {
   private static final double DOUBT = 10;
 
   private static final double LARGEST_FACTOR = 1e30;
-  private static final double BALANCED_SHARE = 0.2;
+
+  /** Shares of the histories: balanced, tuned to any loss, to bytes, to everything. */
+  private static final double[] SHARES = {0.2, 0.4, 0.2, 0.2};
 
   /**
    * The least divergence that cross entropy finds is not the least variance: where a visit of a
@@ -65,9 +67,8 @@ final class Tuning {
    * @param mixture under which to count
    * @param anyVariance relative variance of one history for the chance of any loss
    * @param bytesVariance the same for bytes
-   * @param eventsEach mean events of a history up to its first loss
    */
-  record Tuned(Mixture mixture, double anyVariance, double bytesVariance, double eventsEach) {}
+  record Tuned(Mixture mixture, double anyVariance, double bytesVariance) {}
 
   /**
    * Tunes.
@@ -83,42 +84,46 @@ final class Tuning {
     double[][] balanced = balanced();
     double[][] forAny = balanced;
     double[][] forBytes = balanced;
+    double[][] forEverything = balanced;
     for (int round = 0; round < ROUNDS; round++) {
-      TuningRound seen = round(mixture(balanced, forAny, forBytes));
+      TuningRound seen = round(mixture(balanced, forAny, forBytes, forEverything));
       if (seen.any.nonZero() == 0) {
         return Optional.empty();
       }
       forAny = improved(forAny, balanced, seen.forAny);
       forBytes = improved(forBytes, balanced, seen.forBytes);
+      forEverything = improved(forEverything, balanced, seen.forEverything);
     }
-    Mixture mixture = mixture(balanced, forAny, forBytes);
+    Mixture mixture = mixture(balanced, forAny, forBytes, forEverything);
     TuningRound last = round(mixture);
     return last.any.nonZero() == 0
         ? Optional.empty()
         : Optional.of(
-            new Tuned(
-                mixture,
-                last.any.relativeVariance(),
-                last.bytes.relativeVariance(),
-                last.eventsEach()));
+            new Tuned(mixture, last.any.relativeVariance(), last.bytes.relativeVariance()));
   }
 
   private TuningRound round(Mixture mixture) {
     TuningRound round = new TuningRound(groups, depths);
-    for (int batch = 0; batch < MOST_BATCHES && round.any.effective() < ENOUGH; batch++) {
+    for (int batch = 0; batch < MOST_BATCHES && !enough(round, batch); batch++) {
       round.simulate(histories, mixture, next, BATCH);
       next += BATCH;
     }
     return round;
   }
 
-  private static Mixture mixture(double[][] balanced, double[][] forAny, double[][] forBytes) {
+  private static boolean enough(TuningRound round, int batches) {
+    boolean everything = round.everything.effective() >= ENOUGH / 3 || batches >= MOST_BATCHES / 3;
+    return round.any.effective() >= ENOUGH && everything;
+  }
+
+  /** By share of the histories: balanced, and tuned to any loss, to bytes, to everything. */
+  private static Mixture mixture(double[][]... factors) {
     List<Mixture.Part> parts = new ArrayList<>();
-    parts.add(new Mixture.Part(BALANCED_SHARE, balanced));
-    double each = (1 - BALANCED_SHARE) / (2 * LOWERED.length);
-    for (double by : LOWERED) {
-      parts.add(new Mixture.Part(each, lowered(forAny, by)));
-      parts.add(new Mixture.Part(each, lowered(forBytes, by)));
+    parts.add(new Mixture.Part(SHARES[0], factors[0]));
+    for (int i = 1; i < SHARES.length; i++) {
+      for (double by : LOWERED) {
+        parts.add(new Mixture.Part(SHARES[i] / LOWERED.length, lowered(factors[i], by)));
+      }
     }
     return new Mixture(parts);
   }

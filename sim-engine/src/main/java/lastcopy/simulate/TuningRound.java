@@ -42,14 +42,16 @@ final class TuningRound extends LossLedger {
 
   final WeightedTally any = new WeightedTally();
   final WeightedTally bytes = new WeightedTally();
+  final WeightedTally everything = new WeightedTally();
   final Evidence forAny;
   final Evidence forBytes;
+  final Evidence forEverything;
   private final LossesNow now = new LossesNow();
-  private double events;
 
   TuningRound(int groups, int depths) {
     forAny = new Evidence(groups, depths);
     forBytes = new Evidence(groups, depths);
+    forEverything = new Evidence(groups, depths);
   }
 
   @Override
@@ -64,14 +66,10 @@ final class TuningRound extends LossLedger {
       if (now.events > 0) {
         learn(mixture.weight(histories), histories);
       }
-      for (int g = 0; g < histories.groups(); g++) {
-        for (int d = 0; d < histories.depths(); d++) {
-          events += histories.events(g, d);
-        }
-      }
     }
     any.addHistories(count);
     bytes.addHistories(count);
+    everything.addHistories(count);
   }
 
   private void learn(double weight, Biasable histories) {
@@ -80,11 +78,10 @@ final class TuningRound extends LossLedger {
       bytes.add(weight * now.bytes);
       forAny.add(weight, histories);
       forBytes.add(weight * now.bytes, histories);
+      if (now.everything) {
+        everything.add(weight);
+        forEverything.add(weight, histories);
+      }
     }
-  }
-
-  /** Mean events of a history up to its first loss. */
-  double eventsEach() {
-    return events / any.histories();
   }
 }

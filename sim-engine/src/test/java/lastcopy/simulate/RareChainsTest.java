@@ -1,13 +1,17 @@
 package lastcopy.simulate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import lastcopy.exact.MarkovChain;
+import lastcopy.history.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;
@@ -116,6 +120,44 @@ class RareChainsTest {
   @MethodSource("moreCases")
   void exactOverManySeeds(Case given) {
     overSeeds(given, 1_000, 1, 5_000, 0.004);
+  }
+
+  /**
+   * The weight that the engine keeps as it goes is the one that follows from events and hazards.
+   * Red if a hazard is counted at another depth than the one whose factor it had.
+   */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void theEngineKeepsTheSameWeight(Case given) {
+    EngineHistories histories = engine(given, 1);
+    double[][] factors = new double[histories.groups()][histories.depths()];
+    for (int g = 0; g < factors.length; g++) {
+      for (int d = 0; d < factors[g].length; d++) {
+        factors[g][d] = 1 / given.exact > 1e8 ? 3e3 * (1 + g + d) : 20 * (1 + g + d);
+      }
+    }
+    Mixture mixture = new Mixture(List.of(new Mixture.Part(1, factors)));
+    List<Loss> losses = new ArrayList<>();
+    int seen = 0;
+    for (int number = 0; number < 2_000; number++) {
+      losses.clear();
+      histories.simulate(number, mixture.bias(number), onlyLosses(losses));
+      for (Loss loss : losses) {
+        double same = mixture.weight(histories);
+        assertThat(loss.weight()).isCloseTo(same, withinPercentage(1e-6));
+        seen++;
+      }
+    }
+    assertThat(seen).isPositive();
+  }
+
+  private static LossLedger onlyLosses(List<Loss> losses) {
+    return new LossLedger() {
+      @Override
+      public void lost(Loss loss) {
+        losses.add(loss);
+      }
+    };
   }
 
   private static void overSeeds(

@@ -1,0 +1,114 @@
+package lastcopy.simulate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
+import lastcopy.interval.Estimate;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.law.Weibull;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Biased histories against plain ones by brute force, where nothing is exponential: ageing drives,
+ * strain, repairs of fixed and Weibull length, looks by the clock, shoots, lags, mishaps.
+ *
+ * <p>Null hypothesis: both estimate the same. Red when two intervals of confidence 1 − 1e-6 do not
+ * meet, so at a rate below 1e-6 each. An error of six or so of their joint errors shows.
+ */
+class RareBruteForceTest {
+
+  private static final double YEAR = 8_760;
+
+  private static CopyMaker ageing(String id, int drives, double scale) {
+    Arrangement arrangement = drives == 1 ? Arrangement.SINGLE : Arrangement.MIRROR;
+    return CopyMaker.set(id, arrangement, drives)
+        .life(new Weibull(1.8, scale, 0))
+        .aged(new Fixed(2 * YEAR));
+  }
+
+  /** Ageing mirror, strained, its failures seen at a weekly look: about 1e-4. */
+  private static Studio strainedMirror() {
+    Law rebuild = new Weibull(2, 12, 6);
+    return Studios.archive(
+        3 * YEAR, ageing("main", 2, 60 * YEAR).strain(4).rebuild(rebuild).lookedAtEvery(168));
+  }
+
+  /** A mirror at a place with fires, and a far drive fed at night with a lag: about 1e-3. */
+  private static Studio farCopy(double fires) {
+    Footage footage = Studios.shooting(Units.TB, 168, 50e9, 0.2);
+    CopyMaker main =
+        ageing("main", 2, 40 * YEAR)
+            .arrival(new Fixed(72))
+            .rebuild(new Fixed(20))
+            .at(Studios.place("studio", fires / YEAR, 0.8));
+    CopyMaker far =
+        ageing("far", 1, 40 * YEAR)
+            .lookedAtEvery(720)
+            .arrival(new Fixed(72))
+            .restores(50e6)
+            .nightly("main", 2, 2.5e6);
+    CopyMaker service =
+        CopyMaker.service("service", Rate.perYear(0.01))
+            .arrival(new Exponential(100))
+            .restores(5e6)
+            .nightly("main", 3, 5e6);
+    return Studios.of(3 * YEAR, footage, Studios.layout("three", main, far, service));
+  }
+
+  static Stream<Studio> studios() {
+    return Stream.of(strainedMirror(), farCopy(0.002));
+  }
+
+  @ParameterizedTest
+  @MethodSource("studios")
+  void agreesWithPlainHistories(Studio studio) {
+    compare(studio, 400_000, 40_000);
+  }
+
+  @Tag("slow")
+  @ParameterizedTest
+  @MethodSource("studios")
+  void agreesWithManyPlainHistories(Studio studio) {
+    compare(studio, 30_000_000, 1_000_000);
+  }
+
+  private static void compare(Studio studio, long plain, long rare) {
+    LayoutResult brute = run(studio, plain, Method.PLAIN);
+    LayoutResult biased = run(studio, rare, Method.RARE);
+    assertThat(biased.method()).isEqualTo(LayoutResult.Method.RARE);
+    assertThat(biased.doubt()).isEmpty();
+    meet(biased.anyLoss(), brute.anyLoss());
+    meet(biased.everythingLost(), brute.everythingLost());
+    meet(biased.lossEvents(), brute.lossEvents());
+    meet(biased.bytesLost(), brute.bytesLost());
+    for (int i = 0; i < brute.curve().size(); i++) {
+      meet(biased.curve().get(i).chance(), brute.curve().get(i).chance());
+    }
+    for (int i = 0; i < brute.exceedanceBytes().size(); i++) {
+      meet(biased.exceedanceBytes().get(i).chance(), brute.exceedanceBytes().get(i).chance());
+    }
+  }
+
+  private static LayoutResult run(Studio studio, long histories, Method method) {
+    Settings settings =
+        new Settings(
+            3, 1 - Agreement.ALARM, 0.01, OptionalLong.of(histories), Optional.empty(), 2, method);
+    return Simulation.run(studio, settings, Progress.SILENT).layouts().get(0);
+  }
+
+  private static void meet(Estimate one, Estimate other) {
+    assertThat(one.low()).as("%s and %s", one, other).isLessThanOrEqualTo(other.high());
+    assertThat(other.low()).as("%s and %s", one, other).isLessThanOrEqualTo(one.high());
+  }
+}
