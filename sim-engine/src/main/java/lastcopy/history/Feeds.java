@@ -12,8 +12,8 @@ import lastcopy.footage.PositionSet;
 final class Feeds implements Mechanism {
 
   /**
-   * A continuous feed behind a copy that is itself being fed starts its runs at quarters of an hour
-   * by the clock: without a step it would start infinitely often.
+   * A continuous feed, or a refill, behind a copy that is itself being fed starts at quarters of an
+   * hour by the clock: without a step it would start infinitely often.
    */
   private static final double QUARTER = 0.25;
 
@@ -132,8 +132,8 @@ final class Feeds implements Mechanism {
       return;
     }
     boolean behind = way.continuous() && stage.holdings.flowing[way.source()];
-    if (behind && stage.now % QUARTER != 0) {
-      atNextQuarter(copy);
+    if (behind && mustWait(way.source())) {
+      stage.set(plan.timer.runStart(copy), nextQuarter());
       return;
     }
     stage.desk.runStarts(copy);
@@ -146,7 +146,7 @@ final class Feeds implements Mechanism {
     stage.desk.runEnded(copy);
     filledAgain(copy);
     if (behind) {
-      atNextQuarter(copy);
+      stage.set(plan.timer.runStart(copy), nextQuarter());
     } else if (stage.holdings.flowing[way.source()] && plan.visits[copy] == null) {
       stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
     }
@@ -159,9 +159,13 @@ final class Feeds implements Mechanism {
     }
   }
 
-  private void atNextQuarter(int copy) {
-    double next = (Math.floor(stage.now / QUARTER) + 1) * QUARTER;
-    stage.set(plan.timer.runStart(copy), next);
+  /** Whether nothing starts now that follows a copy which is itself being fed. */
+  boolean mustWait(int source) {
+    return stage.holdings.flowing[source] && stage.now % QUARTER != 0;
+  }
+
+  double nextQuarter() {
+    return (Math.floor(stage.now / QUARTER) + 1) * QUARTER;
   }
 
   /** A turn of a rotation is due; whether the drive is brought. */

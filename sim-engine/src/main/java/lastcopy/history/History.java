@@ -19,8 +19,8 @@ import lastcopy.scenario.Studio;
  *   <li>a mishap of a place or box destroys the drives, so that all are new at the return, while
  *       drives that had not failed when a set lost one too many stay in use;
  *   <li>a working copy that starts empty is filled at time 0 from the copies that start full;
- *   <li>a continuous feed behind a copy that is itself being fed starts its runs at quarters of an
- *       hour by the clock;
+ *   <li>a continuous feed, or a refill, behind a copy that is itself being fed starts at quarters
+ *       of an hour by the clock;
  *   <li>shoots that wait on cards do not count as standing in one copy, since they are not
  *       offloaded; a shoot that waited is kept on its cards from its offload on;
  *   <li>a rotated drive whose source is gone when its turn is due is not brought; a feed from a

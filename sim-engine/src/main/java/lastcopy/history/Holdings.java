@@ -228,18 +228,28 @@ final class Holdings {
     for (int c = 0; c < copies; c++) {
       if (flowing[c] && !flow[c].isEmpty()) {
         double front = flow[c].from(0);
-        double end = flow[c].to(0);
+        double end = Math.min(flow[c].to(0), nextEnd(cards, front));
         for (int other = 0; other < copies; other++) {
           if (other != c) {
-            end = Math.min(end, nextEnd(held[other], front));
             end = Math.min(end, nextEnd(kept[other], front));
+            double mark = nextEnd(held[other], front);
+            boolean moves = flowing[other] && !flow[other].isEmpty() && mark == flow[other].from(0);
+            if (moves) {
+              least = Math.min(least, catchUp(mark - front, perHour[c] - perHour[other]));
+            } else {
+              end = Math.min(end, mark);
+            }
           }
         }
-        end = Math.min(end, nextEnd(cards, front));
         least = Math.min(least, (end - front) / perHour[c]);
       }
     }
     return least;
+  }
+
+  /** Hours until a front reaches another that moves on; fronts of one speed never meet. */
+  private static double catchUp(double bytes, double perHour) {
+    return perHour > 0 ? bytes / perHour : Double.POSITIVE_INFINITY;
   }
 
   private static double nextEnd(PositionSet set, double after) {

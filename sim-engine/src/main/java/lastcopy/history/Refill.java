@@ -29,7 +29,9 @@ final class Refill {
     for (int spoilt = needed(best); spoilt > 0; spoilt = needed(best)) {
       stage.spoils.tried(spoilt);
     }
-    if (best > 0) {
+    if (best > 0 && stage.feeds.mustWait(best)) {
+      stage.set(plan.timer.runEnd(0), stage.feeds.nextQuarter());
+    } else if (best > 0) {
       double hours = stage.holdings.start(0, best, plan.refillPerHour[0][best], stage.now);
       if (hours == 0) {
         start();
