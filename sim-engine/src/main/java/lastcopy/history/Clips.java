@@ -122,6 +122,7 @@ final class Clips {
   /** The spots are lost from a copy, and from what was refilled from it, unless held elsewhere. */
   private void lose(int copy, int target, Map<Cause.Context, Cause> causes, Cause.Context context) {
     double bytes = spots.bytes();
+    stage.holdings.bringAllTo(stage.now); // what has crossed by now is held elsewhere
     stage.holdings.removeHeld(spots, copy, target);
     spots.remove(0, stage.holdings.aged);
     if (!spots.isEmpty()) {

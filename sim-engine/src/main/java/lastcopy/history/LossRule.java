@@ -83,6 +83,7 @@ final class LossRule {
     if (removed.isEmpty()) {
       return;
     }
+    stage.holdings.bringAllTo(stage.now); // what has crossed by now is held
     removed.remove(0, stage.holdings.aged);
     stage.holdings.removeHeld(removed);
     if (removed.isEmpty()) {
