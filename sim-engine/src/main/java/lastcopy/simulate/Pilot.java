@@ -11,11 +11,11 @@ final class Pilot {
   /** Plain histories of the pilot: those that exposure comes from. */
   static final long HISTORIES = LossTally.TIMED_HISTORIES;
 
-  /** So many plain histories are not worth tuning anything: from a tenth of a second to some. */
-  private static final double PATIENCE = 1e6;
+  /** So many plain histories, a few seconds of work, are not worth tuning anything. */
+  private static final double PATIENCE = 1e7;
 
   /** A biased history, full of events, costs as much as so many plain ones. */
-  private static final double COST = 8;
+  private static final double COST = 16;
 
   private final Settings settings;
   private final LossTally plain;
