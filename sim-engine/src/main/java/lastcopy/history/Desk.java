@@ -130,6 +130,7 @@ final class Desk {
     PositionSet kept = deletion.kept[copy];
     intersect(kept, stage.holdings.held[copy], deletion.block);
     stage.holdings.held[copy].removeAll(kept);
+    stage.feeds.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     if (plan.keepsDeleted[copy] == 0) {
       stage.rule.removed(copy, kept);
       kept.clear();

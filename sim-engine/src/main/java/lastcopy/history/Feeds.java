@@ -288,10 +288,11 @@ final class Feeds implements Mechanism {
     }
   }
 
-  /** A drive of a shelf is down and takes nothing. */
-  void cannotTake(int copy, double from, double to) {
+  /** What a copy cannot take, or should not, leaves what is on its way to it. */
+  void cannotTake(int copy, PositionSet positions) {
     if (stage.holdings.flowing[copy]) {
-      stage.holdings.flow[copy].remove(from, to);
+      stage.holdings.bringTo(copy, stage.now);
+      stage.holdings.flow[copy].removeAll(positions);
       again(copy);
     }
   }

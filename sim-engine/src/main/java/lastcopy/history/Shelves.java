@@ -47,7 +47,7 @@ final class Shelves {
     stage.feeds.cannotSend(copy, part);
     stage.desk.cannotKeep(copy, from(slot), to(slot));
     holdings.barred[copy].add(from(slot), to(slot));
-    stage.feeds.cannotTake(copy, from(slot), to(slot));
+    stage.feeds.cannotTake(copy, holdings.barred[copy]);
     stage.lives.state(slot, Lives.State.DOWN);
     stage.down[copy]++;
     int k = stage.repairs.failed(slot);
