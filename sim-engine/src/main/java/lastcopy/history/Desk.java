@@ -163,6 +163,9 @@ final class Desk {
         deletion.onItsWay[copy] = true;
       }
     }
+    if (plan.ways[copy].continuous()) {
+      runEnded(copy); // a continuous feed passes it on at once
+    }
   }
 
   /** A run has ended, or was cut: what was on its way with it has arrived. */
