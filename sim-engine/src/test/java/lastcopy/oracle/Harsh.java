@@ -214,7 +214,7 @@ final class Harsh {
         NO_CARDS,
         single("main", 1_500),
         single("far", 1_500).continuous("main", 3).keepsDeleted(20),
-        single("third", 1_500).every("far", 72, 6, 1).keepsDeleted(40));
+        single("third", 1_500).every("far", 72, 6, 1_000).keepsDeleted(40));
     add(
         "malware, copies online and offline",
         random(),

@@ -11,8 +11,10 @@
  *       delete again what is deleted already.
  *   <li>Versions are put back where they are held, and on the working copy if it has hardware; what
  *       other copies dropped comes with their next runs. A refill reads present states only.
- *   <li>What the source of a run loses before it has crossed takes no time on the link. A failed
- *       drive of a shelf cuts nothing: the rest of the run goes on.
+ *   <li>What the source of a run loses before it has crossed takes no time on the link. The engine
+ *       reads "copies what a holds at s" to the letter where a deletion reaches the source during a
+ *       run: what was on its way still arrives, unless it is lost. No studio here rests on it. A
+ *       failed drive of a shelf cuts nothing: the rest of the run goes on.
  *   <li>A failed drive of a shelf that is the working copy is refilled in turn with others: one
  *       refill at a time. Cards are offloaded again onto it, too.
  *   <li>A continuous feed whose source is itself being filled looks every 0.2 h for more.
