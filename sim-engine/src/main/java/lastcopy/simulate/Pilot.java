@@ -30,14 +30,20 @@ final class Pilot {
     return switch (settings.method()) {
       case PLAIN -> false;
       case RARE -> true;
-      case AUTO -> plainNeeds() > PATIENCE;
+      case AUTO ->
+          plainNeeds() > Math.min(PATIENCE, (double) settings.histories().orElse(Long.MAX_VALUE));
     };
   }
 
   /** Whether to count biased histories, now that it is known how well they do. */
   boolean takesRare(Tuning.Tuned tuned) {
     double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
-    return settings.method() == Method.RARE || rareNeeds * COST < plainNeeds();
+    return settings.method() == Method.RARE || rareNeeds * cost() < plainNeeds();
+  }
+
+  /** Where histories are rationed, one is as dear as another. */
+  private double cost() {
+    return settings.histories().isPresent() ? 1 : COST;
   }
 
   private double plainNeeds() {
