@@ -17,6 +17,9 @@ final class Pilot {
   /** A biased history, full of events, costs as much as so many plain ones. */
   private static final double COST = 16;
 
+  /** One loss in so many plain histories is not rare. */
+  private static final long COMMON = 20;
+
   private final Settings settings;
   private final LossTally plain;
 
@@ -30,8 +33,7 @@ final class Pilot {
     return switch (settings.method()) {
       case PLAIN -> false;
       case RARE -> true;
-      case AUTO ->
-          plainNeeds() > Math.min(PATIENCE, (double) settings.histories().orElse(Long.MAX_VALUE));
+      case AUTO -> isRare() && plainNeeds() > patience();
     };
   }
 
@@ -39,6 +41,15 @@ final class Pilot {
   boolean takesRare(Tuning.Tuned tuned) {
     double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
     return settings.method() == Method.RARE || rareNeeds * cost() < plainNeeds();
+  }
+
+  /** Losses that are common gain little by a bias, and pairing with other layouts is lost by it. */
+  private boolean isRare() {
+    return plain.losses * COMMON < plain.histories;
+  }
+
+  private double patience() {
+    return Math.min(PATIENCE, (double) settings.histories().orElse(Long.MAX_VALUE));
   }
 
   /** Where histories are rationed, one is as dear as another. */
