@@ -15,11 +15,13 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class LayoutReader {
   private final Notes notes;
   private final Known known;
+  private final boolean onHand;
   private final Values values;
 
-  LayoutReader(Notes notes, Known known) {
+  LayoutReader(Notes notes, Known known, boolean onHand) {
     this.notes = notes;
     this.known = known;
+    this.onHand = onHand;
     this.values = new Values(notes);
   }
 
@@ -45,6 +47,10 @@ final class LayoutReader {
             .require("copies", "{main: {drives: 1 x desk-8tb}}")
             .map(n -> copies(n, where))
             .orElse(List.of());
+    if (onHand && !copies.isEmpty() && copies.stream().noneMatch(Copy::startsFull)) {
+      String found = "layout '" + entry.name() + "', where no copy holds the footage on hand";
+      notes.problem(entry.key(), found, "one copy or more that starts full");
+    }
     return copies.isEmpty()
         ? Optional.empty()
         : notes.build(entry.key(), () -> new Layout(entry.name(), title, copies, cards));

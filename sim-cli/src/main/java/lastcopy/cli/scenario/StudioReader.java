@@ -38,14 +38,15 @@ final class StudioReader {
             .require("footage", "{shoots: {every: 7 days, size: 96 GB}}")
             .flatMap(n -> new FootageReader(notes).read(n));
     Desk desk = section.get("desk").map(n -> new DeskReader(notes).read(n)).orElse(Desk.QUIET);
-    List<Layout> layouts = layouts(section);
+    boolean onHand = footage.filter(f -> f.onHandBytes() > 0).isPresent();
+    List<Layout> layouts = layouts(section, onHand);
     return notes.hasProblems()
         ? Optional.empty()
         : notes.build(
             root, () -> new Studio(name, years, currency, footage.orElseThrow(), desk, layouts));
   }
 
-  private List<Layout> layouts(Section section) {
+  private List<Layout> layouts(Section section, boolean onHand) {
     PlaceReader places = new PlaceReader(notes);
     Known known =
         new Known(
@@ -54,7 +55,7 @@ final class StudioReader {
             section.get("drives").map(n -> new DriveReader(notes).read(n)).orElse(Map.of()));
     return section
         .require("layouts", "{one-drive: {copies: {main: {drives: 1 x desk-8tb}}}}")
-        .map(n -> new LayoutReader(notes, known).read(n))
+        .map(n -> new LayoutReader(notes, known, onHand).read(n))
         .orElse(List.of());
   }
 

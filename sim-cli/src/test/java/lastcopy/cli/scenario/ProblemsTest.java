@@ -163,6 +163,18 @@ class ProblemsTest {
   }
 
   @Test
+  void footageOnHandIsSomewhere() {
+    String text =
+        Texts.withMain("drives: 1 x desk, starts: empty")
+            .replace("far: {", "far: {starts: empty, ")
+            .replace("footage:\n", "footage:\n  on_hand: 1 TB\n");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .contains("where no copy holds the footage on hand");
+  }
+
+  @Test
   void aCircleOfFeedsIsOneProblemAtItsSource() {
     String text =
         Texts.withFar("drives: 1 x desk, feed: {from: third, every: 1 day}")
