@@ -37,6 +37,23 @@ final class LoneOutage {
     plain = all;
   }
 
+  /** Whether a source, however often it happens, only takes copies other than the working copy. */
+  boolean sparesWork(int source) {
+    if (!plain) {
+      return false;
+    }
+    if (source < plan.slots) {
+      return plan.copyOfSlot[source] != 0;
+    }
+    Striker striker = plan.strikers[source - plan.slots];
+    return simple(striker) && !contains(striker.copies(), 0);
+  }
+
+  private static boolean simple(Striker striker) {
+    return (striker.kind() == Striker.Kind.PLACE || striker.kind() == Striker.Kind.BOX)
+        && !striker.strikesCards();
+  }
+
   /** Whether surely nothing is lost if of all sources only one may happen by the horizon. */
   boolean losesNothing(int source) {
     if (!plain) {
@@ -59,8 +76,7 @@ final class LoneOutage {
 
   private boolean strikeLosesNothing(int source) {
     Striker striker = plan.strikers[source - plan.slots];
-    boolean simple = striker.kind() == Striker.Kind.PLACE || striker.kind() == Striker.Kind.BOX;
-    if (!simple || striker.takes() < 1 || striker.strikesCards()) {
+    if (!simple(striker) || striker.takes() < 1) {
       return false;
     }
     double at = draws.untilNext(striker.perHour(), plan.firstStrikeKey[source - plan.slots]);
@@ -87,9 +103,6 @@ final class LoneOutage {
   }
 
   private boolean isHeldElsewhere(double at, int[] going) {
-    if (!contains(going, 0)) {
-      return true;
-    }
     int e = course.entry(at, false);
     for (int c = 1; e >= 0 && c < plan.copies; c++) {
       if (!contains(going, c) && course.base(e, c) >= course.base(e, 0)) {
