@@ -104,17 +104,23 @@ final class Screen {
         only = serious[i];
       }
     }
-    // While the working copy stands it holds whatever the others do: what takes them is no loss.
-    for (int i = 0; only >= 0 && i < sparing; i++) {
-      if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
-        return false;
-      }
-    }
     for (LoneSet set : sets) {
       if (!set.heals()) {
         return false;
       }
     }
-    return only < 0 || outage.losesNothing(only);
+    // While the working copy stands it holds whatever the others do: what takes them is no loss.
+    return only < 0 || outage.losesNothing(only, firstOfSparing());
+  }
+
+  /** A time before which surely nothing happens that spares the working copy. */
+  private double firstOfSparing() {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < sparing; i++) {
+      if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
+        first = Math.min(first, outage.first(serious[i]));
+      }
+    }
+    return first;
   }
 }
