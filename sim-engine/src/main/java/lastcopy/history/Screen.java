@@ -7,9 +7,9 @@ import lastcopy.number.Elementary;
 
 /**
  * Decides quickly, without a queue and without an allocation, that nothing is lost in a history:
- * sets of drives fail and heal, and at most one copy or place goes, for once, with nothing on it
- * that is nowhere else. In doubt it says no, and the history is played in full; since every draw is
- * keyed by what it is for, both see the same luck.
+ * sets of drives fail and heal, and either copies other than the working copy go, or one copy or
+ * place goes, for once, with nothing on it that is nowhere else. In doubt it says no, and the
+ * history is played in full; since every draw is keyed by what it is for, both see the same luck.
  */
 final class Screen {
 
@@ -19,8 +19,11 @@ final class Screen {
   private final LoneSet[] sets;
   private final LoneOutage outage;
 
-  /** Sources, slots or strikers, of which one at most may happen. */
+  /** Sources, slots or strikers, of which one at most that takes the working copy may happen. */
   private final int[] serious;
+
+  /** Those of them that spare the working copy come first, in any number. */
+  private final int sparing;
 
   private final long[] firstKey;
 
@@ -46,9 +49,14 @@ final class Screen {
     }
     sets = healing.toArray(new LoneSet[0]);
     outage = new LoneOutage(plan, draws, times, course, limit);
-    serious =
+    int[] all =
         IntStream.range(0, limit.length)
             .filter(i -> i >= plan.slots || !alone[plan.copyOfSlot[i]])
+            .toArray();
+    int[] spare = IntStream.of(all).filter(outage::sparesWork).toArray();
+    sparing = spare.length;
+    serious =
+        IntStream.concat(IntStream.of(spare), IntStream.of(all).filter(i -> !outage.sparesWork(i)))
             .toArray();
     firstKey = IntStream.of(serious).mapToLong(this::key).toArray();
     firstLimit = IntStream.of(serious).mapToDouble(i -> limit[i]).toArray();
@@ -88,7 +96,7 @@ final class Screen {
   /** Whether surely nothing is lost in the history of the draws. */
   boolean nothingIsLost() {
     int only = -1;
-    for (int i = 0; i < firstKey.length; i++) {
+    for (int i = sparing; i < firstKey.length; i++) {
       if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
         if (only >= 0) {
           return false;
@@ -101,6 +109,18 @@ final class Screen {
         return false;
       }
     }
-    return only < 0 || outage.losesNothing(only);
+    // While the working copy stands it holds whatever the others do: what takes them is no loss.
+    return only < 0 || outage.losesNothing(only, firstOfSparing());
+  }
+
+  /** A time before which surely nothing happens that spares the working copy. */
+  private double firstOfSparing() {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < sparing; i++) {
+      if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
+        first = Math.min(first, outage.first(serious[i]));
+      }
+    }
+    return first;
   }
 }

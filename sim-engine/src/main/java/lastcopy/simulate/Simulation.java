@@ -44,6 +44,8 @@ public final class Simulation {
   private final Totals totals;
   private final boolean[] active;
   private final long[] nextLook;
+  private final long[] nextReckoned;
+  private final double[] told;
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
   private final double[] shareOfOne;
   private final long began;
@@ -62,6 +64,9 @@ public final class Simulation {
     Arrays.fill(active, true);
     nextLook = new long[n];
     Arrays.fill(nextLook, LOOK_EVERY);
+    nextReckoned = new long[n];
+    told = new double[n];
+    Arrays.fill(told, Double.POSITIVE_INFINITY);
     shareOfOne = new double[n];
     began = System.nanoTime();
     deadline = began + settings.time().map(Duration::toNanos).orElse(0L);
@@ -208,9 +213,9 @@ public final class Simulation {
     for (int l = 0; l < active.length; l++) {
       if (active[l]) {
         LossTally tally = totals.tallies[l];
-        Figures figures = totals.results(l).figures(tally);
         boolean piloting = settings.method() == Method.RARE && !piloted;
         if (!piloting && (merged >= nextLook[l] || last)) {
+          Figures figures = totals.results(l).figures(tally);
           totals.reached[l] =
               tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
                   && settings.preciseEnough(figures);
@@ -219,9 +224,20 @@ public final class Simulation {
           active[l] = settings.histories().isPresent() || !totals.reached[l];
           nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
-        tell(studio.layouts().get(l), merged, figures, share(l, merged));
+        progress.merged(
+            studio.layouts().get(l).id(), merged, reckoned(l, merged), share(l, merged));
       }
     }
+  }
+
+  /** The precision to tell: an interval costs as much as many histories, so not for each chunk. */
+  private double reckoned(int l, long merged) {
+    if (merged >= nextReckoned[l]) {
+      Figures figures = totals.results(l).figures(totals.tallies[l]);
+      told[l] = figures.anyLoss().relativeHalfWidth();
+      nextReckoned[l] = merged + merged / 32;
+    }
+    return told[l];
   }
 
   /** How far a layout is on the way to its nearest stop. */
