@@ -11,6 +11,15 @@ final class Log implements Ledger {
   final List<double[]> losses = new ArrayList<>();
   final List<String> causes = new ArrayList<>();
   final double[] time = new double[6];
+  private final boolean wantsTime;
+
+  Log() {
+    this(true);
+  }
+
+  Log(boolean wantsTime) {
+    this.wantsTime = wantsTime;
+  }
 
   @Override
   public void lost(Loss loss) {
@@ -37,7 +46,7 @@ final class Log implements Ledger {
 
   @Override
   public boolean wantsTime() {
-    return true;
+    return wantsTime;
   }
 
   /** The same losses, as far as the other has written them down, but for rounding. */

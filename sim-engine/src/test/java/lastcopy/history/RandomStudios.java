@@ -80,6 +80,66 @@ final class RandomStudios {
     return new Studio("random", 0.4, Optional.empty(), footage, desk, List.of(layout()));
   }
 
+  /** A studio in which sets only fail and heal, places have mishaps and feeds lag. */
+  Studio nextWithoutTricks() {
+    Studio drawn = next();
+    Footage f = drawn.footage();
+    Footage footage =
+        new Footage(
+            f.onHandBytes(), f.shoots(), 0, OptionalDouble.empty(), GB, OptionalDouble.empty());
+    List<Copy> copies =
+        drawn.layouts().get(0).copies().stream().map(RandomStudios::withoutTricks).toList();
+    Layout layout = new Layout("only", "only", copies, OptionalDouble.empty());
+    return new Studio(
+        "random",
+        drawn.years(),
+        Optional.empty(),
+        footage,
+        Desk.QUIET,
+        List.of(layout));
+  }
+
+  private static Copy withoutTricks(Copy copy) {
+    return new Copy(
+        copy.id(),
+        copy.place(),
+        copy.box(),
+        copy.driveSet().<Medium>map(RandomStudios::withoutTricks).orElse(copy.medium()),
+        copy.repair(),
+        copy.feed().map(RandomStudios::withoutStops),
+        copy.restoresAt(),
+        0,
+        copy.reach(),
+        copy.startsFull(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Feed withoutStops(Feed feed) {
+    return new Feed(
+        feed.from(),
+        feed.schedule(),
+        feed.bytesPerSecond(),
+        Rate.NONE,
+        OptionalDouble.empty(),
+        Feed.DEFAULT_VISIT_HOURS);
+  }
+
+  private static Medium.DriveSet withoutTricks(Medium.DriveSet set) {
+    boolean shelf = set.arrangement() == Arrangement.SHELF;
+    return new Medium.DriveSet(
+        set.drives(),
+        set.model(),
+        shelf ? Arrangement.STRIPE : set.arrangement(),
+        Optional.empty(),
+        new Rebuild(set.rebuild().time(), Rebuild.Reads.ALL),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        1,
+        0);
+  }
+
   private Layout layout() {
     Place studio = place("studio");
     Place home = place("home");

@@ -37,6 +37,39 @@ class WholeModelTest {
     assertThat(lossy).isGreaterThan(STUDIOS * HISTORIES / 10);
   }
 
+  /**
+   * What the screen passes without playing it loses nothing, and what it does not pass loses what
+   * it loses: ledgers that want no time are screened, stories never.
+   */
+  @Test
+  void screenedAsPlayed() {
+    RandomStudios studios = new RandomStudios(44);
+    int lossy = 0;
+    for (int i = 0; i < STUDIOS; i++) {
+      Studio studio = studios.nextWithoutTricks();
+      History history = new History(studio, studio.layouts().get(0), 5);
+      for (int k = 0; k < 5 * HISTORIES; k++) {
+        Log screened = new Log(false);
+        history.simulate(k, screened);
+        screened.assertSameLosses(told(history, k), "studio " + i + " history " + k);
+        lossy += screened.losses.isEmpty() ? 0 : 1;
+      }
+    }
+    assertThat(lossy).isBetween(STUDIOS * HISTORIES / 4, 4 * STUDIOS * HISTORIES);
+  }
+
+  private static Log told(History history, long number) {
+    Log told = new Log();
+    history.tell(
+        number,
+        (happening, scene) -> {
+          if (happening.kind() == Happening.Kind.LOST) {
+            told.losses.add(new double[] {happening.hours(), happening.bytes()});
+          }
+        });
+    return told;
+  }
+
   /** A story is the history that is counted under its number. */
   @Test
   void toldAsCounted() {
@@ -47,15 +80,7 @@ class WholeModelTest {
       for (int k = 0; k < HISTORIES; k++) {
         Log counted = new Log();
         history.simulate(k, counted);
-        Log told = new Log();
-        history.tell(
-            k,
-            (happening, scene) -> {
-              if (happening.kind() == Happening.Kind.LOST) {
-                told.losses.add(new double[] {happening.hours(), happening.bytes()});
-              }
-            });
-        counted.assertSameLosses(told, "studio " + i + " history " + k);
+        counted.assertSameLosses(told(history, k), "studio " + i + " history " + k);
       }
     }
   }
