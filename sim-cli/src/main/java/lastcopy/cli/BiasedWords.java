@@ -40,10 +40,10 @@ final class BiasedWords {
 
   private static String chance(Estimate chance) {
     return chance.onlyAtMost()
-        ? String.format(Locale.ROOT, "at most %.2g (95 %% sure)", chance.high())
+        ? String.format(Locale.ROOT, "at most %.3g (95 %% sure)", chance.high())
         : String.format(
             Locale.ROOT,
-            "%.2g (%.2g to %.2g, 95 %% sure)",
+            "%.3g (%.3g to %.3g, 95 %% sure)",
             chance.value(),
             chance.low(),
             chance.high());
