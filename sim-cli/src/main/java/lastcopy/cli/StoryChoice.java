@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lastcopy.charts.ByteUnit;
 import lastcopy.interval.Estimate;
+import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.Life;
 import lastcopy.simulate.LossSearch;
 import lastcopy.simulate.SearchLimit;
@@ -14,6 +15,7 @@ import lastcopy.simulate.Searching;
 import lastcopy.simulate.Stories;
 import lastcopy.simulate.Story;
 import lastcopy.simulate.Survey;
+import lastcopy.simulate.UnlikelyLosses;
 
 /** Chooses the history to tell, and says in words how it was chosen. */
 final class StoryChoice {
@@ -25,10 +27,12 @@ final class StoryChoice {
   private static final double CONFIDENCE = 0.95;
 
   private final Stories stories;
+  private final UnlikelyLosses unlikely;
   private final Searching watch;
 
-  StoryChoice(Stories stories, Searching watch) {
+  StoryChoice(Stories stories, UnlikelyLosses unlikely, Searching watch) {
     this.stories = stories;
+    this.unlikely = unlikely;
     this.watch = watch;
   }
 
@@ -44,15 +48,40 @@ final class StoryChoice {
     if (found.number().isPresent()) {
       return firstLoss(found);
     }
-    List<String> how = new ArrayList<>();
-    how.add(none(found));
-    how.add("--near-miss tells the history in which a loss was nearest.");
-    return new Told(unlikelyLoss(), "first-loss", found.searched(), how, found.finished());
+    Optional<Story> loss = found.finished() ? unlikely.first() : Optional.empty();
+    Told told =
+        loss.isPresent()
+            ? biased("first-loss", found.searched(), loss.get(), none(found))
+            : new Told(
+                Optional.empty(),
+                "first-loss",
+                found.searched(),
+                List.of(none(found)),
+                found.finished());
+    return told.andHow("--near-miss tells the plain history in which a loss was nearest.");
   }
 
-  /** A history of an unlikely loss, drawn on purpose and told with its weight: none so far. */
-  private static Optional<Story> unlikelyLoss() {
-    return Optional.empty();
+  /** The biased history of a number; the plain one if no bias leads to a loss. */
+  Told biased(long number) {
+    return unlikely
+        .tell(number)
+        .map(story -> biased("history", 0, story, "It was asked for by its number."))
+        .orElseGet(
+            () -> history(number).andHow("It is a plain one: no bias of it leads to a loss."));
+  }
+
+  private Told biased(String selector, long searched, Story story, String first) {
+    LayoutResult result = unlikely.chance(CONFIDENCE, watch);
+    List<String> how = new ArrayList<>();
+    how.add(first);
+    how.addAll(BiasedWords.of(result, story.studio().years()));
+    return new Told(
+        Optional.of(story),
+        selector,
+        searched,
+        how,
+        !watch.cancelled(),
+        Optional.of(result.anyLoss()));
   }
 
   private Told firstLoss(LossSearch found) {

@@ -14,6 +14,7 @@ import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.SearchLimit;
 import lastcopy.simulate.Stories;
+import lastcopy.simulate.UnlikelyLosses;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -76,6 +77,12 @@ final class StoryCommand implements Callable<Integer> {
   @ArgGroup private Which which = new Which();
 
   @Option(
+      names = "--biased",
+      description =
+          "With --history: of the biased histories, in which failures are made likelier on purpose.")
+  private boolean biased;
+
+  @Option(
       names = "--start",
       paramLabel = "DATE",
       description = "Tell dates, counted from a first day such as 2026-01-01.")
@@ -129,13 +136,16 @@ final class StoryCommand implements Callable<Integer> {
     if (which.history != null && which.history < 0) {
       throw wrong("--history must be at least 0: " + which.history);
     }
+    if (biased && which.history == null) {
+      throw wrong("--biased goes with --history K only");
+    }
     if (!Files.isRegularFile(file)) {
       throw wrong("no such scenario file: " + file);
     }
     Studio read = host.scenarios().load(file).studio();
     Studio studio = years == null ? read : read.withYears(years);
     Layout layout = layout(studio);
-    Told told = choose(new Stories(studio, layout, seed));
+    Told told = choose(studio, layout);
     StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
     write(told, studio, layout, clock);
     return told.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
@@ -159,15 +169,17 @@ final class StoryCommand implements Callable<Integer> {
     return studio.layouts().get(at);
   }
 
-  private Told choose(Stories stories) {
+  private Told choose(Studio studio, Layout layout) {
     TerminalProgress progress =
         new TerminalProgress(
             host.err(), host.terminal() && !quiet, host.interruption(), System::nanoTime);
-    StoryChoice choice = new StoryChoice(stories, progress);
+    StoryChoice choice =
+        new StoryChoice(
+            new Stories(studio, layout, seed), new UnlikelyLosses(studio, layout, seed), progress);
     SearchLimit survey = limit(SURVEYED);
     try {
       if (which.history != null) {
-        return choice.history(which.history);
+        return biased ? choice.biased(which.history) : choice.history(which.history);
       }
       if (which.firstLoss) {
         return choice.firstLoss(limit(LONGEST_SEARCH));

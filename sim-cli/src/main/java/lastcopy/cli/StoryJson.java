@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lastcopy.history.Happening;
 import lastcopy.history.Loss;
+import lastcopy.interval.Estimate;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Moment;
@@ -54,6 +55,8 @@ final class StoryJson {
     out.writeBooleanField("finished", told.finished());
     strings("how", told.how());
     json.number("weight", told.story().map(Story::weight).orElse(Double.NaN));
+    out.writeBooleanField("biased", told.biased());
+    chance(told.chance());
     strings("copies", told.story().map(Story::copies).orElse(List.of()));
     out.writeArrayFieldStart("events");
     if (told.story().isPresent()) {
@@ -62,6 +65,18 @@ final class StoryJson {
     out.writeEndArray();
     outcome(told.story());
     out.writeEndObject();
+  }
+
+  private void chance(Optional<Estimate> chance) throws IOException {
+    if (chance.isEmpty()) {
+      json.generator().writeNullField("chance");
+      return;
+    }
+    json.generator().writeObjectFieldStart("chance");
+    json.number("probability", chance.get().value());
+    json.number("low", chance.get().low());
+    json.number("high", chance.get().high());
+    json.generator().writeEndObject();
   }
 
   private void strings(String field, Iterable<String> values) throws IOException {

@@ -52,10 +52,12 @@ final class StoryText {
                 paragraph(
                     String.format(
                         Locale.ROOT,
-                        "History %,d under seed %d (--history %d --seed %d tells it again).",
+                        "%s %,d under seed %d (--history %d%s --seed %d tells it again).",
+                        told.biased() ? "Biased history" : "History",
                         story.number(),
                         story.seed(),
                         story.number(),
+                        told.biased() ? " --biased" : "",
                         story.seed())));
   }
 
@@ -85,7 +87,7 @@ final class StoryText {
 
   private void story(Story story, StoryClock clock, boolean all) {
     StoryEnding ending = new StoryEnding(story, clock);
-    if (story.weight() != 1) {
+    if (story.weight() != 1 && Double.isFinite(story.weight())) {
       paragraph(
           String.format(
               Locale.ROOT,

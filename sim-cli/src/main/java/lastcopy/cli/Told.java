@@ -1,7 +1,9 @@
 package lastcopy.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastcopy.interval.Estimate;
 import lastcopy.simulate.Story;
 
 /**
@@ -12,11 +14,34 @@ import lastcopy.simulate.Story;
  * @param searched how many histories were searched
  * @param how sentences that say how it was chosen, or what the search found instead
  * @param finished false if the search was interrupted
+ * @param chance the chance of any loss without a bias, where the story is of a biased history
  */
 record Told(
-    Optional<Story> story, String selector, long searched, List<String> how, boolean finished) {
+    Optional<Story> story,
+    String selector,
+    long searched,
+    List<String> how,
+    boolean finished,
+    Optional<Estimate> chance) {
+
+  /** What a search through plain histories came to. */
+  Told(Optional<Story> story, String selector, long searched, List<String> how, boolean finished) {
+    this(story, selector, searched, how, finished, Optional.empty());
+  }
 
   Told {
     how = List.copyOf(how);
+  }
+
+  /** The same with one more sentence. */
+  Told andHow(String sentence) {
+    List<String> more = new ArrayList<>(how);
+    more.add(sentence);
+    return new Told(story, selector, searched, more, finished, chance);
+  }
+
+  /** Whether the story is of a biased history. */
+  boolean biased() {
+    return chance.isPresent();
   }
 }

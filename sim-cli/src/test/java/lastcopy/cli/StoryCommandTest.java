@@ -68,7 +68,30 @@ class StoryCommandTest {
         .contains("None of 50 histories loses anything")
         .contains("at most 1 in 17 ")
         .contains("--near-miss")
-        .doesNotContain("It begins");
+        .contains("told from a biased history")
+        .containsPattern("any footage over [0-9]+ years? is [^ ]+ \\([^ ]+ to [^ ]+, 95 % sure\\)")
+        .contains("LOST FOR GOOD");
+  }
+
+  @Test
+  void aBiasedHistoryIsToldAgainByItsNumberAndSaysSoInJson() throws IOException {
+    assertThat(story("drive-and-far-copy", "--first-loss --histories 50")).isZero();
+    String first = text(out);
+    String number = first.replaceAll("(?s).*--history (\\d+) --biased.*", "$1");
+    out.reset();
+    assertThat(story("drive-and-far-copy", "--biased --history " + number)).isZero();
+    assertThat(after(text(out), "It was drawn")).isEqualTo(after(first, "It was drawn"));
+    out.reset();
+    assertThat(story("drive-and-far-copy", "--json - --biased --history " + number)).isZero();
+    JsonNode json = new ObjectMapper().readTree(text(out));
+    assertThat(json.get("biased").asBoolean()).isTrue();
+    assertThat(json.get("weight").asDouble()).isBetween(0.0, 1.0).isPositive();
+    assertThat(json.at("/chance/low").asDouble())
+        .isPositive()
+        .isLessThan(json.at("/chance/probability").asDouble());
+    assertThat(json.at("/chance/high").asDouble())
+        .isGreaterThan(json.at("/chance/probability").asDouble());
+    assertThat(json.at("/outcome/lost").asBoolean()).isTrue();
   }
 
   @Test
@@ -89,6 +112,7 @@ class StoryCommandTest {
     "miror, --typical, Did you mean 'mirror'?",
     "nothing-like-it, --typical, 'there is: one-drive, mirror, drive-and-far-copy.'",
     "mirror, --history -1, must be at least 0",
+    "mirror, --biased --first-loss, goes with --history",
     "mirror, --history 1 --typical, mutually exclusive",
     "mirror, --start soon, --start",
     "mirror, --histories 0, not a whole number of at least 1",
@@ -126,6 +150,8 @@ class StoryCommandTest {
             "finished",
             "how",
             "weight",
+            "biased",
+            "chance",
             "copies",
             "events",
             "outcome");

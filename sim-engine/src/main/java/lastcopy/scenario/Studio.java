@@ -35,6 +35,11 @@ public record Studio(
     return years * Units.HOURS_PER_YEAR;
   }
 
+  /** The same studio with one layout only. */
+  public Studio withLayout(Layout only) {
+    return new Studio(name, years, currency, footage, desk, List.of(only));
+  }
+
   /** The same studio over another horizon. */
   public Studio withYears(double otherYears) {
     return new Studio(name, otherYears, currency, footage, desk, layouts);

@@ -45,6 +45,11 @@ final class Mixture {
     }
   }
 
+  /** The bias of one part. */
+  Bias part(int index) {
+    return biases[index];
+  }
+
   /** The bias under which a history is simulated. */
   Bias bias(long number) {
     double place = ((number * GOLDEN) >>> 11) * 0x1p-53;

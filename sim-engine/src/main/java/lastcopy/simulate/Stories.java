@@ -37,7 +37,11 @@ public final class Stories {
    * @param number at least 0
    */
   public Story tell(long number) {
-    History history = new History(studio, layout, seed);
+    return tell(new History(studio, layout, seed), studio, layout, seed, number);
+  }
+
+  /** Tells a history of a layout, plain or biased. */
+  static Story tell(History history, Studio studio, Layout layout, long seed, long number) {
     List<Moment> moments = new ArrayList<>();
     history.tell(number, (happening, scene) -> moments.add(new Moment(happening, scene)));
     List<Loss> losses = new ArrayList<>();
