@@ -1,9 +1,17 @@
 package lastcopy.oracle;
 
+import static lastcopy.oracle.SmallStudios.AT_ONCE;
+import static lastcopy.oracle.SmallStudios.deletes;
+import static lastcopy.oracle.SmallStudios.eternal;
+import static lastcopy.oracle.SmallStudios.even;
+import static lastcopy.oracle.SmallStudios.footage;
+import static lastcopy.oracle.SmallStudios.mortal;
+import static lastcopy.oracle.SmallStudios.onHand;
+import static lastcopy.oracle.SmallStudios.random;
+import static lastcopy.oracle.SmallStudios.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,15 +19,12 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
-import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Footage;
-import lastcopy.scenario.Layout;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
-import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Test;
 
@@ -36,10 +41,7 @@ class DeskAndTimeTest {
   private static final double ALARM_DEVIATIONS = 4.89;
   private static final long HISTORIES = 20_000;
 
-  /** So fast (GB an hour) that time drops out. */
-  private static final double AT_ONCE = 1e9;
-
-  private static final double LIFE = 500;
+  private static final double LIFE = SmallStudios.MEAN_LIFE;
 
   // ---- the desk
 
@@ -301,63 +303,10 @@ class DeskAndTimeTest {
 
   // ---- studios
 
-  private static Part eternal(String id) {
-    return new Part(id, Arrangement.SINGLE, 1);
-  }
-
-  /** A drive that is replaced the moment it fails. */
-  private static Part mortal() {
-    return Part.single("main", LIFE).arrives(new Fixed(0));
-  }
-
-  private static Desk deletes(double meanHours, double gigabytes, double noticed) {
-    return new Desk(
-        Optional.of(
-            new Desk.Deletion(
-                new Rate(1 / meanHours),
-                new Desk.Bytes(gigabytes * Units.GB),
-                new Exponential(noticed))),
-        Optional.empty());
-  }
-
-  private static Footage onHand() {
-    return footage(100, 1e9, 1, Shoots.Spacing.EVEN);
-  }
-
-  private static Footage even() {
-    return footage(0, 50, 12, Shoots.Spacing.EVEN);
-  }
-
-  private static Footage random(double everyHours, double gigabytes) {
-    return footage(0, everyHours, gigabytes, Shoots.Spacing.RANDOM);
-  }
-
-  private static Footage footage(
-      double onHand, double everyHours, double gigabytes, Shoots.Spacing spacing) {
-    return new Footage(
-        onHand * Units.GB,
-        new Shoots(everyHours, gigabytes * Units.GB, spacing),
-        0,
-        OptionalDouble.empty(),
-        Units.GB,
-        OptionalDouble.empty());
-  }
-
   private static Map<String, Figures.Mean> engine(
       double horizon, Footage footage, Desk desk, Part... parts) {
     return Figures.ofEngine(
         studio(horizon, footage, desk, OptionalDouble.empty(), parts), HISTORIES, 1);
-  }
-
-  private static Studio studio(
-      double horizon, Footage footage, Desk desk, OptionalDouble cards, Part... parts) {
-    return new Studio(
-        "test",
-        horizon / Units.HOURS_PER_YEAR,
-        Optional.empty(),
-        footage,
-        desk,
-        List.of(new Layout("only", "only", Arrays.stream(parts).map(Part::make).toList(), cards)));
   }
 
   private static void agrees(Map<String, Figures.Mean> figures, String figure, double exact) {

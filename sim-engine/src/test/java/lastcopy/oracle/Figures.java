@@ -9,6 +9,7 @@ import java.util.stream.LongStream;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.Method;
 import lastcopy.simulate.Progress;
 import lastcopy.simulate.Settings;
 import lastcopy.simulate.Simulation;
@@ -36,15 +37,25 @@ final class Figures {
 
   private Figures() {}
 
+  /** What plain histories of the engine say. */
+  static LayoutResult resultOf(Studio studio, long histories, long seed) {
+    return Simulation.run(
+            studio,
+            new Settings(
+                seed,
+                ONE_DEVIATION,
+                1e-12,
+                OptionalLong.of(histories),
+                Optional.empty(),
+                2,
+                Method.PLAIN),
+            Progress.SILENT)
+        .layouts()
+        .get(0);
+  }
+
   static Map<String, Mean> ofEngine(Studio studio, long histories, long seed) {
-    LayoutResult result =
-        Simulation.run(
-                studio,
-                new Settings(
-                    seed, ONE_DEVIATION, 1e-12, OptionalLong.of(histories), Optional.empty(), 2),
-                Progress.SILENT)
-            .layouts()
-            .get(0);
+    LayoutResult result = resultOf(studio, histories, seed);
     Map<String, Mean> figures = new LinkedHashMap<>();
     figures.put("any loss", mean(result.anyLoss()));
     figures.put("everything", mean(result.everythingLost()));

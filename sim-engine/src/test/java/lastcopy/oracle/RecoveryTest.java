@@ -1,0 +1,109 @@
+package lastcopy.oracle;
+
+import static lastcopy.oracle.SmallStudios.AT_ONCE;
+import static lastcopy.oracle.SmallStudios.eternal;
+import static lastcopy.oracle.SmallStudios.onHand;
+import static lastcopy.oracle.SmallStudios.studio;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.interval.Estimate;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.Rate;
+import lastcopy.simulate.LayoutResult;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How long work stands still and how long until all is back: noticed + wait, and bytes over the
+ * rate. The working copy's first drive dies at 1,000 h, its second lives beyond the horizon.
+ */
+class RecoveryTest {
+
+  private static final double HORIZON = 1_990;
+
+  /**
+   * Work goes on after noticed + wait, all is back after 100 GB at 5 GB an hour. Red if the refill
+   * starts with the loss, or its time is left out.
+   */
+  @Test
+  void fixedTimesAddUp() {
+    LayoutResult.Recovery one = after(new Delay.Lawful(new Fixed(7)), new Fixed(40));
+    assertThat(one.id()).isEqualTo("drive");
+    assertThat(one.workHours().value()).isCloseTo(7 + 40, within(1e-6));
+    assertThat(one.wholeHours().value()).isCloseTo(7 + 40 + 100 / 5.0, within(1e-6));
+  }
+
+  /** Means of exponential times add up. Red if one draw serves both. */
+  @Test
+  void meansAddUp() {
+    LayoutResult.Recovery one = after(new Delay.Lawful(new Exponential(20)), new Exponential(40));
+    agrees(one.workHours(), 20 + 40);
+    agrees(one.wholeHours(), 20 + 40 + 20);
+  }
+
+  /** Somebody looks at 24, 48 ...: at 1,008 after 1,000. Red if looks count from the loss. */
+  @Test
+  void looksAreByTheClock() {
+    LayoutResult.Recovery one = after(new Delay.Looks(24), new Fixed(40));
+    assertThat(one.workHours().value()).isCloseTo(8 + 40, within(1e-6));
+  }
+
+  /** At once is at once: no time until work goes on, nor until all is back. */
+  @Test
+  void atOnceIsNoTime() {
+    LayoutResult.Recovery one = after(Delay.none(), new Fixed(0), AT_ONCE);
+    assertThat(one.workHours().value()).isZero();
+    assertThat(one.wholeHours().value()).isCloseTo(0, within(1e-6));
+  }
+
+  /** What was deleted is back when noticed, and work never stood still. Red if never told. */
+  @Test
+  void deletedIsBackWhenNoticed() {
+    Desk desk =
+        new Desk(
+            Optional.of(new Desk.Deletion(new Rate(1e-3), new Desk.ShootCount(1), new Fixed(9))),
+            Optional.empty());
+    LayoutResult.Recovery one =
+        Figures.resultOf(
+                studio(
+                    HORIZON,
+                    onHand(),
+                    desk,
+                    OptionalDouble.empty(),
+                    eternal("main").keepsDeleted(1e9)),
+                1_000,
+                1)
+            .recoveries()
+            .get(0);
+    assertThat(one.id()).isEqualTo("desk:deletion");
+    assertThat(one.workHours().value()).isZero();
+    assertThat(one.wholeHours().value()).isCloseTo(9, within(1e-6));
+  }
+
+  private static LayoutResult.Recovery after(Delay noticed, lastcopy.law.Law wait) {
+    return after(noticed, wait, 5);
+  }
+
+  private static LayoutResult.Recovery after(
+      Delay noticed, lastcopy.law.Law wait, double restores) {
+    Part main = eternal("main").lives(new Fixed(1_000)).noticed(noticed).arrives(wait);
+    Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(restores);
+    LayoutResult result =
+        Figures.resultOf(
+            studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20_000, 1);
+    assertThat(result.recoveries()).hasSize(1);
+    return result.recoveries().get(0);
+  }
+
+  /** Within 4.89 standard errors, an alarm rate of 1e-6 by the normal limit. */
+  private static void agrees(Estimate mean, double exact) {
+    assertThat(Math.abs(mean.value() - exact))
+        .as("%s, exactly %s", mean, exact)
+        .isLessThanOrEqualTo(4.89 * (mean.high() - mean.low()) / 2);
+  }
+}
