@@ -91,12 +91,7 @@ final class RandomStudios {
         drawn.layouts().get(0).copies().stream().map(RandomStudios::withoutTricks).toList();
     Layout layout = new Layout("only", "only", copies, OptionalDouble.empty());
     return new Studio(
-        "random",
-        drawn.years(),
-        Optional.empty(),
-        footage,
-        Desk.QUIET,
-        List.of(layout));
+        "random", drawn.years(), Optional.empty(), footage, Desk.QUIET, List.of(layout));
   }
 
   private static Copy withoutTricks(Copy copy) {
