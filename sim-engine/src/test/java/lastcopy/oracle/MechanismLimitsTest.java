@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.law.Fixed;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Mishap;
@@ -191,13 +192,22 @@ class MechanismLimitsTest {
     }
   }
 
-  /** What ages out at once never counts: no loss, nothing bare. Red if ageing is left out. */
+  /**
+   * What ages out at once never counts: no loss, nothing bare. Red if ageing is left out, or if
+   * what is removed counts though it has aged out.
+   */
   @Test
   void footageThatAgesAtOnceNeverCounts() {
     Footage aging =
         new Footage(
             0, even().shoots(), 0, OptionalDouble.of(1e-6), Units.GB, OptionalDouble.empty());
-    Map<String, Figures.Mean> figures = run(plain(600, aging, Desk.QUIET, mortal()));
+    neverCounts(run(plain(600, aging, Desk.QUIET, mortal())));
+    // A shelf goes on holding it, and it counts for nothing all the same.
+    Part shelf = Part.set("main", Arrangement.SHELF, 1, 500);
+    neverCounts(run(plain(600, aging, Desk.QUIET, shelf)));
+  }
+
+  private static void neverCounts(Map<String, Figures.Mean> figures) {
     assertThat(figures.get("any loss").value()).isZero();
     assertThat(figures.get("bare days").value()).isCloseTo(0, within(1e-4));
   }
