@@ -112,11 +112,6 @@ final class Clocks {
     }
   }
 
-  /** How old a running drive is now. */
-  double ageOf(int slot) {
-    return age[slot] + Math.max(0, stage.now - since[slot]);
-  }
-
   /** From now on the hazard of a running drive has another factor. */
   void setFactor(int slot, double to) {
     if (running[slot] && factor[slot] != to) {

@@ -135,10 +135,6 @@ final class Holdings {
     return flow[copy].bytes() / perHour[copy];
   }
 
-  double perHour(int copy) {
-    return perHour[copy];
-  }
-
   /** All that was on its way has arrived. */
   void arrive(int copy) {
     held[copy].addAll(flow[copy]);
