@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lastcopy.charts.WholeFile;
 import lastcopy.cli.scenario.Spelling;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -17,6 +16,7 @@ import lastcopy.simulate.Stories;
 import lastcopy.simulate.UnlikelyLosses;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -113,11 +113,7 @@ final class StoryCommand implements Callable<Integer> {
   @Option(names = "--all", description = "Leave out nothing of a long story.")
   private boolean all;
 
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "Write everything as JSON; - for standard output and nothing else there.")
-  private String json;
+  @Mixin private JsonOption json;
 
   @Option(names = "--quiet", description = "No progress on standard error.")
   private boolean quiet;
@@ -201,17 +197,10 @@ final class StoryCommand implements Callable<Integer> {
   }
 
   private void write(Told told, Studio studio, Layout layout, StoryClock clock) throws IOException {
-    if ("-".equals(json)) {
-      StoryJson.write(told, studio, layout, seed, clock, host.out());
-      host.out().flush();
-      return;
-    }
-    host.out().print(StoryText.of(told, studio, layout, clock, all));
-    host.out().flush();
-    if (json != null) {
-      WholeFile.write(
-          Path.of(json), out -> StoryJson.write(told, studio, layout, seed, clock, out));
-    }
+    json.write(
+        host,
+        StoryText.of(told, studio, layout, clock, all),
+        out -> StoryJson.write(told, studio, layout, seed, clock, out));
   }
 
   private ParameterException wrong(String message) {

@@ -144,7 +144,7 @@ public final class History {
     stage.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
     stage.rule.declare();
     stage.play();
-    stage.outages.horizon();
+    stage.outages.whole();
     stage.clocks.weight(); // settles what was run up until the horizon
     stage.say(Happening.Kind.END, -1, -1, 0, Double.NaN);
   }

@@ -113,16 +113,11 @@ final class Outages implements Mechanism {
     workAt = Math.min(workAt, stage.now);
   }
 
-  /** Everything that was saved is back on the working copy. */
+  /** Everything that was saved is back on the working copy, or the horizon ends the wait. */
   void whole() {
     if (interruptedBy != null) {
       tell(stage.now);
     }
-  }
-
-  /** The horizon ends what is not whole yet. */
-  void horizon() {
-    whole();
   }
 
   private void tell(double now) {

@@ -38,17 +38,9 @@ final class Repairs implements Mechanism {
     } else {
       stage.set(plan.timer.repair(slot), ready + stage.times.rebuildHours(slot, k, inUse[slot]));
     }
-    if (stage.witness != null) {
-      double until = stage.agenda.isSet(plan.timer.repair(slot)) ? ready : Double.NaN;
-      stage.say(
-          Happening.Kind.DRIVE_FAILED,
-          copy,
-          slot - plan.firstSlot[copy],
-          0,
-          stage.lives.state(slot) == Lives.State.ORDERED || Double.isNaN(until)
-              ? until
-              : stage.agenda.time(plan.timer.repair(slot)));
-    }
+    int timer = plan.timer.repair(slot);
+    double until = stage.agenda.isSet(timer) ? stage.agenda.time(timer) : Double.NaN;
+    stage.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], 0, until);
   }
 
   /** Counts a failure of a slot's drives; how many there were before. */
