@@ -1,6 +1,6 @@
 package lastcopy.history;
 
-import lastcopy.law.Law;
+import java.util.Arrays;
 import lastcopy.number.Elementary;
 
 /**
@@ -12,41 +12,51 @@ import lastcopy.number.Elementary;
  * more, with the likelihood ratio of a point process of intensity bλ against λ: a factor 1/b for
  * each event, and exp(∫(b − 1)λ dt) for the time without (Brémaud, Point Processes and Queues,
  * 1981, ch. VI).
+ *
+ * <p>The factor of a bias depends on the {@link Levels level}. On the undisturbed course what
+ * stands in one copy only comes and goes by the clock, without an event.
  */
 final class Clocks {
 
   private final Stage stage;
   private final Plan plan;
+  private final Levels levels;
+  private final Hazards hazards;
   private final boolean[] running;
   private final double[] since;
   private final double[] age;
   private final double[] budget;
   private final double[] factor;
-  private final double[] skipUntil;
   private Bias bias = Bias.NONE;
   private boolean biased;
   private Effort effort;
+  private BareTimes bareTimes;
   private boolean biasIsOff;
   private int depth;
+  private boolean byTheClock;
+  private boolean bare;
   private double logWeight;
 
   Clocks(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
+    levels = plan.levels;
+    hazards = new Hazards(plan);
     int n = plan.groupOf.length;
     running = new boolean[n];
     since = new double[n];
     age = new double[n];
     budget = new double[n];
     factor = new double[n];
-    skipUntil = new double[plan.copies];
   }
 
   void bias(Bias to) {
     bias = to;
     biased = !to.isNone();
     if (biased && effort == null) {
-      effort = new Effort(plan.groups, plan.depths());
+      effort = new Effort(plan.groups, levels.count());
+      boolean comesAndGoes = stage.calm.course() != null && plan.copies > 1;
+      bareTimes = comesAndGoes ? stage.calm.course().bareTimes() : null;
     }
   }
 
@@ -54,14 +64,21 @@ final class Clocks {
     return biased;
   }
 
+  /** Whether a bias still raises what happens; not after the first loss. */
+  boolean biasing() {
+    return biased && !biasIsOff;
+  }
+
   Effort effort() {
     return effort;
   }
 
   void clear() {
-    java.util.Arrays.fill(running, false);
-    java.util.Arrays.fill(skipUntil, Double.NEGATIVE_INFINITY);
+    Arrays.fill(running, false);
+    hazards.clear();
     depth = 0;
+    bare = false;
+    byTheClock = bareTimes != null;
     logWeight = 0;
     biasIsOff = false;
     if (biased) {
@@ -69,8 +86,13 @@ final class Clocks {
     }
   }
 
-  private double biasOf(int source) {
-    return biased && !biasIsOff ? bias.factor(plan.groupOf[source], depth) : 1;
+  private double biasOf(int group, boolean whileBare) {
+    return biasing() ? bias.factor(group, levels.of(depth, whileBare)) : 1;
+  }
+
+  /** Whether some footage has stood in one copy only just before now. */
+  private boolean bareUntilNow() {
+    return byTheClock ? bareTimes.bareUntil(stage.now) : bare;
   }
 
   /** A drive begins to age, or to count, at a time. */
@@ -97,10 +119,15 @@ final class Clocks {
   void fired(int source) {
     if (biased) {
       settle(source, stage.now);
-      logWeight -= Elementary.log(biasOf(source));
-      effort.happened(plan.groupOf[source], depth, 1);
+      happened(plan.groupOf[source], 1);
     }
     running[source] = false;
+  }
+
+  private void happened(int group, int count) {
+    boolean whileBare = bareUntilNow();
+    logWeight -= count * Elementary.log(biasOf(group, whileBare));
+    effort.happened(group, levels.of(depth, whileBare), count);
   }
 
   /** A source ends without having happened. */
@@ -128,7 +155,7 @@ final class Clocks {
         settle(s, stage.now);
       }
     }
-    skipUntil[copy] = stage.now + plan.visits[copy].hours();
+    hazards.skipVisit(copy, stage.now);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (running[s] && plan.lifeOff[s] != null) {
         schedule(s);
@@ -141,28 +168,36 @@ final class Clocks {
    * with the likelihood ratio of two Poisson counts.
    */
   int count(int group, double mean, long key) {
-    double b = biased && !biasIsOff ? bias.factor(group, depth) : 1;
-    int count = stage.draws.poisson(b * mean, key);
+    boolean whileBare = bareUntilNow();
+    int count = stage.draws.poisson(biasOf(group, whileBare) * mean, key);
     if (biased) {
-      effort.ran(group, depth, mean);
-      effort.happened(group, depth, count);
-      logWeight += (b - 1) * mean - count * Elementary.log(b);
+      passed(group, whileBare, mean);
+      happened(group, count);
     }
     return count;
   }
 
-  /** So many things are wrong now; a bias may depend on it. */
-  void depthIs(int now) {
-    if (biased && now != depth && !biasIsOff) {
+  /**
+   * What is wrong now; a bias may depend on it.
+   *
+   * @param things how many things are wrong
+   * @param onCourse whether holdings are those of the undisturbed course
+   * @param oneCopyOnly whether, off the course, some footage stands in one copy only
+   */
+  void levelIs(int things, boolean onCourse, boolean oneCopyOnly) {
+    boolean clock = onCourse && bareTimes != null;
+    if (things != depth || clock != byTheClock || oneCopyOnly != bare) {
       settleAll();
-      depth = now;
+      depth = things;
+      byTheClock = clock;
+      bare = oneCopyOnly;
       scheduleAll();
     }
   }
 
   /** After the first loss histories fall as they are, so that weights stay. */
   void endBias() {
-    if (biased && !biasIsOff) {
+    if (biasing()) {
       settleAll();
       effort.close();
       biasIsOff = true;
@@ -196,24 +231,54 @@ final class Clocks {
   }
 
   private void settle(int source, double now) {
-    if (!(now > since[source])) {
+    double from = since[source];
+    if (!(now > from)) {
       return;
     }
-    double ran = factor[source] * hazard(source, since[source], age[source], now);
-    double b = biasOf(source);
-    if (biased) {
-      effort.ran(plan.groupOf[source], depth, ran);
-      logWeight += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
+    int group = plan.groupOf[source];
+    if (!biasing()) {
+      budget[source] -= factor[source] * hazards.between(source, from, age[source], now);
+    } else if (!byTheClock) {
+      double ran = factor[source] * hazards.between(source, from, age[source], now);
+      budget[source] -= passed(group, bare, ran);
+    } else if (hazards.isConstant(source)) {
+      double perHour = factor[source] * hazards.between(source, 0, 0, 1);
+      double bareHours = bareTimes.hours(now) - bareTimes.hours(from);
+      budget[source] -= passed(group, true, perHour * bareHours);
+      budget[source] -= passed(group, false, perHour * Math.max(0, now - from - bareHours));
+    } else {
+      settleByStretches(source, group, now);
     }
-    budget[source] = Math.max(0, budget[source] - b * ran);
-    age[source] += now - since[source];
+    budget[source] = Math.max(0, budget[source]);
+    age[source] += now - from;
     since[source] = now;
   }
 
+  private void settleByStretches(int source, int group, double now) {
+    double whileBare = 0;
+    double otherwise = 0;
+    double t = since[source];
+    for (int k = bareTimes.stretchFrom(t); t < now; k++) {
+      double to = Math.min(now, bareTimes.end(k));
+      double ran = hazards.between(source, t, age[source] + (t - since[source]), to);
+      whileBare += bareTimes.isBare(k) ? ran : 0;
+      otherwise += bareTimes.isBare(k) ? 0 : ran;
+      t = to;
+    }
+    budget[source] -= passed(group, true, factor[source] * whileBare);
+    budget[source] -= passed(group, false, factor[source] * otherwise);
+  }
+
+  /** Hazard has been run up; what it took of a budget. */
+  private double passed(int group, boolean whileBare, double ran) {
+    double b = biasOf(group, whileBare);
+    effort.ran(group, levels.of(depth, whileBare), ran);
+    logWeight += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
+    return b * ran;
+  }
+
   private void schedule(int source) {
-    double rate = factor[source] * biasOf(source);
-    double left = rate == 1 ? budget[source] : budget[source] / rate;
-    double at = rate == 0 ? Double.POSITIVE_INFINITY : after(source, left);
+    double at = happensAt(source);
     if (at <= plan.horizon) {
       stage.agenda.set(source, at);
     } else {
@@ -221,61 +286,45 @@ final class Clocks {
     }
   }
 
-  /** When a source will have run up so much hazard more. */
-  private double after(int source, double left) {
-    if (source >= plan.slots) {
-      return since[source] + left / plan.strikers[source - plan.slots].perHour();
+  private double happensAt(int source) {
+    int group = plan.groupOf[source];
+    double other = factor[source] * biasOf(group, !byTheClock && bare);
+    double whileBare = byTheClock ? factor[source] * biasOf(group, true) : other;
+    if (other == whileBare) {
+      return other == 0
+          ? Double.POSITIVE_INFINITY
+          : hazards.after(
+              source,
+              since[source],
+              age[source],
+              other == 1 ? budget[source] : budget[source] / other);
     }
-    if (plan.lifeOff[source] == null) {
-      return since[source] + plan.life[source].remaining(age[source], left);
-    }
+    return hazards.isConstant(source)
+        ? happensAt(source, other, whileBare)
+        : happensByStretches(source, other, whileBare);
+  }
+
+  private double happensAt(int source, double other, double whileBare) {
+    double perHour = hazards.between(source, 0, 0, 1);
+    double from = since[source];
+    double run = other * from + (whileBare - other) * bareTimes.hours(from);
+    return bareTimes.when(other, whileBare, run + budget[source] / perHour);
+  }
+
+  private double happensByStretches(int source, double other, double whileBare) {
+    double left = budget[source];
     double t = since[source];
-    double atAge = age[source];
-    double still = left;
-    while (t <= plan.horizon) {
-      double next = nextChange(source, t);
-      Law law = lawUntil(source, next);
-      double ran = law.cumulativeHazard(atAge + next - t) - law.cumulativeHazard(atAge);
-      if (ran >= still) {
-        return t + law.remaining(atAge, still);
+    for (int k = bareTimes.stretchFrom(t); t <= plan.horizon; k++) {
+      double to = bareTimes.end(k);
+      double atAge = age[source] + (t - since[source]);
+      double by = bareTimes.isBare(k) ? whileBare : other;
+      double ran = by * hazards.between(source, t, atAge, Math.min(to, Math.max(t, plan.horizon)));
+      if (ran >= left) {
+        return Math.min(to, hazards.after(source, t, atAge, left / by));
       }
-      still -= ran;
-      atAge += next - t;
-      t = next;
+      left -= ran;
+      t = to;
     }
     return Double.POSITIVE_INFINITY;
-  }
-
-  private double hazard(int source, double from, double atAge, double to) {
-    if (source >= plan.slots) {
-      return (to - from) * plan.strikers[source - plan.slots].perHour();
-    }
-    if (plan.lifeOff[source] == null) {
-      Law law = plan.life[source];
-      return law.cumulativeHazard(atAge + to - from) - law.cumulativeHazard(atAge);
-    }
-    double sum = 0;
-    double at = atAge;
-    for (double t = from; t < to; ) {
-      double next = Math.min(to, nextChange(source, t));
-      Law law = lawUntil(source, next);
-      sum += law.cumulativeHazard(at + next - t) - law.cumulativeHazard(at);
-      at += next - t;
-      t = next;
-    }
-    return sum;
-  }
-
-  private double nextChange(int slot, double time) {
-    int copy = plan.copyOfSlot[slot];
-    double next = plan.visits[copy].nextChange(time);
-    return skipUntil[copy] > time ? Math.min(next, skipUntil[copy]) : next;
-  }
-
-  /** The law in the stretch that ends at a time: that of a drive that is on, or off. */
-  private Law lawUntil(int slot, double end) {
-    int copy = plan.copyOfSlot[slot];
-    boolean on = end > skipUntil[copy] && plan.visits[copy].goingOn(end);
-    return on ? plan.life[slot] : plan.lifeOff[slot];
   }
 }

@@ -156,8 +156,9 @@ final class Stage {
         calm.recordInstant();
         calm.enterIfOnCourse(); // which unsets timers
       }
-      if (clocks.biased()) {
-        clocks.depthIs(wrong()); // which moves them
+      if (clocks.biasing()) {
+        boolean bare = plan.copies > 1 && exposure.bareBytes() > 0; // 0 on the course
+        clocks.levelIs(wrong(), calm.is(), bare); // which moves them
       }
     }
     exposure.pass(plan.horizon);
@@ -200,7 +201,7 @@ final class Stage {
     for (int c = 0; c < plan.copies; c++) {
       sum += gone[c] || recovering[c] || spoils.is(c) ? plan.survives[c] + 1 : down[c];
     }
-    return Math.min(sum, plan.depths() - 1);
+    return Math.min(sum, plan.levels.depths() - 1);
   }
 
   /** A delay from now, in hours. */

@@ -132,7 +132,7 @@ class RareChainsTest {
   @MethodSource("cases")
   void theEngineKeepsTheSameWeight(Case given) {
     EngineHistories histories = engine(given, 1);
-    double[][] factors = new double[histories.groups()][histories.depths()];
+    double[][] factors = new double[histories.groups()][histories.levels()];
     for (int g = 0; g < factors.length; g++) {
       for (int d = 0; d < factors[g].length; d++) {
         factors[g][d] = 1 / given.exact > 1e8 ? 3e3 * (1 + g + d) : 20 * (1 + g + d);
