@@ -9,7 +9,6 @@ import java.util.Arrays;
 final class BareTimes {
 
   private final double[] edge;
-  private final double[] bareBefore;
   private final boolean firstIsBare;
 
   /**
@@ -18,16 +17,14 @@ final class BareTimes {
    * @param firstIsBare whether the one before the first edge is bare
    * @param edges in rising order
    */
-  BareTimes(boolean firstIsBare, double[] edges) {
+  BareTimes(boolean firstIsBare, double... edges) {
     this.firstIsBare = firstIsBare;
     edge = edges.clone();
-    bareBefore = new double[edge.length];
-    double last = 0;
-    for (int k = 0; k < edge.length; k++) {
-      bareBefore[k] =
-          (k == 0 ? 0 : bareBefore[k - 1]) + (isBare(k) ? Math.max(0, edge[k] - last) : 0);
-      last = edge[k];
-    }
+  }
+
+  /** How many edges. */
+  int edges() {
+    return edge.length;
   }
 
   /** Whether the stretch that ends at the k-th edge is bare. */
@@ -47,38 +44,13 @@ final class BareTimes {
     return at >= 0 ? at + 1 : -at - 1;
   }
 
+  /** The start of a stretch; 0 for the first. */
+  double start(int stretch) {
+    return stretch == 0 ? 0 : edge[stretch - 1];
+  }
+
   /** The end of a stretch; infinite for the last. */
   double end(int stretch) {
     return stretch < edge.length ? edge[stretch] : Double.POSITIVE_INFINITY;
-  }
-
-  /** Bare hours from 0 to a time. */
-  double hours(double until) {
-    int k = stretchFrom(until);
-    double before = k == 0 ? 0 : bareBefore[k - 1];
-    return before + (isBare(k) ? until - (k == 0 ? 0 : edge[k - 1]) : 0);
-  }
-
-  /**
-   * When a weighted time from 0 reaches a value: hours that are not bare count {@code other} each,
-   * bare ones {@code bare}.
-   *
-   * @param other at least 0
-   * @param bare at least 0
-   */
-  double when(double other, double bare, double value) {
-    int low = 0;
-    int high = edge.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (other * edge[middle] + (bare - other) * bareBefore[middle] < value) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    double from = low == 0 ? 0 : edge[low - 1];
-    double before = low == 0 ? 0 : other * from + (bare - other) * bareBefore[low - 1];
-    return Math.min(end(low), from + Math.max(0, value - before) / (isBare(low) ? bare : other));
   }
 }

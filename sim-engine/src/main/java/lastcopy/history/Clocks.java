@@ -27,6 +27,11 @@ final class Clocks {
   private final double[] age;
   private final double[] budget;
   private final double[] factor;
+
+  /** By source, the hazard of what is there from time 0 on; null where it is not known before. */
+  private final BareHazard[] firsts;
+
+  private final boolean[] isFirst;
   private Bias bias = Bias.NONE;
   private boolean biased;
   private Effort effort;
@@ -48,6 +53,8 @@ final class Clocks {
     age = new double[n];
     budget = new double[n];
     factor = new double[n];
+    firsts = new BareHazard[n];
+    isFirst = new boolean[n];
   }
 
   void bias(Bias to) {
@@ -55,8 +62,12 @@ final class Clocks {
     biased = !to.isNone();
     if (biased && effort == null) {
       effort = new Effort(plan.groups, levels.count());
-      boolean comesAndGoes = stage.calm.course() != null && plan.copies > 1;
-      bareTimes = comesAndGoes ? stage.calm.course().bareTimes() : null;
+      if (stage.calm.course() != null && plan.copies > 1) {
+        bareTimes = stage.calm.course().bareTimes();
+        for (int i = 0; i < firsts.length; i++) {
+          firsts[i] = hazards.first(i, bareTimes);
+        }
+      }
     }
   }
 
@@ -111,6 +122,7 @@ final class Clocks {
   private void start(int source, double from, long key) {
     running[source] = true;
     since[source] = from;
+    isFirst[source] = firsts[source] != null && (from == 0 || hazards.isConstant(source));
     budget[source] = stage.draws.budget(key);
     schedule(source);
   }
@@ -241,11 +253,11 @@ final class Clocks {
     } else if (!byTheClock) {
       double ran = factor[source] * hazards.between(source, from, age[source], now);
       budget[source] -= passed(group, bare, ran);
-    } else if (hazards.isConstant(source)) {
-      double perHour = factor[source] * hazards.between(source, 0, 0, 1);
-      double bareHours = bareTimes.hours(now) - bareTimes.hours(from);
-      budget[source] -= passed(group, true, perHour * bareHours);
-      budget[source] -= passed(group, false, perHour * Math.max(0, now - from - bareHours));
+    } else if (isFirst[source]) {
+      BareHazard first = firsts[source];
+      double whileBare = first.bare(now) - first.bare(from);
+      double otherwise = Math.max(0, first.all(now) - first.all(from) - whileBare);
+      passed(source, group, whileBare, otherwise);
     } else {
       settleByStretches(source, group, now);
     }
@@ -265,6 +277,10 @@ final class Clocks {
       otherwise += bareTimes.isBare(k) ? 0 : ran;
       t = to;
     }
+    passed(source, group, whileBare, otherwise);
+  }
+
+  private void passed(int source, int group, double whileBare, double otherwise) {
     budget[source] -= passed(group, true, factor[source] * whileBare);
     budget[source] -= passed(group, false, factor[source] * otherwise);
   }
@@ -299,16 +315,17 @@ final class Clocks {
               age[source],
               other == 1 ? budget[source] : budget[source] / other);
     }
-    return hazards.isConstant(source)
-        ? happensAt(source, other, whileBare)
+    return isFirst[source]
+        ? happensByTable(source, other, whileBare)
         : happensByStretches(source, other, whileBare);
   }
 
-  private double happensAt(int source, double other, double whileBare) {
-    double perHour = hazards.between(source, 0, 0, 1);
+  private double happensByTable(int source, double other, double whileBare) {
+    BareHazard first = firsts[source];
     double from = since[source];
-    double run = other * from + (whileBare - other) * bareTimes.hours(from);
-    return bareTimes.when(other, whileBare, run + budget[source] / perHour);
+    double bareSoFar = first.bare(from);
+    double run = whileBare * bareSoFar + other * (first.all(from) - bareSoFar);
+    return first.when(whileBare, other, run + budget[source]);
   }
 
   private double happensByStretches(int source, double other, double whileBare) {

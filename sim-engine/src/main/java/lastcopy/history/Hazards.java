@@ -2,6 +2,7 @@ package lastcopy.history;
 
 import java.util.Arrays;
 import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 
 /**
@@ -31,6 +32,21 @@ final class Hazards {
   boolean isConstant(int source) {
     return source >= plan.slots
         || (plan.lifeOff[source] == null && plan.life[source] instanceof Exponential);
+  }
+
+  /**
+   * The hazard of what is there at time 0, or of a constant one; null if it is not known before.
+   */
+  BareHazard first(int source, BareTimes times) {
+    if (source >= plan.slots) {
+      double perHour = plan.strikers[source - plan.slots].perHour();
+      return new BareHazard(times, new Exponential(1 / perHour), 0);
+    }
+    boolean known = plan.age[source] instanceof Fixed && plan.lifeOff[source] == null;
+    double age = known ? ((Fixed) plan.age[source]).hours() : 0;
+    Law law = plan.life[source];
+    boolean finite = law.cumulativeHazard(age + plan.horizon) < Double.POSITIVE_INFINITY;
+    return finite && (known || isConstant(source)) ? new BareHazard(times, law, age) : null;
   }
 
   /** When a source of an age at a time will have run up so much hazard. */
