@@ -24,6 +24,7 @@ import lastcopy.history.Bias;
 final class Tuning {
 
   private static final int BALANCING = 256;
+  private static final int BALANCING_PARTS = 8;
   private static final int BATCH = 1_000;
   private static final int MOST_BATCHES = 10;
   private static final int ROUNDS = 4;
@@ -56,15 +57,17 @@ final class Tuning {
   /** No factor falls below this part of the balanced one. */
   private static final double FLOOR = 0.02;
 
-  private final Biasable histories;
+  private final Crew crew;
+  private final Biasable shape;
   private final int groups;
   private final int levels;
   private long next;
 
-  private Tuning(Biasable histories) {
-    this.histories = histories;
-    groups = histories.groups();
-    levels = histories.levels();
+  private Tuning(Crew crew) {
+    this.crew = crew;
+    shape = crew.one();
+    groups = shape.groups();
+    levels = shape.levels();
   }
 
   /**
@@ -79,11 +82,11 @@ final class Tuning {
   /**
    * Tunes.
    *
-   * @param histories under a seed of its own, apart from those that count
-   * @return empty if no biased history lost anything
+   * @param crew simulates histories under a seed of their own, apart from those that count
+   * @return empty if no biased history lost anything, or if the crew gave up
    */
-  static Optional<Tuned> of(Biasable histories) {
-    return new Tuning(histories).tune();
+  static Optional<Tuned> of(Crew crew) {
+    return new Tuning(crew).tune();
   }
 
   private Optional<Tuned> tune() {
@@ -110,10 +113,24 @@ final class Tuning {
 
   private TuningRound round(Mixture mixture) {
     TuningRound round = new TuningRound(groups, levels);
-    for (int batch = 0; batch < MOST_BATCHES && !enough(round, batch); batch++) {
-      round.simulate(histories, mixture, next, BATCH);
-      next += BATCH;
+    Ahead<TuningRound> batches =
+        crew.chunks(
+            next,
+            BATCH,
+            (long) MOST_BATCHES * BATCH,
+            (histories, first, count) ->
+                new TuningRound(groups, levels).simulate(histories, mixture, first, count));
+    int batch = 0;
+    while (batches.hasNext() && !enough(round, batch)) {
+      Optional<TuningRound> seen = batches.next(crew.givesUp());
+      if (seen.isEmpty()) {
+        return new TuningRound(groups, levels); // as if nothing had been lost
+      }
+      round.merge(seen.get());
+      batch++;
     }
+    batches.drop();
+    next += batches.handedOut();
     return round;
   }
 
@@ -139,7 +156,7 @@ final class Tuning {
     for (int g = 0; g < groups; g++) {
       lower[g] = factors[g].clone();
       for (int v = 0; v < levels; v++) {
-        lower[g][v] = histories.depth(v) == 0 ? lower[g][v] : Math.max(1, by * lower[g][v]);
+        lower[g][v] = shape.depth(v) == 0 ? lower[g][v] : Math.max(1, by * lower[g][v]);
       }
     }
     return lower;
@@ -151,29 +168,29 @@ final class Tuning {
     for (double[] row : factors) {
       Arrays.fill(row, 1);
     }
-    for (int depth = 0; depth <= histories.depth(levels - 1); depth++) {
-      double[][] hazard = hazardOfVisit(factors);
+    for (int depth = 0; depth <= shape.depth(levels - 1); depth++) {
+      VisitTally visits = visits(factors);
       for (int v = 0; v < levels; v++) {
-        if (histories.depth(v) == depth) {
-          balance(factors, hazard, v);
+        if (shape.depth(v) == depth) {
+          balance(factors, visits, v);
         }
       }
     }
     return factors;
   }
 
-  private void balance(double[][] factors, double[][] hazard, int level) {
+  private void balance(double[][] factors, VisitTally visits, int level) {
     double sum = 0;
     int quiet = 0;
-    for (double[] row : hazard) {
-      double h = row[level];
+    for (int g = 0; g < groups; g++) {
+      double h = visits.ofVisit(g, level);
       sum += h < 1 ? h : 0;
       quiet += h > 0 && h < 1 ? 1 : 0;
     }
     // A level that no history came to is taken like the one a depth before it.
-    int before = histories.depth(level) == 0 || sum > 0 ? -1 : level - 1;
+    int before = shape.depth(level) == 0 || sum > 0 ? -1 : level - 1;
     for (int g = 0; g < groups; g++) {
-      double h = hazard[g][level];
+      double h = visits.ofVisit(g, level);
       double factor = h > 0 ? 0.5 / sum + 0.5 / (quiet * h) : 1;
       double otherwise = before < 0 ? 1 : factors[g][before];
       factors[g][level] =
@@ -181,29 +198,24 @@ final class Tuning {
     }
   }
 
-  /** Mean hazard of each group over the time that a history which comes to a level spends there. */
-  private double[][] hazardOfVisit(double[][] factors) {
-    double[][] hazard = new double[groups][levels];
-    int[] visits = new int[levels];
+  private VisitTally visits(double[][] factors) {
+    VisitTally all = new VisitTally(groups, levels);
     Bias bias = Bias.of(factors);
-    LossLedger unheard = new TuningRound(groups, levels);
-    for (int i = 0; i < BALANCING; i++) {
-      histories.simulate(next++, bias, unheard);
-      for (int v = 0; v < levels; v++) {
-        double all = 0;
-        for (int g = 0; g < groups; g++) {
-          hazard[g][v] += histories.hazard(g, v);
-          all += histories.hazard(g, v);
-        }
-        visits[v] += all > 0 ? 1 : 0;
-      }
+    Ahead<VisitTally> parts =
+        crew.chunks(
+            next,
+            BALANCING / BALANCING_PARTS,
+            BALANCING,
+            (histories, first, count) ->
+                new VisitTally(groups, levels).simulate(histories, bias, first, count));
+    boolean goesOn = true;
+    while (goesOn && parts.hasNext()) {
+      Optional<VisitTally> seen = parts.next(crew.givesUp());
+      seen.ifPresent(all::merge);
+      goesOn = seen.isPresent();
     }
-    for (double[] row : hazard) {
-      for (int v = 0; v < levels; v++) {
-        row[v] /= Math.max(1, visits[v]);
-      }
-    }
-    return hazard;
+    next += BALANCING;
+    return all;
   }
 
   private double[][] improved(

@@ -24,6 +24,16 @@ final class TuningRound extends LossLedger {
       }
     }
 
+    void merge(Evidence other) {
+      for (int v = 0; v < visits.length; v++) {
+        visits[v].merge(other.visits[v]);
+        for (int g = 0; g < events.length; g++) {
+          events[g][v] += other.events[g][v];
+          hazard[g][v] += other.hazard[g][v];
+        }
+      }
+    }
+
     void add(double weight, Biasable history) {
       for (int v = 0; v < visits.length; v++) {
         boolean visited = false;
@@ -59,7 +69,7 @@ final class TuningRound extends LossLedger {
     now.add(loss);
   }
 
-  void simulate(Biasable histories, Mixture mixture, long first, int count) {
+  TuningRound simulate(Biasable histories, Mixture mixture, long first, int count) {
     for (long number = first; number < first + count; number++) {
       now.clear();
       histories.simulate(number, mixture.bias(number), this);
@@ -70,6 +80,16 @@ final class TuningRound extends LossLedger {
     any.addHistories(count);
     bytes.addHistories(count);
     everything.addHistories(count);
+    return this;
+  }
+
+  void merge(TuningRound batch) {
+    any.merge(batch.any);
+    bytes.merge(batch.bytes);
+    everything.merge(batch.everything);
+    forAny.merge(batch.forAny);
+    forBytes.merge(batch.forBytes);
+    forEverything.merge(batch.forEverything);
   }
 
   private void learn(double weight, Biasable histories) {

@@ -171,7 +171,7 @@ class RareChainsTest {
     Mixture mixture = null;
     for (int seed = 0; seed < seeds; seed++) {
       if (seed % tunedEach == 0) {
-        mixture = Tuning.of(engine(given, seed)).orElseThrow().mixture();
+        mixture = mixture(given, seed);
       }
       RareTally tally = RareTally.of(engine(given, -1 - seed), mixture, rows, 0, histories);
       held += holds(tally.any.estimate(0.95, 1), given.exact);
@@ -246,7 +246,12 @@ class RareChainsTest {
     Results results = new Results(given.studio, given.layout(), .95);
     RareRun run =
         new RareRun(results, settings, given.layout(), plain, from -> engine(given, from));
-    return run.count(run.tune().orElseThrow(), threads, figures -> true);
+    RareRun.Watch watch = figures -> true;
+    return run.count(run.tune(threads, watch).orElseThrow(), threads, watch);
+  }
+
+  private static Mixture mixture(Case given, long seed) {
+    return Tuning.of(Crew.alone(() -> engine(given, seed))).orElseThrow().mixture();
   }
 
   private static EngineHistories engine(Case given, long seed) {
