@@ -32,6 +32,7 @@ final class Clocks {
   private final BareHazard[] firsts;
 
   private final boolean[] isFirst;
+  private final boolean[] earliest;
   private Bias bias = Bias.NONE;
   private boolean biased;
   private Effort effort;
@@ -55,6 +56,7 @@ final class Clocks {
     factor = new double[n];
     firsts = new BareHazard[n];
     isFirst = new boolean[n];
+    earliest = new boolean[n];
   }
 
   void bias(Bias to) {
@@ -86,6 +88,7 @@ final class Clocks {
 
   void clear() {
     Arrays.fill(running, false);
+    Arrays.fill(earliest, false);
     hazards.clear();
     depth = 0;
     bare = false;
@@ -293,8 +296,29 @@ final class Clocks {
     return b * ran;
   }
 
+  /**
+   * Whether the timer of a source only tells when it may happen at the earliest: a search over many
+   * stretches is put off until it is next, which it seldom is before the level changes.
+   */
+  boolean isEarliest(int source) {
+    return source < earliest.length && earliest[source];
+  }
+
+  /** When the source happens whose timer only said at the earliest. */
+  void search(int source) {
+    earliest[source] = false;
+    double other = factor[source] * biasOf(plan.groupOf[source], false);
+    double whileBare = factor[source] * biasOf(plan.groupOf[source], true);
+    double at = happensByStretches(source, other, whileBare);
+    set(source, Math.max(at, stage.agenda.time(source))); // a rounding must not turn time back
+  }
+
   private void schedule(int source) {
-    double at = happensAt(source);
+    earliest[source] = false;
+    set(source, happensAt(source));
+  }
+
+  private void set(int source, double at) {
     if (at <= plan.horizon) {
       stage.agenda.set(source, at);
     } else {
@@ -306,18 +330,18 @@ final class Clocks {
     int group = plan.groupOf[source];
     double other = factor[source] * biasOf(group, !byTheClock && bare);
     double whileBare = byTheClock ? factor[source] * biasOf(group, true) : other;
-    if (other == whileBare) {
-      return other == 0
-          ? Double.POSITIVE_INFINITY
-          : hazards.after(
-              source,
-              since[source],
-              age[source],
-              other == 1 ? budget[source] : budget[source] / other);
+    if (other != whileBare && isFirst[source]) {
+      return happensByTable(source, other, whileBare);
     }
-    return isFirst[source]
-        ? happensByTable(source, other, whileBare)
-        : happensByStretches(source, other, whileBare);
+    earliest[source] = other != whileBare;
+    return happensAt(source, Math.max(other, whileBare));
+  }
+
+  private double happensAt(int source, double rate) {
+    double left = rate == 1 ? budget[source] : budget[source] / rate;
+    return rate == 0
+        ? Double.POSITIVE_INFINITY
+        : hazards.after(source, since[source], age[source], left);
   }
 
   private double happensByTable(int source, double other, double whileBare) {

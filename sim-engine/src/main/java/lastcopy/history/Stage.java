@@ -142,7 +142,7 @@ final class Stage {
   /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
   void play() {
     calm.recordInstant();
-    for (int timer = agenda.peek(); isDue(timer, plan.horizon); timer = agenda.peek()) {
+    for (int timer = next(); isDue(timer, plan.horizon); timer = next()) {
       double at = agenda.time(timer);
       exposure.pass(at);
       if (agenda.rank(timer) == 0) {
@@ -152,7 +152,7 @@ final class Stage {
         take(timer);
         rule.declare();
       }
-      if (!isDue(agenda.peek(), now)) {
+      if (!isDue(next(), now)) {
         calm.recordInstant();
         calm.enterIfOnCourse(); // which unsets timers
       }
@@ -164,6 +164,16 @@ final class Stage {
     exposure.pass(plan.horizon);
   }
 
+  /** The timer that goes next. */
+  private int next() {
+    int timer = agenda.peek();
+    while (timer != Agenda.NONE && clocks.isEarliest(timer)) {
+      clocks.search(timer);
+      timer = agenda.peek();
+    }
+    return timer;
+  }
+
   private boolean isDue(int timer, double by) {
     return timer != Agenda.NONE && agenda.time(timer) <= by;
   }
@@ -171,10 +181,10 @@ final class Stage {
   /** All failures and mishaps of one instant strike before what is lost by them is told. */
   private void failuresAt(double at) {
     rule.newInstant();
-    int timer = agenda.peek();
+    int timer = next();
     while (timer != Agenda.NONE && agenda.time(timer) == at && agenda.rank(timer) == 0) {
       take(timer);
-      timer = agenda.peek();
+      timer = next();
     }
     rule.declare();
     refill.afterFailures();

@@ -12,10 +12,10 @@ final class Pilot {
   static final long HISTORIES = LossTally.TIMED_HISTORIES;
 
   /** So many plain histories, a few seconds of work, are not worth tuning anything. */
-  private static final double PATIENCE = 1e7;
+  private static final double PATIENCE = 2e6;
 
   /** A biased history, full of events, costs as much as so many plain ones. */
-  private static final double COST = 16;
+  private static final double COST = 40;
 
   /** One loss in so many plain histories is not rare. */
   private static final long COMMON = 20;
