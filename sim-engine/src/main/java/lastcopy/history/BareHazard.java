@@ -11,6 +11,7 @@ final class BareHazard {
   private final BareTimes times;
   private final Law law;
   private final double age;
+  private final double atStart;
   private final double[] all;
   private final double[] bare;
 
@@ -24,6 +25,7 @@ final class BareHazard {
     this.times = times;
     this.law = law;
     this.age = age;
+    atStart = law.cumulativeHazard(age);
     all = new double[times.edges() + 1];
     bare = new double[times.edges() + 1];
     for (int k = 0; k < times.edges(); k++) {
@@ -34,13 +36,17 @@ final class BareHazard {
 
   /** Cumulative hazard from 0 to a time. */
   double all(double time) {
-    return law.cumulativeHazard(age + time) - law.cumulativeHazard(age);
+    return law.cumulativeHazard(age + time) - atStart;
   }
 
-  /** The part of it that falls while some footage stands in one copy only. */
-  double bare(double time) {
-    int k = times.stretchFrom(time);
-    return bare[k] + (times.isBare(k) ? all(time) - all[k] : 0);
+  /**
+   * The part of it that falls while some footage stands in one copy only.
+   *
+   * @param stretch the one that goes on at the time, or begins then
+   * @param allSoFar the cumulative hazard from 0 to the time
+   */
+  double bare(int stretch, double allSoFar) {
+    return bare[stretch] + (times.isBare(stretch) ? allSoFar - all[stretch] : 0);
   }
 
   /**

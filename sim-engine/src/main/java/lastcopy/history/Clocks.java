@@ -32,6 +32,11 @@ final class Clocks {
   private final BareHazard[] firsts;
 
   private final boolean[] isFirst;
+
+  /** Hazard of those from time 0 until they were last settled, and the bare part of it. */
+  private final double[] allBy;
+
+  private final double[] bareBy;
   private final boolean[] earliest;
   private Bias bias = Bias.NONE;
   private boolean biased;
@@ -42,6 +47,8 @@ final class Clocks {
   private boolean byTheClock;
   private boolean bare;
   private double logWeight;
+  private double lookedUp = Double.NaN;
+  private int stretch;
 
   Clocks(Stage stage) {
     this.stage = stage;
@@ -56,6 +63,8 @@ final class Clocks {
     factor = new double[n];
     firsts = new BareHazard[n];
     isFirst = new boolean[n];
+    allBy = new double[n];
+    bareBy = new double[n];
     earliest = new boolean[n];
   }
 
@@ -126,6 +135,9 @@ final class Clocks {
     running[source] = true;
     since[source] = from;
     isFirst[source] = firsts[source] != null && (from == 0 || hazards.isConstant(source));
+    if (isFirst[source] && biasing() && byTheClock) {
+      lookUp(source, from);
+    }
     budget[source] = stage.draws.budget(key);
     schedule(source);
   }
@@ -204,6 +216,9 @@ final class Clocks {
     if (things != depth || clock != byTheClock || oneCopyOnly != bare) {
       settleAll();
       depth = things;
+      if (clock && !byTheClock) {
+        lookUpAll();
+      }
       byTheClock = clock;
       bare = oneCopyOnly;
       scheduleAll();
@@ -257,16 +272,45 @@ final class Clocks {
       double ran = factor[source] * hazards.between(source, from, age[source], now);
       budget[source] -= passed(group, bare, ran);
     } else if (isFirst[source]) {
-      BareHazard first = firsts[source];
-      double whileBare = first.bare(now) - first.bare(from);
-      double otherwise = Math.max(0, first.all(now) - first.all(from) - whileBare);
-      passed(source, group, whileBare, otherwise);
+      settleByTable(source, group, now);
     } else {
       settleByStretches(source, group, now);
     }
     budget[source] = Math.max(0, budget[source]);
     age[source] += now - from;
     since[source] = now;
+  }
+
+  private void lookUpAll() {
+    for (int i = 0; i < running.length; i++) {
+      if (running[i] && isFirst[i]) {
+        lookUp(i, since[i]);
+      }
+    }
+  }
+
+  /** From a time on the hazard of a source is told apart by its table. */
+  private void lookUp(int source, double from) {
+    allBy[source] = from == 0 ? 0 : firsts[source].all(from);
+    bareBy[source] = from == 0 ? 0 : firsts[source].bare(stretchAt(from), allBy[source]);
+  }
+
+  private void settleByTable(int source, int group, double now) {
+    double all = firsts[source].all(now);
+    double whileBare = firsts[source].bare(stretchAt(now), all);
+    double more = whileBare - bareBy[source];
+    passed(source, group, more, Math.max(0, all - allBy[source] - more));
+    allBy[source] = all;
+    bareBy[source] = whileBare;
+  }
+
+  /** The stretch of an instant; all sources are settled at the same. */
+  private int stretchAt(double time) {
+    if (time != lookedUp) {
+      lookedUp = time;
+      stretch = bareTimes.stretchFrom(time);
+    }
+    return stretch;
   }
 
   private void settleByStretches(int source, int group, double now) {
@@ -345,11 +389,8 @@ final class Clocks {
   }
 
   private double happensByTable(int source, double other, double whileBare) {
-    BareHazard first = firsts[source];
-    double from = since[source];
-    double bareSoFar = first.bare(from);
-    double run = whileBare * bareSoFar + other * (first.all(from) - bareSoFar);
-    return first.when(whileBare, other, run + budget[source]);
+    double run = whileBare * bareBy[source] + other * (allBy[source] - bareBy[source]);
+    return firsts[source].when(whileBare, other, run + budget[source]);
   }
 
   private double happensByStretches(int source, double other, double whileBare) {
