@@ -69,17 +69,17 @@ class RareBruteForceTest {
 
   /**
    * A third copy that is away half of the time and never matters, so that the course is left and
-   * met again; red by half if a hazard is counted off the course and once more on it. About 4e-3.
+   * met again; red by half if a hazard is counted off the course and once more on it. About 5e-3.
    */
   private static Studio oftenDisturbed() {
     Footage footage = Studios.shooting(Units.TB, 168, 50e9, 0);
-    CopyMaker main = ageing("main", 1, 40 * YEAR).arrival(new Fixed(20));
+    CopyMaker main = ageing("main", 1, 8 * YEAR).arrival(new Fixed(20));
     CopyMaker far = CopyMaker.single("far", new Fixed(1e12)).nightly("main", 2, 2.5e6);
     CopyMaker third =
         CopyMaker.single("third", new Weibull(1.3, 500, 0))
             .arrival(new Fixed(400))
             .nightly("far", 9, 1e9);
-    return Studios.of(3 * YEAR, footage, Studios.layout("two", main, far, third));
+    return Studios.of(YEAR, footage, Studios.layout("two", main, far, third));
   }
 
   static Stream<Studio> studios() {
