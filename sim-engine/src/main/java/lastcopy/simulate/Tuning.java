@@ -95,6 +95,9 @@ final class Tuning {
     double[][] forBytes = balanced;
     double[][] forEverything = balanced;
     for (int round = 0; round < ROUNDS; round++) {
+      if (crew.givesUp().getAsBoolean()) {
+        return Optional.empty();
+      }
       TuningRound seen = round(mixture(balanced, forAny, forBytes, forEverything));
       if (seen.any.nonZero() == 0) {
         return Optional.empty();
@@ -123,7 +126,7 @@ final class Tuning {
     int batch = 0;
     while (batches.hasNext() && !enough(round, batch)) {
       Optional<TuningRound> seen = batches.next(crew.givesUp());
-      if (seen.isEmpty()) {
+      if (seen.isEmpty() || crew.givesUp().getAsBoolean()) {
         return new TuningRound(groups, levels); // as if nothing had been lost
       }
       round.merge(seen.get());
@@ -208,11 +211,11 @@ final class Tuning {
             BALANCING,
             (histories, first, count) ->
                 new VisitTally(groups, levels).simulate(histories, bias, first, count));
-    boolean goesOn = true;
+    boolean goesOn = !crew.givesUp().getAsBoolean();
     while (goesOn && parts.hasNext()) {
       Optional<VisitTally> seen = parts.next(crew.givesUp());
       seen.ifPresent(all::merge);
-      goesOn = seen.isPresent();
+      goesOn = seen.isPresent() && !crew.givesUp().getAsBoolean();
     }
     next += BALANCING;
     return all;
