@@ -204,6 +204,13 @@ final class Clocks {
     return count;
   }
 
+  /** Something was put in a place under a bias, at this likelihood ratio. */
+  void placed(double ratio) {
+    double log = Elementary.log(ratio);
+    logWeight += log;
+    effort.placed(log);
+  }
+
   /**
    * What is wrong now; a bias may depend on it.
    *

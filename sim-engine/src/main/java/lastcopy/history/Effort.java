@@ -8,6 +8,7 @@ public final class Effort {
 
   private final int[][] events;
   private final double[][] hazard;
+  private double places;
   private boolean closed;
 
   Effort(int groups, int levels) {
@@ -17,6 +18,7 @@ public final class Effort {
 
   void clear() {
     closed = false;
+    places = 0;
     for (int g = 0; g < events.length; g++) {
       java.util.Arrays.fill(events[g], 0);
       java.util.Arrays.fill(hazard[g], 0);
@@ -35,6 +37,12 @@ public final class Effort {
     }
   }
 
+  void placed(double logRatio) {
+    if (!closed) {
+      places += logRatio;
+    }
+  }
+
   /** Nothing after the first loss counts. */
   void close() {
     closed = true;
@@ -48,5 +56,12 @@ public final class Effort {
   /** The unbiased hazard of a group, integrated over the time at a level. */
   public double hazard(int group, int level) {
     return hazard[group][level];
+  }
+
+  /**
+   * The logarithm of the likelihood ratio of where things were put; it is the same for any bias.
+   */
+  public double places() {
+    return places;
   }
 }

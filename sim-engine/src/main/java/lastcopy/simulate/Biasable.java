@@ -39,4 +39,7 @@ interface Biasable {
    * where a life ends at a fixed age.
    */
   double hazard(int group, int level);
+
+  /** The logarithm of the likelihood ratio of what any bias draws alike in the last history. */
+  double logOfTheRest();
 }

@@ -48,4 +48,9 @@ final class EngineHistories implements Biasable {
   public double hazard(int group, int level) {
     return effort.hazard(group, level);
   }
+
+  @Override
+  public double logOfTheRest() {
+    return effort.places();
+  }
 }

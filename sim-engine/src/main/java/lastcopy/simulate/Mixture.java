@@ -80,7 +80,7 @@ final class Mixture {
     for (int j = 0; j < log.length; j++) {
       density += parts.get(j).share() * StrictMath.exp(log[j]);
     }
-    return 1 / density;
+    return StrictMath.exp(history.logOfTheRest()) / density;
   }
 
   private void addTo(double[] log, int group, int level, double events, double hazard) {

@@ -180,6 +180,11 @@ class RareRunTest {
       public double hazard(int group, int level) {
         return of.hazard(group, level);
       }
+
+      @Override
+      public double logOfTheRest() {
+        return of.logOfTheRest();
+      }
     };
   }
 }

@@ -78,6 +78,11 @@ record StandIn(
     }
 
     @Override
+    public double logOfTheRest() {
+      return 0;
+    }
+
+    @Override
     public void simulate(long number, Bias bias, Ledger to) {
       SplittableRandom random =
           new SplittableRandom(seed * 0x9E3779B97F4A7C15L + number * 0xD1342543DE82EF95L);
