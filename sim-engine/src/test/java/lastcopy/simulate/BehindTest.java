@@ -34,6 +34,7 @@ class BehindTest {
   private static final double HOURS = 5 * Units.HOURS_PER_YEAR;
   private static final double WEEK = Units.HOURS_PER_WEEK;
   private static final int HISTORIES = 20_000;
+  private static final double LAMBDA = 1e-9;
 
   static Law[] lives() {
     return new Law[] {
@@ -63,21 +64,29 @@ class BehindTest {
     check(CopyMaker.single("main", life).aged(new Fixed(age)), far, hazard);
   }
 
-  /**
-   * A mirror whose second drive fails while the first is replaced and the newest shoot is on its
-   * way for an hour: 2λ² times the three days that the first could have failed in, over all hours
-   * in which a shoot waits.
-   */
   @Test
   void aMirrorFailsBeforeTheFeedIsDone() {
-    double lambda = 1e-9;
+    check(mirror(), mirrorLoses());
+  }
+
+  /** A mirror that takes three days to heal, and a copy to which each shoot goes in an hour. */
+  static Studio mirror() {
     CopyMaker main =
         CopyMaker.set("main", Arrangement.MIRROR, 2)
-            .life(new Exponential(1 / lambda))
+            .life(new Exponential(1 / LAMBDA))
             .rebuild(new Fixed(72));
     CopyMaker far =
         CopyMaker.single("far", new Fixed(1e12)).fed("main", new Feed.Continuous(), perSecond(1));
-    check(main, far, overWaits(1, t -> 2 * lambda * lambda * 72 * t));
+    return Studios.shootingWeekly(HOURS, main, far);
+  }
+
+  /**
+   * The chance that its second drive fails while the first is replaced and the newest shoot is on
+   * its way: 2λ² times the three days that the first could have failed in, over all hours in which
+   * a shoot waits.
+   */
+  static double mirrorLoses() {
+    return overWaits(1, t -> 2 * LAMBDA * LAMBDA * 72 * t);
   }
 
   private static double perSecond(double hours) {
@@ -95,7 +104,10 @@ class BehindTest {
   }
 
   private static void check(CopyMaker main, CopyMaker far, double exact) {
-    Studio studio = Studios.shootingWeekly(HOURS, main, far);
+    check(Studios.shootingWeekly(HOURS, main, far), exact);
+  }
+
+  private static void check(Studio studio, double exact) {
     Settings settings =
         new Settings(
             Agreement.SEED,

@@ -108,7 +108,8 @@ class RareChainsTest {
             set(Arrangement.MIRROR, 2, 0.1, 72), // 8.2e-4
             set(Arrangement.DOUBLE_PARITY, 8, 0.02, 72), // 4.5e-7
             three(0.02, 72, 1e-3, 1e-3), // 8.2e-8
-            three(0.02, 24, 1e-5, 1e-3))); // 2.7e-10
+            three(0.02, 24, 1e-5, 1e-3), // 2.7e-10
+            new Case("what is behind", BehindTest.mirror(), BehindTest.mirrorLoses()))); // 3.8e-14
   }
 
   @ParameterizedTest
