@@ -5,25 +5,29 @@ import java.util.Arrays;
 /** When drives of a set were down, in each history of a {@link Block}. */
 final class Downtimes {
 
-  /** Beyond so many failures of a set in one history the general path takes over. */
-  static final int MOST_FAILURES = 256;
+  /** Beyond so many failures of a set in a history, on average, the general path takes over. */
+  private static final int MOST_FAILURES = 256;
+
+  private static final int NONE = -1;
 
   private final int survives;
   private final double stretchesPerHour;
-  private final int[] count = new int[Block.SIZE];
-
-  /** The n-th of history i at n · SIZE + i. */
   private double[] failedAt = new double[4 * Block.SIZE];
-
   private double[] wholeAt = new double[4 * Block.SIZE];
+
+  /** By failure, the one before it in its history. */
+  private int[] before = new int[4 * Block.SIZE];
+
+  /** By history, its last failure. */
+  private final int[] last = new int[Block.SIZE];
+
+  private int size;
 
   /**
    * The horizon in 64 stretches, each a bit: those of history i in which at least n + 1 drives were
    * down, perhaps not at once, at n · SIZE + i.
    */
   private final long[] touched;
-
-  private long tooManyToTell;
 
   Downtimes(int survives, double horizon) {
     this.survives = survives;
@@ -32,31 +36,43 @@ final class Downtimes {
   }
 
   void clear() {
-    Arrays.fill(count, 0);
+    Arrays.fill(last, NONE);
     Arrays.fill(touched, 0);
-    tooManyToTell = 0;
+    size = 0;
   }
 
-  /** In history i a drive was down, from a time up to the horizon. */
-  void add(int i, double failed, double whole) {
-    int n = count[i] * Block.SIZE + i;
-    if (n >= failedAt.length && !grow()) {
-      tooManyToTell |= 1L << i;
-      return;
-    }
-    count[i]++;
-    failedAt[n] = failed;
-    wholeAt[n] = whole;
-    touch(i, stretches(failed, whole));
+  /** Whether it holds more than it should search. */
+  boolean areTooManyToTell() {
+    return size > MOST_FAILURES * Block.SIZE;
   }
 
-  private boolean grow() {
-    if (failedAt.length == MOST_FAILURES * Block.SIZE) {
-      return false;
+  /**
+   * Drives were down.
+   *
+   * @param count how many
+   * @param history of each
+   * @param failed up to the horizon
+   */
+  void add(int count, int[] history, double[] failed, double[] whole) {
+    makeRoom(size + count);
+    System.arraycopy(failed, 0, failedAt, size, count);
+    System.arraycopy(whole, 0, wholeAt, size, count);
+    for (int j = 0; j < count; j++) {
+      int i = history[j];
+      before[size + j] = last[i];
+      last[i] = size + j;
+      touch(i, stretches(failed[j], whole[j]));
     }
-    failedAt = Arrays.copyOf(failedAt, 2 * failedAt.length);
-    wholeAt = Arrays.copyOf(wholeAt, failedAt.length);
-    return true;
+    size += count;
+  }
+
+  private void makeRoom(int failures) {
+    if (failures > failedAt.length) {
+      int room = Math.max(failures, 2 * failedAt.length);
+      failedAt = Arrays.copyOf(failedAt, room);
+      wholeAt = Arrays.copyOf(wholeAt, room);
+      before = Arrays.copyOf(before, room);
+    }
   }
 
   private long stretches(double from, double to) {
@@ -72,26 +88,25 @@ final class Downtimes {
     touched[i] |= stretches;
   }
 
-  /**
-   * The histories in which too many drives were down at once, or that are not known well enough.
-   */
+  /** The histories in which too many drives were down at once. */
   long tooMany() {
-    long all = tooManyToTell;
+    long all = 0;
     for (int i = 0; i < Block.SIZE; i++) {
-      if (touched[survives * Block.SIZE + i] != 0 && tooMany(i)) {
+      if (touched[survives * Block.SIZE + i] != 0 && tooMany(last[i])) {
         all |= 1L << i;
       }
     }
     return all;
   }
 
-  private boolean tooMany(int history) {
-    int end = count[history] * Block.SIZE;
-    for (int i = history; i < end; i += Block.SIZE) {
+  private boolean tooMany(int lastOfHistory) {
+    for (int i = lastOfHistory; i != NONE; i = before[i]) {
       double at = failedAt[i];
       int down = 0;
-      for (int j = history; j < end; j += Block.SIZE) {
-        down += failedAt[j] <= at && at <= wholeAt[j] ? 1 : 0;
+      for (int j = lastOfHistory; j != NONE; j = before[j]) {
+        if (failedAt[j] <= at && at <= wholeAt[j]) {
+          down++;
+        }
       }
       if (down > survives) {
         return true;

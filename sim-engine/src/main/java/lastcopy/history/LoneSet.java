@@ -75,13 +75,13 @@ final class LoneSet {
     wave.passes(plan.age[first], 0, Draws.AGE, 0);
     wave.firstLifePasses(life);
     wave.keepBy(plan.horizon);
-    for (int k = 0; k < Downtimes.MOST_FAILURES && !wave.isEmpty(); k++) {
+    for (int k = 0; !wave.isEmpty() && !downtimes.areTooManyToTell(); k++) {
       wave.times(failed);
       times.repair(copy, k, wave);
       wave.wereDown(failed, downtimes);
       wave.passes(life, plan.boughtAt[first], Draws.LIFE, k + 1);
       wave.keepBy(plan.horizon);
     }
-    return wave.isEmpty() ? downtimes.tooMany() : -1;
+    return downtimes.areTooManyToTell() ? -1 : downtimes.tooMany();
   }
 }

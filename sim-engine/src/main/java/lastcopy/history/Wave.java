@@ -117,8 +117,6 @@ final class Wave {
 
   /** Each was down from a time until now. */
   void wereDown(double[] from, Downtimes downtimes) {
-    for (int j = 0; j < size; j++) {
-      downtimes.add(history[j], from[j], time[j]);
-    }
+    downtimes.add(size, history, from, time);
   }
 }
