@@ -1,6 +1,5 @@
 package lastcopy.footage;
 
-import java.util.Arrays;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Units;
 
@@ -83,14 +82,13 @@ public final class ShootTable {
 
   /** How many shoots were offloaded at or before a time. */
   public int shotBy(double time) {
-    int i = Arrays.binarySearch(times, time);
-    return i >= 0 ? i + 1 : -i - 1;
+    int k = shotBefore(time);
+    return k < times.length && times[k] == time ? k + 1 : k;
   }
 
   /** How many shoots were offloaded before a time. */
   public int shotBefore(double time) {
-    int i = Arrays.binarySearch(times, time);
-    return i >= 0 ? i : -i - 1;
+    return Rising.below(times, times.length, time);
   }
 
   /** How many shoots were offloaded so many hours before a time, or longer ago. */
@@ -132,7 +130,7 @@ public final class ShootTable {
 
   /** The shoot that a position not on hand belongs to, from 0; the count beyond the last. */
   public int shootOf(double position) {
-    int i = Arrays.binarySearch(ends, position);
-    return i >= 0 ? i + 1 : -i - 1;
+    int k = Rising.below(ends, ends.length, position);
+    return k < ends.length && ends[k] == position ? k + 1 : k;
   }
 }

@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import java.util.Arrays;
+import lastcopy.footage.Rising;
 
 /**
  * The course of a layout as long as nothing fails, recorded once by the engine itself: what each
@@ -84,8 +85,8 @@ final class Course {
 
   /** The last entry before a time, or at it if {@code inclusive}; −1 if there is none. */
   int entry(double at, boolean inclusive) {
-    int i = Arrays.binarySearch(time, 0, size, at);
-    return i >= 0 ? (inclusive ? i : i - 1) : -i - 2;
+    int i = Rising.below(time, size, at);
+    return inclusive && i < size && time[i] == at ? i : i - 1;
   }
 
   double base(int entry, int copy) {

@@ -45,7 +45,12 @@ final class Draws {
   }
 
   void start(long history) {
-    historyKey = random.historyKey(history);
+    historyKey = historyKey(history);
+  }
+
+  /** What makes the draws of a history its own. */
+  long historyKey(long history) {
+    return random.historyKey(history);
   }
 
   /** The key of the n-th draw of a use of a source. */
@@ -58,6 +63,11 @@ final class Draws {
     return KeyedRandom.openUniform(KeyedRandom.bits(historyKey, key));
   }
 
+  /** The uniform of a key in a history, as a number of units of 2^−53 from 1 to 2^53. */
+  static long unitsOf(long historyKey, long key) {
+    return (KeyedRandom.bits(historyKey, key) >>> 11) + 1;
+  }
+
   /** What is left of a law at an age: one inversion of the cumulative hazard. */
   double remaining(Law law, double age, long key) {
     if (law instanceof Fixed) {
@@ -68,6 +78,11 @@ final class Draws {
 
   /** A unit exponential: the cumulative hazard at which something happens. */
   double budget(long key) {
+    return budget(historyKey, key);
+  }
+
+  /** The unit exponential of a key in a history. */
+  static double budget(long historyKey, long key) {
     return KeyedRandom.exponential(KeyedRandom.bits(historyKey, key));
   }
 

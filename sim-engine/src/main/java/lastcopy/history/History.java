@@ -106,18 +106,17 @@ public final class History {
    * @param to told what happens
    */
   public void simulate(long number, Ledger to) {
+    stage.timed = to.wantsTime();
+    if (!stage.clocks.biased() && !stage.timed && screen.nothingIsLost(number)) {
+      return;
+    }
     stage.draws.start(number);
     stage.ledger = to;
-    stage.timed = to.wantsTime();
-    if (!stage.clocks.biased()) {
-      if (!stage.timed && screen.nothingIsLost()) {
-        return;
-      }
-      if (stage.timed && stage.calm.course() != null && screen.nothingHappens()) {
-        Arrays.fill(stage.down, 0);
-        stage.exposure.calmPassed(0, plan.horizon, 0);
-        return;
-      }
+    boolean onCourse = stage.timed && stage.calm.course() != null;
+    if (!stage.clocks.biased() && onCourse && screen.nothingHappens()) {
+      Arrays.fill(stage.down, 0);
+      stage.exposure.calmPassed(0, plan.horizon, 0);
+      return;
     }
     simulateEvents();
   }

@@ -1,5 +1,6 @@
 package lastcopy.history;
 
+import java.util.Arrays;
 import lastcopy.law.Law;
 
 /**
@@ -9,33 +10,31 @@ import lastcopy.law.Law;
  */
 final class LoneSet {
 
-  /** Beyond so many failures of a set in one history the general path takes over. */
-  private static final int MOST_FAILURES = 256;
-
   private final Plan plan;
-  private final Draws draws;
+  private final Block block;
   private final RepairTimes times;
-  private final int from;
-  private final int to;
-  private final int survives;
+  private final int copy;
   private final double[] limit;
-  private final double[] failsAt = new double[MOST_FAILURES];
-  private final double[] wholeAt = new double[MOST_FAILURES];
-  private int failures;
+  private final Wave wave;
+  private final Downtimes downtimes;
+  private final double[] failed;
 
   /**
    * The set of a copy.
    *
    * @param limit by slot, uniforms below which the first drive surely lives to the horizon
    */
-  LoneSet(Plan plan, Draws draws, RepairTimes times, int copy, double[] limit) {
+  LoneSet(Plan plan, Block block, RepairTimes times, int copy, double[] limit) {
     this.plan = plan;
-    this.draws = draws;
+    this.block = block;
     this.times = times;
-    from = plan.firstSlot[copy];
-    to = plan.firstSlot[copy + 1];
-    survives = plan.survives[copy];
+    this.copy = copy;
     this.limit = limit;
+    long[] sources =
+        Arrays.copyOfRange(plan.slotSource, plan.firstSlot[copy], plan.firstSlot[copy + 1]);
+    wave = new Wave(block, sources);
+    downtimes = new Downtimes(plan.survives[copy], plan.horizon);
+    failed = new double[Block.SIZE * sources.length];
   }
 
   /**
@@ -61,50 +60,28 @@ final class LoneSet {
     return plain;
   }
 
-  /** Whether in the history of the draws the set never has too many drives down. */
-  boolean heals() {
-    failures = 0;
-    for (int slot = from; slot < to; slot++) {
-      if (draws.uniform(plan.firstLifeKey[slot]) >= limit[slot] && !reckon(slot)) {
-        return false;
-      }
+  /** The histories of the block in which the set, it may be, has too many drives down. */
+  long fails() {
+    int first = plan.firstSlot[copy];
+    wave.clear();
+    for (int slot = first; slot < plan.firstSlot[copy + 1]; slot++) {
+      wave.add(slot - first, block.atLeast(limit[slot], plan.firstLifeKey[slot]));
     }
-    return failures <= survives || neverTooManyDown();
-  }
-
-  /** Failures of a slot's drives by the horizon, with the ends of their repairs. */
-  private boolean reckon(int slot) {
-    Law life = plan.life[slot];
-    long source = plan.slotSource[slot];
-    double age = draws.remaining(plan.age[slot], 0, Draws.key(source, Draws.AGE, 0));
-    double at = life.remaining(age, draws.budget(plan.firstLifeKey[slot]));
-    for (int k = 0; at <= plan.horizon; k++) {
-      if (failures == MOST_FAILURES) {
-        return false;
-      }
-      double whole = times.replacedAt(slot, k, at) + times.rebuildHours(slot, k, 0);
-      failsAt[failures] = at;
-      wholeAt[failures++] = Math.min(whole, Double.MAX_VALUE);
-      long key = Draws.key(source, Draws.LIFE, k + 1);
-      at = whole + life.remaining(plan.boughtAt[slot], draws.budget(key));
+    if (wave.isEmpty()) {
+      return 0;
     }
-    return true;
-  }
-
-  private boolean neverTooManyDown() {
-    for (int i = 0; i < failures; i++) {
-      double at = failsAt[i];
-      int down = 0;
-      for (int j = 0; j < failures; j++) {
-        // At least 0 if it lies between failure and repair, both included: one branch, not two.
-        if ((at - failsAt[j]) * (wholeAt[j] - at) >= 0) {
-          down++;
-        }
-      }
-      if (down > survives) {
-        return false;
-      }
+    downtimes.clear();
+    Law life = plan.life[first];
+    wave.passes(plan.age[first], 0, Draws.AGE, 0);
+    wave.firstLifePasses(life);
+    wave.keepBy(plan.horizon);
+    for (int k = 0; !wave.isEmpty() && !downtimes.areTooManyToTell(); k++) {
+      wave.times(failed);
+      times.repair(copy, k, wave);
+      wave.wereDown(failed, downtimes);
+      wave.passes(life, plan.boughtAt[first], Draws.LIFE, k + 1);
+      wave.keepBy(plan.horizon);
     }
-    return true;
+    return downtimes.areTooManyToTell() ? -1 : downtimes.tooMany();
   }
 }

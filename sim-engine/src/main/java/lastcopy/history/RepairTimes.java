@@ -1,5 +1,6 @@
 package lastcopy.history;
 
+import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
@@ -24,6 +25,22 @@ final class RepairTimes {
     return failedAt
         + delay(repair.noticed(), failedAt, Draws.key(source, Draws.NOTICED, k))
         + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.ARRIVAL, k));
+  }
+
+  /** The k-th repair of drives that failed, where its time does not depend on what is held. */
+  void repair(int copy, int k, Wave wave) {
+    Copy.Repair repair = plan.copy[copy].repair();
+    if (repair.noticed() instanceof Delay.Looks looks) {
+      wave.waitsForLook(looks.periodHours());
+    } else {
+      wave.passes(((Delay.Lawful) repair.noticed()).law(), 0, Draws.NOTICED, k);
+    }
+    wave.passes(repair.arrival(), 0, Draws.ARRIVAL, k);
+    Law hours =
+        rebuild(copy).time() instanceof Rebuild.ByLaw byLaw
+            ? byLaw.law()
+            : new Fixed(plan.wholeRebuildHours(copy));
+    wave.passes(hours, 0, Draws.REBUILD, k);
   }
 
   /** When a copy that is gone at a time, for the k-th time, has hardware again. */

@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import lastcopy.number.Elementary;
@@ -10,6 +11,7 @@ import lastcopy.number.Elementary;
  * sets of drives fail and heal, and either copies other than the working copy go, or one copy or
  * place goes, for once, with nothing on it that is nowhere else. In doubt it says no, and the
  * history is played in full; since every draw is keyed by what it is for, both see the same luck.
+ * Of the histories of a {@link Block} what can be is decided together.
  */
 final class Screen {
 
@@ -29,6 +31,14 @@ final class Screen {
 
   private final double[] firstLimit;
 
+  private final Block block;
+
+  /** Histories of the block in which surely nothing is lost, or if so by one source only. */
+  private long safe;
+
+  /** By history of the block, a source that takes the working copy and may happen; −1 if none. */
+  private final int[] only = new int[Block.SIZE];
+
   /**
    * The screen of a layout.
    *
@@ -38,13 +48,14 @@ final class Screen {
     this.plan = plan;
     this.draws = draws;
     limit = limits();
+    block = new Block(draws);
     RepairTimes times = new RepairTimes(plan, draws);
     List<LoneSet> healing = new ArrayList<>();
     boolean[] alone = new boolean[plan.copies];
     for (int c = 0; c < plan.copies; c++) {
       alone[c] = LoneSet.stands(plan, times, c);
       if (alone[c]) {
-        healing.add(new LoneSet(plan, draws, times, c, limit));
+        healing.add(new LoneSet(plan, block, times, c, limit));
       }
     }
     sets = healing.toArray(new LoneSet[0]);
@@ -93,24 +104,44 @@ final class Screen {
     return true;
   }
 
-  /** Whether surely nothing is lost in the history of the draws. */
-  boolean nothingIsLost() {
-    int only = -1;
-    for (int i = sparing; i < firstKey.length; i++) {
-      if (draws.uniform(firstKey[i]) >= firstLimit[i]) {
-        if (only >= 0) {
-          return false;
-        }
-        only = serious[i];
-      }
+  /**
+   * Whether surely nothing is lost in a history; draws are then those of that history.
+   *
+   * @param number its number
+   */
+  boolean nothingIsLost(long number) {
+    if (!block.holds(number)) {
+      block.moveTo(number);
+      decide();
     }
-    for (LoneSet set : sets) {
-      if (!set.heals()) {
-        return false;
-      }
+    int i = (int) (number & (Block.SIZE - 1));
+    if ((safe >>> i & 1) == 0) {
+      return false;
     }
     // While the working copy stands it holds whatever the others do: what takes them is no loss.
-    return only < 0 || outage.losesNothing(only, firstOfSparing());
+    if (only[i] < 0) {
+      return true;
+    }
+    draws.start(number);
+    return outage.losesNothing(only[i], firstOfSparing());
+  }
+
+  private void decide() {
+    long some = 0;
+    long several = 0;
+    Arrays.fill(only, -1);
+    for (int s = sparing; s < firstKey.length; s++) {
+      long happens = block.atLeast(firstLimit[s], firstKey[s]);
+      several |= some & happens;
+      some |= happens;
+      for (long left = happens; left != 0; left &= left - 1) {
+        only[Long.numberOfTrailingZeros(left)] = serious[s];
+      }
+    }
+    safe = ~several;
+    for (LoneSet set : sets) {
+      safe &= ~set.fails();
+    }
   }
 
   /** A time before which surely nothing happens that spares the working copy. */

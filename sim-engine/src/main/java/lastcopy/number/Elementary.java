@@ -28,6 +28,8 @@ public final class Elementary {
   /** Added to a number below 2^51 it leaves the nearest integer in the lowest bits. */
   private static final double ROUNDER = 0x1.8p52;
 
+  private static final long ROUNDER_BITS = Double.doubleToRawLongBits(ROUNDER);
+
   private static final double LARGEST_EXPONENT = 709;
   private static final double LEAST_EXPONENT = -708;
 
@@ -77,7 +79,9 @@ public final class Elementary {
     long bits = Double.doubleToRawLongBits(x);
     long above = bits - LEAST_MANTISSA;
     int i = 3 * ((int) (above >>> (MANTISSA_BITS - TABLE_BITS)) & (CELLS - 1));
-    double exponent = above >> MANTISSA_BITS;
+    // As a conversion from long, but one that does not wait for its register: KeyedRandom has it
+    // too.
+    double exponent = Double.longBitsToDouble(ROUNDER_BITS + (above >> MANTISSA_BITS)) - ROUNDER;
     double mantissa = Double.longBitsToDouble(bits - (above & EXPONENT_MASK));
     double r = (mantissa - LOGARITHMS[i]) * LOGARITHMS[i + 1];
     double r2 = r * r;

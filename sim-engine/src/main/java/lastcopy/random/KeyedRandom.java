@@ -23,7 +23,9 @@ public final class KeyedRandom {
   /** SplitMix64's increment, the golden ratio times 2^64, odd. */
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
-  private static final double TO_UNIT = 0x1p-53;
+  private static final double UNIT = 0x1p-53;
+  private static final long UNIT_BITS = Double.doubleToRawLongBits(UNIT);
+  private static final long ONE_BITS = Double.doubleToRawLongBits(1);
 
   private final long seed;
 
@@ -56,7 +58,10 @@ public final class KeyedRandom {
    * @return a multiple of 2^−53 in (0, 1]
    */
   public static double openUniform(long bits) {
-    return ((bits >>> 11) + 1) * TO_UNIT;
+    // No conversion from long, for which x86 waits until its register is free: draws would queue
+    // up.
+    double upper = Double.longBitsToDouble(ONE_BITS | bits >>> 12) - (1 - UNIT); // an odd number
+    return upper + Double.longBitsToDouble(-(bits >>> 11 & 1) & UNIT_BITS);
   }
 
   /**

@@ -47,8 +47,7 @@ class ScreenTest {
     History history = new History(studio, studio.layouts().get(0), SEED);
     Screen screen = new Screen(plan, draws, history.course());
     for (int k = 0; k < HISTORIES; k++) {
-      draws.start(k);
-      boolean passes = screen.nothingIsLost();
+      boolean passes = screen.nothingIsLost(k);
       Count count = new Count();
       history.tell(k, count);
       int outages = count.of(Happening.Kind.COPY_GONE) + count.of(Happening.Kind.MISHAP);

@@ -43,6 +43,15 @@ class KeyedRandomTest {
     assertThat(KeyedRandom.exponential(-1)).isEqualTo(0.0); // not −0.0
   }
 
+  // By the conversion of the language itself.
+  @Test
+  void uniformsAreTheUpperBitsInUnits() {
+    for (long i = 0; i < 10_000; i++) {
+      long bits = i < 5_000 ? KeyedRandom.mix64(i) : (i - 7_500) << 11;
+      assertThat(KeyedRandom.openUniform(bits)).isEqualTo(((bits >>> 11) + 1) * 0x1p-53);
+    }
+  }
+
   @Test
   void noTwoOfManySourceKeysCollide() {
     long[] keys = new long[102_400];

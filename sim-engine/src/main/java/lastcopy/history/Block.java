@@ -1,0 +1,52 @@
+package lastcopy.history;
+
+/**
+ * Histories in a row, each a bit of a word, for which the same draws are taken together: a
+ * processor overlaps them, while in one history every step waits for the last and for the branch on
+ * it. Each draw is the one that {@link Draws} takes for its history alone.
+ */
+final class Block {
+
+  /** Histories of a block. */
+  static final int SIZE = Long.SIZE;
+
+  private static final long NONE = -1;
+  private static final double UNITS = 0x1p53;
+
+  private final Draws draws;
+  private final long[] keys = new long[SIZE];
+  private long first = NONE;
+
+  Block(Draws draws) {
+    this.draws = draws;
+  }
+
+  /** Whether a history is one of the block. */
+  boolean holds(long number) {
+    return (number & -SIZE) == first;
+  }
+
+  /** Makes it the block that holds a history; blocks begin at multiples of their size. */
+  void moveTo(long number) {
+    first = number & -SIZE;
+    for (int i = 0; i < SIZE; i++) {
+      keys[i] = draws.historyKey(first + i);
+    }
+  }
+
+  /** What makes the draws of its i-th history its own. */
+  long historyKey(int i) {
+    return keys[i];
+  }
+
+  /** The histories whose uniform of a key is at least a limit. */
+  long atLeast(double limit, long key) {
+    // A uniform is a whole number of 2^−53, so whole numbers are compared: a sign, and no branch.
+    long below = (long) Math.ceil(limit * UNITS) - 1;
+    long all = 0;
+    for (int i = 0; i < SIZE; i++) {
+      all |= ((below - Draws.unitsOf(keys[i], key)) >>> (SIZE - 1)) << i;
+    }
+    return all;
+  }
+}

@@ -1,0 +1,117 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+
+/** When drives of a set were down, in each history of a {@link Block}. */
+final class Downtimes {
+
+  /** Beyond so many failures of a set in a history, on average, the general path takes over. */
+  private static final int MOST_FAILURES = 256;
+
+  private static final int NONE = -1;
+
+  private final int survives;
+  private final double stretchesPerHour;
+  private double[] failedAt = new double[4 * Block.SIZE];
+  private double[] wholeAt = new double[4 * Block.SIZE];
+
+  /** By failure, the one before it in its history. */
+  private int[] before = new int[4 * Block.SIZE];
+
+  /** By history, its last failure. */
+  private final int[] last = new int[Block.SIZE];
+
+  private int size;
+
+  /**
+   * The horizon in 64 stretches, each a bit: those of history i in which at least n + 1 drives were
+   * down, perhaps not at once, at n · SIZE + i.
+   */
+  private final long[] touched;
+
+  Downtimes(int survives, double horizon) {
+    this.survives = survives;
+    stretchesPerHour = Long.SIZE / horizon;
+    touched = new long[(survives + 1) * Block.SIZE];
+  }
+
+  void clear() {
+    Arrays.fill(last, NONE);
+    Arrays.fill(touched, 0);
+    size = 0;
+  }
+
+  /** Whether it holds more than it should search. */
+  boolean areTooManyToTell() {
+    return size > MOST_FAILURES * Block.SIZE;
+  }
+
+  /**
+   * Drives were down.
+   *
+   * @param count how many
+   * @param history of each
+   * @param failed up to the horizon
+   */
+  void add(int count, int[] history, double[] failed, double[] whole) {
+    makeRoom(size + count);
+    System.arraycopy(failed, 0, failedAt, size, count);
+    System.arraycopy(whole, 0, wholeAt, size, count);
+    for (int j = 0; j < count; j++) {
+      int i = history[j];
+      before[size + j] = last[i];
+      last[i] = size + j;
+      touch(i, stretches(failed[j], whole[j]));
+    }
+    size += count;
+  }
+
+  private void makeRoom(int failures) {
+    if (failures > failedAt.length) {
+      int room = Math.max(failures, 2 * failedAt.length);
+      failedAt = Arrays.copyOf(failedAt, room);
+      wholeAt = Arrays.copyOf(wholeAt, room);
+      before = Arrays.copyOf(before, room);
+    }
+  }
+
+  private long stretches(double from, double to) {
+    int first = Math.min((int) (from * stretchesPerHour), Long.SIZE - 1);
+    int last = Math.min((int) (to * stretchesPerHour), Long.SIZE - 1);
+    return -1L << first & -1L >>> (Long.SIZE - 1 - last);
+  }
+
+  private void touch(int i, long stretches) {
+    for (int n = survives * Block.SIZE + i; n >= Block.SIZE; n -= Block.SIZE) {
+      touched[n] |= touched[n - Block.SIZE] & stretches;
+    }
+    touched[i] |= stretches;
+  }
+
+  /** The histories in which too many drives were down at once. */
+  long tooMany() {
+    long all = 0;
+    for (int i = 0; i < Block.SIZE; i++) {
+      if (touched[survives * Block.SIZE + i] != 0 && tooMany(last[i])) {
+        all |= 1L << i;
+      }
+    }
+    return all;
+  }
+
+  private boolean tooMany(int lastOfHistory) {
+    for (int i = lastOfHistory; i != NONE; i = before[i]) {
+      double at = failedAt[i];
+      int down = 0;
+      for (int j = lastOfHistory; j != NONE; j = before[j]) {
+        if (failedAt[j] <= at && at <= wholeAt[j]) {
+          down++;
+        }
+      }
+      if (down > survives) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

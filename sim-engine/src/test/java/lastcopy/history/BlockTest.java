@@ -1,0 +1,89 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.law.Uniform;
+import lastcopy.law.Weibull;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Draws taken together are those that each history takes alone, bit for bit. */
+class BlockTest {
+
+  private static final long NUMBER = 12_345;
+  private static final long FIRST = NUMBER - NUMBER % Block.SIZE;
+  private static final long[] SOURCES = {77, 78};
+  private static final Law LIFE = new Weibull(1.3, 40_000, 10);
+  private static final double LIMIT = 60_000;
+
+  private final Draws alone = new Draws(3);
+  private final Block block = new Block(new Draws(3));
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0x1p-53, 0.3, 0.5, 1 - 1e-9, 1})
+  void uniformsAreComparedAsInOneHistory(double limit) {
+    block.moveTo(NUMBER);
+    assertThat(block.holds(NUMBER)).isTrue();
+    assertThat(block.holds(FIRST - 1)).isFalse();
+    assertThat(block.holds(FIRST + Block.SIZE)).isFalse();
+    assertAtLeast(limit);
+    for (int i = 0; i < Block.SIZE; i++) {
+      alone.start(FIRST + i);
+      assertAtLeast(alone.uniform(9));
+      assertAtLeast(Math.nextUp(alone.uniform(9)));
+    }
+  }
+
+  private void assertAtLeast(double limit) {
+    long together = block.atLeast(limit, 9);
+    for (int i = 0; i < Block.SIZE; i++) {
+      alone.start(FIRST + i);
+      assertThat((together >>> i & 1) != 0).isEqualTo(alone.uniform(9) >= limit);
+    }
+  }
+
+  @Test
+  void stepsTogetherAreStepsAlone() {
+    block.moveTo(NUMBER);
+    Wave wave = new Wave(block, SOURCES);
+    wave.add(0, -1);
+    wave.add(1, -1);
+    wave.passes(new Uniform(0, 9_000), 0, Draws.AGE, 0);
+    wave.firstLifePasses(LIFE);
+    wave.keepBy(LIMIT);
+    wave.waitsForLook(24);
+    wave.passes(new Fixed(3), 0, Draws.ARRIVAL, 2);
+    wave.passes(new Exponential(500), 0, Draws.REBUILD, 2);
+    wave.passes(LIFE, 100, Draws.LIFE, 3);
+    double[] together = new double[2 * Block.SIZE];
+    wave.times(together);
+    int next = 0;
+    for (long source : SOURCES) {
+      for (int i = 0; i < Block.SIZE; i++) {
+        alone.start(FIRST + i);
+        double at = firstFailure(source);
+        if (at <= LIMIT) {
+          assertThat(together[next++]).isEqualTo(laterFailure(source, at));
+        }
+      }
+    }
+    assertThat(next).isBetween(Block.SIZE, 2 * Block.SIZE - 1);
+    assertThat(together[next]).as("no more of them").isZero();
+  }
+
+  private double firstFailure(long source) {
+    double age = alone.remaining(new Uniform(0, 9_000), 0, Draws.key(source, Draws.AGE, 0));
+    return alone.remaining(LIFE, age, Draws.key(source, Draws.LIFE, 0));
+  }
+
+  private double laterFailure(long source, double failed) {
+    double at = failed + RepairTimes.untilLook(24, failed);
+    at += 3;
+    at += alone.remaining(new Exponential(500), 0, Draws.key(source, Draws.REBUILD, 2));
+    return at + alone.remaining(LIFE, 100, Draws.key(source, Draws.LIFE, 3));
+  }
+}
