@@ -1,6 +1,6 @@
 package lastcopy.history;
 
-import java.util.Arrays;
+import lastcopy.footage.Rising;
 
 /**
  * When, on the undisturbed course, some footage stands in one copy only: stretches of time between
@@ -34,14 +34,13 @@ final class BareTimes {
 
   /** Whether the stretch that ends at, or goes on over, a time is bare. */
   boolean bareUntil(double time) {
-    int at = Arrays.binarySearch(edge, time);
-    return isBare(at >= 0 ? at : -at - 1);
+    return isBare(Rising.below(edge, edge.length, time));
   }
 
   /** The stretch that begins at, or goes on over, a time. */
   int stretchFrom(double time) {
-    int at = Arrays.binarySearch(edge, time);
-    return at >= 0 ? at + 1 : -at - 1;
+    int k = Rising.below(edge, edge.length, time);
+    return k < edge.length && edge[k] == time ? k + 1 : k;
   }
 
   /** The start of a stretch; 0 for the first. */
