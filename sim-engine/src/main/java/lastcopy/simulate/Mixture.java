@@ -70,9 +70,10 @@ final class Mixture {
     double[] log = new double[logs.length];
     for (int g = 0; g < logs[0].length; g++) {
       for (int v = 0; v < logs[0][g].length; v++) {
+        double events = history.events(g, v);
         double hazard = history.hazard(g, v);
-        if (hazard > 0) {
-          addTo(log, g, v, history.events(g, v), hazard);
+        if (events > 0 || hazard > 0) { // an event at the very instant has run up no hazard
+          addTo(log, g, v, events, hazard);
         }
       }
     }

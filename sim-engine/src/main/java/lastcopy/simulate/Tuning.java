@@ -37,7 +37,8 @@ final class Tuning {
   /** Visits of a level that outweigh half of what was known before. */
   private static final double DOUBT = 10;
 
-  private static final double LARGEST_FACTOR = 1e30;
+  /** Beyond it events would follow each other faster than hours in double precision tell apart. */
+  private static final double LARGEST_FACTOR = 1e12;
 
   /** Shares of the histories: balanced, tuned to any loss, to bytes, to everything. */
   private static final double[] SHARES = {0.2, 0.4, 0.2, 0.2};
