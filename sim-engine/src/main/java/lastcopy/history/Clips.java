@@ -31,15 +31,15 @@ final class Clips {
     if (anyDefect(copy)) {
       stage.calm.leave();
       stage.holdings.bringTo(copy, stage.now);
-      addDefects(copy, -1, stage.holdings.held[copy]);
+      addDefects(copy, stage.holdings.held[copy]);
       lose(copy, -1, defects, Cause.Context.MET_BY_REBUILD);
     }
   }
 
   /** A refill starts to read a source that has no redundancy left. */
-  void defectsMetByRefill(int source, int target, PositionSet read) {
+  void defectsMetByRefill(int source, PositionSet read) {
     if (anyDefect(source)) {
-      addDefects(source, target, read);
+      addDefects(source, read);
       lose(source, -1, defects, Cause.Context.MET_BY_REFILL);
     }
   }
@@ -60,12 +60,11 @@ final class Clips {
     return stage.lives.state(slot) == Lives.State.UP && stage.lives.inService(slot);
   }
 
-  private void addDefects(int copy, int target, PositionSet within) {
+  private void addDefects(int copy, PositionSet within) {
     spots.clear();
-    place.read(within, copy, target);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (serves(s) && stage.defects.alive(s)) {
-        place.add(within, stage.draws.uniform(stage.defects.spot(s)), spots);
+        Spots.add(within, stage.draws.uniform(stage.defects.spot(s)), plan.clip, spots);
       }
     }
   }
@@ -105,7 +104,7 @@ final class Clips {
   private void addSpots(PositionSet within, int n, long key) {
     spots.clear();
     for (int i = 0; i < n; i++) {
-      place.add(within, stage.draws.uniform(Draws.key(key, 0, i)), spots);
+      place.addUnread(within, stage.draws.uniform(Draws.key(key, 0, i)), spots);
     }
   }
 

@@ -172,7 +172,7 @@ final class Plan {
     for (int c = 0; c < copies; c++) {
       sourceOf[c] = ways[c] == null ? -1 : ways[c].source();
     }
-    strikers = Strikers.of(turns, sourceOf, studio.desk(), cardHours > 0);
+    strikers = Strikers.of(turns, names, sourceOf, studio.desk(), cardHours > 0);
     firstStrikeKey = new long[strikers.length];
     groupOf = new int[slots + strikers.length];
     for (int i = 0; i < strikers.length; i++) {

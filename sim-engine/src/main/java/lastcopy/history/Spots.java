@@ -4,8 +4,9 @@ import lastcopy.footage.PositionSet;
 
 /**
  * Where an unreadable spot lies: a clip's worth of positions, uniform in a set. Under a bias every
- * second spot is put where no other copy holds what it costs, with the likelihood ratio of the two
- * densities of its start.
+ * second one that could not be read is put where no other copy holds what it costs, with the
+ * likelihood ratio of the two densities of its start. A latent defect may be met again where it was
+ * met before, so its place is left to chance: a ratio must not count twice.
  */
 final class Spots {
 
@@ -54,10 +55,19 @@ final class Spots {
     }
   }
 
-  /** Adds a spot in what is read to a set. */
-  void add(PositionSet within, double uniform, PositionSet to) {
+  /** Adds a spot that could not be read, by a uniform of its own. */
+  void addUnread(PositionSet within, double uniform, PositionSet to) {
     double last = Math.max(0, within.bytes() - clip);
-    double skip = starts.isEmpty() ? uniform * last : biased(uniform, last);
+    addFrom(within, starts.isEmpty() ? uniform * last : biased(uniform, last), clip, to);
+  }
+
+  /** Adds a spot at a uniform place in a set. */
+  static void add(PositionSet within, double uniform, double clip, PositionSet to) {
+    addFrom(within, uniform * Math.max(0, within.bytes() - clip), clip, to);
+  }
+
+  private static void addFrom(PositionSet within, double start, double clip, PositionSet to) {
+    double skip = start;
     double left = clip;
     for (int i = 0; i < within.size() && left > 0; i++) {
       double from = within.from(i) + skip;

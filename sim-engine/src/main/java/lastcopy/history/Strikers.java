@@ -17,12 +17,14 @@ import lastcopy.scenario.Place;
 final class Strikers {
 
   private final List<Copy> copies;
+  private final String[] names;
   private final int[] sourceOf;
   private final boolean cards;
   private final List<Striker> all = new ArrayList<>();
 
-  private Strikers(List<Copy> copies, int[] sourceOf, boolean cards) {
+  private Strikers(List<Copy> copies, String[] names, int[] sourceOf, boolean cards) {
     this.copies = copies;
+    this.names = names;
     this.sourceOf = sourceOf;
     this.cards = cards;
   }
@@ -31,11 +33,12 @@ final class Strikers {
    * The strikers of a layout.
    *
    * @param copies its copies, each turn of a rotation as one
+   * @param names theirs, each turn's its own: turns share no luck
    * @param sourceOf the copy that feeds each; −1 for the first
    * @param cards whether camera cards are kept
    */
-  static Striker[] of(List<Copy> copies, int[] sourceOf, Desk desk, boolean cards) {
-    Strikers made = new Strikers(copies, sourceOf, cards);
+  static Striker[] of(List<Copy> copies, String[] names, int[] sourceOf, Desk desk, boolean cards) {
+    Strikers made = new Strikers(copies, names, sourceOf, cards);
     made.places();
     made.boxes();
     made.desk(desk);
@@ -132,7 +135,7 @@ final class Strikers {
         String words = "the copy '" + copy.id() + "' had become unusable and nobody knew";
         add(
             Striker.Kind.SPOIL,
-            SourceKey.of("spoils", copy.id()),
+            SourceKey.of("spoils", names[c]),
             copy.spoils().get().rate().perHour(),
             only,
             1,
@@ -144,7 +147,7 @@ final class Strikers {
       if (copy.feed().isPresent() && copy.feed().get().stops().strikes()) {
         add(
             Striker.Kind.STOP,
-            SourceKey.of("stops", copy.id()),
+            SourceKey.of("stops", names[c]),
             copy.feed().get().stops().perHour(),
             only,
             1,
@@ -172,7 +175,7 @@ final class Strikers {
       Map<Cause.Context, Cause> causes) {
     long[] keys = new long[struck.length + 1];
     for (int i = 0; i < struck.length; i++) {
-      keys[i] = SourceKey.with(source, SourceKey.of(copies.get(struck[i]).id()));
+      keys[i] = SourceKey.with(source, SourceKey.of(names[struck[i]]));
     }
     keys[struck.length] = SourceKey.with(source, SourceKey.of("cards", ""));
     all.add(
