@@ -21,7 +21,7 @@ public final class Bias {
   /**
    * A bias.
    *
-   * @param factors by group and depth, each above 0 and finite
+   * @param factors by group and level, each above 0 and finite
    * @throws IllegalArgumentException if a factor is out of range
    */
   public static Bias of(double[][] factors) {
@@ -42,8 +42,8 @@ public final class Bias {
     return factors.length == 0;
   }
 
-  /** The factor on the hazard of a group while so many things are wrong; 1 without a bias. */
-  public double factor(int group, int depth) {
-    return isNone() ? 1 : factors[group][Math.min(depth, factors[group].length - 1)];
+  /** The factor on the hazard of a group at a level; 1 without a bias. */
+  public double factor(int group, int level) {
+    return isNone() ? 1 : factors[group][level];
   }
 }

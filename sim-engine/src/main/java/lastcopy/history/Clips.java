@@ -13,6 +13,7 @@ final class Clips {
 
   private final Stage stage;
   private final Plan plan;
+  private final Spots place;
   private final PositionSet spots = new PositionSet();
   private final Map<Cause.Context, Cause> unreadable =
       Cause.family("unreadable", "bits could not be read that were");
@@ -22,6 +23,7 @@ final class Clips {
   Clips(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
+    place = new Spots(stage);
   }
 
   /** The last redundancy of a set is used up: what its other drives hide is met. */
@@ -29,15 +31,15 @@ final class Clips {
     if (anyDefect(copy)) {
       stage.calm.leave();
       stage.holdings.bringTo(copy, stage.now);
-      addDefects(copy, stage.holdings.held[copy]);
+      addDefects(copy, -1, stage.holdings.held[copy]);
       lose(copy, -1, defects, Cause.Context.MET_BY_REBUILD);
     }
   }
 
   /** A refill starts to read a source that has no redundancy left. */
-  void defectsMetByRefill(int source, PositionSet read) {
+  void defectsMetByRefill(int source, int target, PositionSet read) {
     if (anyDefect(source)) {
-      addDefects(source, read);
+      addDefects(source, target, read);
       lose(source, -1, defects, Cause.Context.MET_BY_REFILL);
     }
   }
@@ -58,11 +60,12 @@ final class Clips {
     return stage.lives.state(slot) == Lives.State.UP && stage.lives.inService(slot);
   }
 
-  private void addDefects(int copy, PositionSet within) {
+  private void addDefects(int copy, int target, PositionSet within) {
     spots.clear();
+    place.read(within, copy, target);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (serves(s) && stage.defects.alive(s)) {
-        addSpot(within, stage.draws.uniform(stage.defects.spot(s)));
+        place.add(within, stage.draws.uniform(stage.defects.spot(s)), spots);
       }
     }
   }
@@ -76,6 +79,7 @@ final class Clips {
     if (errors > 0) {
       stage.calm.leave();
       stage.holdings.bringTo(copy, stage.now);
+      place.read(stage.holdings.held[copy], copy, -1);
       addSpots(stage.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k));
       lose(copy, -1, unreadable, Cause.Context.MET_BY_REBUILD);
     }
@@ -88,6 +92,7 @@ final class Clips {
     int errors =
         stage.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
     if (errors > 0) {
+      place.read(read, source, target);
       addSpots(read, errors, Draws.key(key, Draws.REFILL_SPOTS, k));
       lose(source, target, unreadable, Cause.Context.MET_BY_REFILL);
     }
@@ -100,22 +105,7 @@ final class Clips {
   private void addSpots(PositionSet within, int n, long key) {
     spots.clear();
     for (int i = 0; i < n; i++) {
-      addSpot(within, stage.draws.uniform(Draws.key(key, 0, i)));
-    }
-  }
-
-  /** A clip's worth of positions of a set, from a uniform place in it. */
-  private void addSpot(PositionSet within, double uniform) {
-    double skip = uniform * Math.max(0, within.bytes() - plan.clip);
-    double left = plan.clip;
-    for (int i = 0; i < within.size() && left > 0; i++) {
-      double from = within.from(i) + skip;
-      skip = Math.max(0, from - within.to(i));
-      double to = Math.min(within.to(i), from + left);
-      if (to > from) {
-        spots.add(from, to);
-        left -= to - from;
-      }
+      place.add(within, stage.draws.uniform(Draws.key(key, 0, i)), spots);
     }
   }
 

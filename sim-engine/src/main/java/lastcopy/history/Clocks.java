@@ -1,6 +1,6 @@
 package lastcopy.history;
 
-import lastcopy.law.Law;
+import java.util.Arrays;
 import lastcopy.number.Elementary;
 
 /**
@@ -12,41 +12,73 @@ import lastcopy.number.Elementary;
  * more, with the likelihood ratio of a point process of intensity bλ against λ: a factor 1/b for
  * each event, and exp(∫(b − 1)λ dt) for the time without (Brémaud, Point Processes and Queues,
  * 1981, ch. VI).
+ *
+ * <p>The factor of a bias depends on the {@link Levels level}. On the undisturbed course what
+ * stands in one copy only comes and goes by the clock, without an event.
  */
 final class Clocks {
 
   private final Stage stage;
   private final Plan plan;
+  private final Levels levels;
+  private final Hazards hazards;
   private final boolean[] running;
   private final double[] since;
   private final double[] age;
   private final double[] budget;
   private final double[] factor;
-  private final double[] skipUntil;
+
+  /** By source, the hazard of what is there from time 0 on; null where it is not known before. */
+  private final BareHazard[] firsts;
+
+  private final boolean[] isFirst;
+
+  /** Hazard of those from time 0 until they were last settled, and the bare part of it. */
+  private final double[] allBy;
+
+  private final double[] bareBy;
+  private final boolean[] earliest;
   private Bias bias = Bias.NONE;
   private boolean biased;
   private Effort effort;
+  private BareTimes bareTimes;
   private boolean biasIsOff;
   private int depth;
+  private boolean byTheClock;
+  private boolean bare;
   private double logWeight;
+  private double lookedUp = Double.NaN;
+  private int stretch;
 
   Clocks(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
+    levels = plan.levels;
+    hazards = new Hazards(plan);
     int n = plan.groupOf.length;
     running = new boolean[n];
     since = new double[n];
     age = new double[n];
     budget = new double[n];
     factor = new double[n];
-    skipUntil = new double[plan.copies];
+    firsts = new BareHazard[n];
+    isFirst = new boolean[n];
+    allBy = new double[n];
+    bareBy = new double[n];
+    earliest = new boolean[n];
   }
 
   void bias(Bias to) {
     bias = to;
     biased = !to.isNone();
     if (biased && effort == null) {
-      effort = new Effort(plan.groups, plan.depths());
+      effort = new Effort(plan.groups, levels.count());
+      if (stage.calm.course() != null && plan.copies > 1) {
+        bareTimes = stage.calm.course().bareTimes();
+        for (int i = 0; i < firsts.length; i++) {
+          firsts[i] = hazards.first(i, bareTimes);
+        }
+      }
     }
   }
 
@@ -54,14 +86,22 @@ final class Clocks {
     return biased;
   }
 
+  /** Whether a bias still raises what happens; not after the first loss. */
+  boolean biasing() {
+    return biased && !biasIsOff;
+  }
+
   Effort effort() {
     return effort;
   }
 
   void clear() {
-    java.util.Arrays.fill(running, false);
-    java.util.Arrays.fill(skipUntil, Double.NEGATIVE_INFINITY);
+    Arrays.fill(running, false);
+    Arrays.fill(earliest, false);
+    hazards.clear();
     depth = 0;
+    bare = false;
+    byTheClock = bareTimes != null;
     logWeight = 0;
     biasIsOff = false;
     if (biased) {
@@ -69,8 +109,13 @@ final class Clocks {
     }
   }
 
-  private double biasOf(int source) {
-    return biased && !biasIsOff ? bias.factor(plan.groupOf[source], depth) : 1;
+  private double biasOf(int group, boolean whileBare) {
+    return biasing() ? bias.factor(group, levels.of(depth, whileBare)) : 1;
+  }
+
+  /** Whether some footage has stood in one copy only just before now. */
+  private boolean bareUntilNow() {
+    return byTheClock ? bareTimes.bareUntil(stage.now) : bare;
   }
 
   /** A drive begins to age, or to count, at a time. */
@@ -89,6 +134,10 @@ final class Clocks {
   private void start(int source, double from, long key) {
     running[source] = true;
     since[source] = from;
+    isFirst[source] = firsts[source] != null && (from == 0 || hazards.isConstant(source));
+    if (isFirst[source] && biasing() && byTheClock) {
+      lookUp(source, from);
+    }
     budget[source] = stage.draws.budget(key);
     schedule(source);
   }
@@ -97,10 +146,15 @@ final class Clocks {
   void fired(int source) {
     if (biased) {
       settle(source, stage.now);
-      logWeight -= Elementary.log(biasOf(source));
-      effort.happened(plan.groupOf[source], depth, 1);
+      happened(plan.groupOf[source], 1);
     }
     running[source] = false;
+  }
+
+  private void happened(int group, int count) {
+    boolean whileBare = bareUntilNow();
+    logWeight -= count * Elementary.log(biasOf(group, whileBare));
+    effort.happened(group, levels.of(depth, whileBare), count);
   }
 
   /** A source ends without having happened. */
@@ -128,7 +182,7 @@ final class Clocks {
         settle(s, stage.now);
       }
     }
-    skipUntil[copy] = stage.now + plan.visits[copy].hours();
+    hazards.skipVisit(copy, stage.now);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (running[s] && plan.lifeOff[s] != null) {
         schedule(s);
@@ -141,28 +195,46 @@ final class Clocks {
    * with the likelihood ratio of two Poisson counts.
    */
   int count(int group, double mean, long key) {
-    double b = biased && !biasIsOff ? bias.factor(group, depth) : 1;
-    int count = stage.draws.poisson(b * mean, key);
+    boolean whileBare = bareUntilNow();
+    int count = stage.draws.poisson(biasOf(group, whileBare) * mean, key);
     if (biased) {
-      effort.ran(group, depth, mean);
-      effort.happened(group, depth, count);
-      logWeight += (b - 1) * mean - count * Elementary.log(b);
+      passed(group, whileBare, mean);
+      happened(group, count);
     }
     return count;
   }
 
-  /** So many things are wrong now; a bias may depend on it. */
-  void depthIs(int now) {
-    if (biased && now != depth && !biasIsOff) {
+  /** Something was put in a place under a bias, at this likelihood ratio. */
+  void placed(double ratio) {
+    double log = Elementary.log(ratio);
+    logWeight += log;
+    effort.placed(log);
+  }
+
+  /**
+   * What is wrong now; a bias may depend on it.
+   *
+   * @param things how many things are wrong
+   * @param onCourse whether holdings are those of the undisturbed course
+   * @param oneCopyOnly whether, off the course, some footage stands in one copy only
+   */
+  void levelIs(int things, boolean onCourse, boolean oneCopyOnly) {
+    boolean clock = onCourse && bareTimes != null;
+    if (things != depth || clock != byTheClock || oneCopyOnly != bare) {
       settleAll();
-      depth = now;
+      depth = things;
+      if (clock && !byTheClock) {
+        lookUpAll();
+      }
+      byTheClock = clock;
+      bare = oneCopyOnly;
       scheduleAll();
     }
   }
 
   /** After the first loss histories fall as they are, so that weights stay. */
   void endBias() {
-    if (biased && !biasIsOff) {
+    if (biasing()) {
       settleAll();
       effort.close();
       biasIsOff = true;
@@ -196,24 +268,108 @@ final class Clocks {
   }
 
   private void settle(int source, double now) {
-    if (!(now > since[source])) {
+    double from = since[source];
+    if (!(now > from)) {
       return;
     }
-    double ran = factor[source] * hazard(source, since[source], age[source], now);
-    double b = biasOf(source);
-    if (biased) {
-      effort.ran(plan.groupOf[source], depth, ran);
-      logWeight += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
+    int group = plan.groupOf[source];
+    if (!biasing()) {
+      budget[source] -= factor[source] * hazards.between(source, from, age[source], now);
+    } else if (!byTheClock) {
+      double ran = factor[source] * hazards.between(source, from, age[source], now);
+      budget[source] -= passed(group, bare, ran);
+    } else if (isFirst[source]) {
+      settleByTable(source, group, now);
+    } else {
+      settleByStretches(source, group, now);
     }
-    budget[source] = Math.max(0, budget[source] - b * ran);
-    age[source] += now - since[source];
+    budget[source] = Math.max(0, budget[source]);
+    age[source] += now - from;
     since[source] = now;
   }
 
+  private void lookUpAll() {
+    for (int i = 0; i < running.length; i++) {
+      if (running[i] && isFirst[i]) {
+        lookUp(i, since[i]);
+      }
+    }
+  }
+
+  /** From a time on the hazard of a source is told apart by its table. */
+  private void lookUp(int source, double from) {
+    allBy[source] = from == 0 ? 0 : firsts[source].all(from);
+    bareBy[source] = from == 0 ? 0 : firsts[source].bare(stretchAt(from), allBy[source]);
+  }
+
+  private void settleByTable(int source, int group, double now) {
+    double all = firsts[source].all(now);
+    double whileBare = firsts[source].bare(stretchAt(now), all);
+    double more = whileBare - bareBy[source];
+    passed(source, group, more, Math.max(0, all - allBy[source] - more));
+    allBy[source] = all;
+    bareBy[source] = whileBare;
+  }
+
+  /** The stretch of an instant; all sources are settled at the same. */
+  private int stretchAt(double time) {
+    if (time != lookedUp) {
+      lookedUp = time;
+      stretch = bareTimes.stretchFrom(time);
+    }
+    return stretch;
+  }
+
+  private void settleByStretches(int source, int group, double now) {
+    double whileBare = 0;
+    double otherwise = 0;
+    double t = since[source];
+    for (int k = bareTimes.stretchFrom(t); t < now; k++) {
+      double to = Math.min(now, bareTimes.end(k));
+      double ran = hazards.between(source, t, age[source] + (t - since[source]), to);
+      whileBare += bareTimes.isBare(k) ? ran : 0;
+      otherwise += bareTimes.isBare(k) ? 0 : ran;
+      t = to;
+    }
+    passed(source, group, whileBare, otherwise);
+  }
+
+  private void passed(int source, int group, double whileBare, double otherwise) {
+    budget[source] -= passed(group, true, factor[source] * whileBare);
+    budget[source] -= passed(group, false, factor[source] * otherwise);
+  }
+
+  /** Hazard has been run up; what it took of a budget. */
+  private double passed(int group, boolean whileBare, double ran) {
+    double b = biasOf(group, whileBare);
+    effort.ran(group, levels.of(depth, whileBare), ran);
+    logWeight += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
+    return b * ran;
+  }
+
+  /**
+   * Whether the timer of a source only tells when it may happen at the earliest: a search over many
+   * stretches is put off until it is next, which it seldom is before the level changes.
+   */
+  boolean isEarliest(int source) {
+    return source < earliest.length && earliest[source];
+  }
+
+  /** When the source happens whose timer only said at the earliest. */
+  void search(int source) {
+    earliest[source] = false;
+    double other = factor[source] * biasOf(plan.groupOf[source], false);
+    double whileBare = factor[source] * biasOf(plan.groupOf[source], true);
+    double at = happensByStretches(source, other, whileBare);
+    set(source, Math.max(at, stage.agenda.time(source))); // a rounding must not turn time back
+  }
+
   private void schedule(int source) {
-    double rate = factor[source] * biasOf(source);
-    double left = rate == 1 ? budget[source] : budget[source] / rate;
-    double at = rate == 0 ? Double.POSITIVE_INFINITY : after(source, left);
+    earliest[source] = false;
+    set(source, happensAt(source));
+  }
+
+  private void set(int source, double at) {
     if (at <= plan.horizon) {
       stage.agenda.set(source, at);
     } else {
@@ -221,61 +377,43 @@ final class Clocks {
     }
   }
 
-  /** When a source will have run up so much hazard more. */
-  private double after(int source, double left) {
-    if (source >= plan.slots) {
-      return since[source] + left / plan.strikers[source - plan.slots].perHour();
+  private double happensAt(int source) {
+    int group = plan.groupOf[source];
+    double other = factor[source] * biasOf(group, !byTheClock && bare);
+    double whileBare = byTheClock ? factor[source] * biasOf(group, true) : other;
+    if (other != whileBare && isFirst[source]) {
+      return happensByTable(source, other, whileBare);
     }
-    if (plan.lifeOff[source] == null) {
-      return since[source] + plan.life[source].remaining(age[source], left);
-    }
+    earliest[source] = other != whileBare;
+    return happensAt(source, Math.max(other, whileBare));
+  }
+
+  private double happensAt(int source, double rate) {
+    double left = rate == 1 ? budget[source] : budget[source] / rate;
+    return rate == 0
+        ? Double.POSITIVE_INFINITY
+        : hazards.after(source, since[source], age[source], left);
+  }
+
+  private double happensByTable(int source, double other, double whileBare) {
+    double run = whileBare * bareBy[source] + other * (allBy[source] - bareBy[source]);
+    return firsts[source].when(whileBare, other, run + budget[source]);
+  }
+
+  private double happensByStretches(int source, double other, double whileBare) {
+    double left = budget[source];
     double t = since[source];
-    double atAge = age[source];
-    double still = left;
-    while (t <= plan.horizon) {
-      double next = nextChange(source, t);
-      Law law = lawUntil(source, next);
-      double ran = law.cumulativeHazard(atAge + next - t) - law.cumulativeHazard(atAge);
-      if (ran >= still) {
-        return t + law.remaining(atAge, still);
+    for (int k = bareTimes.stretchFrom(t); t <= plan.horizon; k++) {
+      double to = bareTimes.end(k);
+      double atAge = age[source] + (t - since[source]);
+      double by = bareTimes.isBare(k) ? whileBare : other;
+      double ran = by * hazards.between(source, t, atAge, Math.min(to, Math.max(t, plan.horizon)));
+      if (ran >= left) {
+        return Math.min(to, hazards.after(source, t, atAge, left / by));
       }
-      still -= ran;
-      atAge += next - t;
-      t = next;
+      left -= ran;
+      t = to;
     }
     return Double.POSITIVE_INFINITY;
-  }
-
-  private double hazard(int source, double from, double atAge, double to) {
-    if (source >= plan.slots) {
-      return (to - from) * plan.strikers[source - plan.slots].perHour();
-    }
-    if (plan.lifeOff[source] == null) {
-      Law law = plan.life[source];
-      return law.cumulativeHazard(atAge + to - from) - law.cumulativeHazard(atAge);
-    }
-    double sum = 0;
-    double at = atAge;
-    for (double t = from; t < to; ) {
-      double next = Math.min(to, nextChange(source, t));
-      Law law = lawUntil(source, next);
-      sum += law.cumulativeHazard(at + next - t) - law.cumulativeHazard(at);
-      at += next - t;
-      t = next;
-    }
-    return sum;
-  }
-
-  private double nextChange(int slot, double time) {
-    int copy = plan.copyOfSlot[slot];
-    double next = plan.visits[copy].nextChange(time);
-    return skipUntil[copy] > time ? Math.min(next, skipUntil[copy]) : next;
-  }
-
-  /** The law in the stretch that ends at a time: that of a drive that is on, or off. */
-  private Law lawUntil(int slot, double end) {
-    int copy = plan.copyOfSlot[slot];
-    boolean on = end > skipUntil[copy] && plan.visits[copy].goingOn(end);
-    return on ? plan.life[slot] : plan.lifeOff[slot];
   }
 }

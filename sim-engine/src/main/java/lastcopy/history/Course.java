@@ -57,6 +57,20 @@ final class Course {
     }
   }
 
+  /** When some footage stands in one copy only. */
+  BareTimes bareTimes() {
+    double[] edges = new double[size];
+    int n = 0;
+    boolean bare = false;
+    for (int i = 0; i < size; i++) {
+      if (bareBytes[i] > 0 != bare) {
+        bare = !bare;
+        edges[n++] = time[i];
+      }
+    }
+    return new BareTimes(false, Arrays.copyOf(edges, n));
+  }
+
   /** The lowest position that stands in one copy only after an entry or any later one. */
   double lowestBare(int entry) {
     return lowestBare[entry];

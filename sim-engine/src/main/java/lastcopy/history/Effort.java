@@ -1,34 +1,45 @@
 package lastcopy.history;
 
-/** What sources did in one history up to its first loss, by group and depth: for tuning a bias. */
+/**
+ * What sources did in one history up to its first loss, by group and level of trouble: for tuning a
+ * bias.
+ */
 public final class Effort {
 
   private final int[][] events;
   private final double[][] hazard;
+  private double places;
   private boolean closed;
 
-  Effort(int groups, int depths) {
-    events = new int[groups][depths];
-    hazard = new double[groups][depths];
+  Effort(int groups, int levels) {
+    events = new int[groups][levels];
+    hazard = new double[groups][levels];
   }
 
   void clear() {
     closed = false;
+    places = 0;
     for (int g = 0; g < events.length; g++) {
       java.util.Arrays.fill(events[g], 0);
       java.util.Arrays.fill(hazard[g], 0);
     }
   }
 
-  void happened(int group, int depth, int count) {
+  void happened(int group, int level, int count) {
     if (!closed) {
-      events[group][depth] += count;
+      events[group][level] += count;
     }
   }
 
-  void ran(int group, int depth, double cumulated) {
+  void ran(int group, int level, double cumulated) {
     if (!closed) {
-      hazard[group][depth] += cumulated;
+      hazard[group][level] += cumulated;
+    }
+  }
+
+  void placed(double logRatio) {
+    if (!closed) {
+      places += logRatio;
     }
   }
 
@@ -37,13 +48,20 @@ public final class Effort {
     closed = true;
   }
 
-  /** How many events of a group fell while so many things were wrong. */
-  public int events(int group, int depth) {
-    return events[group][depth];
+  /** How many events of a group fell at a level. */
+  public int events(int group, int level) {
+    return events[group][level];
   }
 
-  /** The unbiased hazard of a group, integrated over the time in which so much was wrong. */
-  public double hazard(int group, int depth) {
-    return hazard[group][depth];
+  /** The unbiased hazard of a group, integrated over the time at a level. */
+  public double hazard(int group, int level) {
+    return hazard[group][level];
+  }
+
+  /**
+   * The logarithm of the likelihood ratio of where things were put; it is the same for any bias.
+   */
+  public double places() {
+    return places;
   }
 }

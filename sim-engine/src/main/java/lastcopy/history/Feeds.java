@@ -190,7 +190,7 @@ final class Feeds implements Mechanism {
       Holdings holdings = stage.holdings;
       began[copy].copyFrom(holdings.flow[copy]);
       if (bare(holdings.flowSource[copy])) {
-        stage.clips.defectsMetByRefill(holdings.flowSource[copy], holdings.flow[copy]);
+        stage.clips.defectsMetByRefill(holdings.flowSource[copy], copy, holdings.flow[copy]);
       }
     }
   }

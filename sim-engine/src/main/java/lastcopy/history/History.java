@@ -79,9 +79,14 @@ public final class History {
     return plan.groups;
   }
 
-  /** How many levels of things that are wrong a bias tells apart. */
-  public int depths() {
-    return plan.depths();
+  /** How many levels of trouble a bias tells apart. */
+  public int levels() {
+    return plan.levels.count();
+  }
+
+  /** How many things are wrong at a level of trouble, the last number standing for more too. */
+  public int depth(int level) {
+    return plan.levels.depth(level);
   }
 
   /** What sources did in the last biased history up to its first loss, or to the horizon. */

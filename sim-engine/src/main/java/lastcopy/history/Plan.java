@@ -37,6 +37,9 @@ final class Plan {
   record Way(
       int source, boolean continuous, double everyHours, double atHours, double bytesPerHour) {}
 
+  /** Deeper trouble is rarely told apart: a bias learns from few histories. */
+  private static final int MOST_DEPTHS = 8;
+
   final Studio studio;
   final Layout layout;
   final double horizon;
@@ -86,6 +89,7 @@ final class Plan {
   final Striker[] strikers;
   final long[] firstStrikeKey;
   final int groups;
+  final Levels levels;
   final int[] groupOf;
   final Timers timer;
   final Map<Cause.Context, Cause> driveCauses;
@@ -179,6 +183,7 @@ final class Plan {
       groupOf[s] = copyOfSlot[s];
     }
     groups = 2 * copies + strikers.length;
+    levels = levels();
     driveCauses = Cause.family("drive", "a drive failed");
     serviceCauses = Cause.family("service", "the service lost its copy");
     timer = new Timers(slots, strikers.length, copies);
@@ -346,12 +351,11 @@ final class Plan {
     return copies + strikers.length + c;
   }
 
-  /** How many levels of things that are wrong a bias tells apart. */
-  int depths() {
+  private Levels levels() {
     int all = 1;
     for (int c = 0; c < copies; c++) {
       all += survives[c] + 1;
     }
-    return Math.min(all, 8);
+    return new Levels(Math.min(all, MOST_DEPTHS));
   }
 }

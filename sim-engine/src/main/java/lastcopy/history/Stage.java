@@ -142,7 +142,7 @@ final class Stage {
   /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
   void play() {
     calm.recordInstant();
-    for (int timer = agenda.peek(); isDue(timer, plan.horizon); timer = agenda.peek()) {
+    for (int timer = next(); isDue(timer, plan.horizon); timer = next()) {
       double at = agenda.time(timer);
       exposure.pass(at);
       if (agenda.rank(timer) == 0) {
@@ -152,15 +152,26 @@ final class Stage {
         take(timer);
         rule.declare();
       }
-      if (!isDue(agenda.peek(), now)) {
+      if (!isDue(next(), now)) {
         calm.recordInstant();
         calm.enterIfOnCourse(); // which unsets timers
       }
-      if (clocks.biased()) {
-        clocks.depthIs(wrong()); // which moves them
+      if (clocks.biasing()) {
+        boolean bare = plan.copies > 1 && exposure.bareBytes() > 0; // 0 on the course
+        clocks.levelIs(wrong(), calm.is(), bare); // which moves them
       }
     }
     exposure.pass(plan.horizon);
+  }
+
+  /** The timer that goes next. */
+  private int next() {
+    int timer = agenda.peek();
+    while (timer != Agenda.NONE && clocks.isEarliest(timer)) {
+      clocks.search(timer);
+      timer = agenda.peek();
+    }
+    return timer;
   }
 
   private boolean isDue(int timer, double by) {
@@ -170,10 +181,10 @@ final class Stage {
   /** All failures and mishaps of one instant strike before what is lost by them is told. */
   private void failuresAt(double at) {
     rule.newInstant();
-    int timer = agenda.peek();
+    int timer = next();
     while (timer != Agenda.NONE && agenda.time(timer) == at && agenda.rank(timer) == 0) {
       take(timer);
-      timer = agenda.peek();
+      timer = next();
     }
     rule.declare();
     refill.afterFailures();
@@ -200,7 +211,7 @@ final class Stage {
     for (int c = 0; c < plan.copies; c++) {
       sum += gone[c] || recovering[c] || spoils.is(c) ? plan.survives[c] + 1 : down[c];
     }
-    return Math.min(sum, plan.depths() - 1);
+    return Math.min(sum, plan.levels.depths() - 1);
   }
 
   /** A delay from now, in hours. */

@@ -76,7 +76,7 @@ public final class ByAge implements Law {
   }
 
   private int yearOf(double age) {
-    return (int) Math.min(hazardPerHour.length - 1, Math.floor(age / HOURS_PER_YEAR));
+    return Math.min(hazardPerHour.length - 1, (int) (age / HOURS_PER_YEAR));
   }
 
   @Override

@@ -23,8 +23,13 @@ final class EngineHistories implements Biasable {
   }
 
   @Override
-  public int depths() {
-    return history.depths();
+  public int levels() {
+    return history.levels();
+  }
+
+  @Override
+  public int depth(int level) {
+    return history.depth(level);
   }
 
   @Override
@@ -35,12 +40,17 @@ final class EngineHistories implements Biasable {
   }
 
   @Override
-  public double events(int group, int depth) {
-    return effort.events(group, depth);
+  public double events(int group, int level) {
+    return effort.events(group, level);
   }
 
   @Override
-  public double hazard(int group, int depth) {
-    return effort.hazard(group, depth);
+  public double hazard(int group, int level) {
+    return effort.hazard(group, level);
+  }
+
+  @Override
+  public double logOfTheRest() {
+    return effort.places();
   }
 }

@@ -19,7 +19,7 @@ final class Mixture {
    * One of the biases.
    *
    * @param share of the histories, in (0, 1]
-   * @param factors by group and depth, above 0
+   * @param factors by group and level, above 0
    */
   record Part(double share, double[][] factors) {}
 
@@ -67,28 +67,30 @@ final class Mixture {
    * @return at least 0; NaN where a life that ends at a fixed age was biased: it has no density
    */
   double weight(Biasable history) {
-    double density = 0;
-    for (int j = 0; j < logs.length; j++) {
-      density += parts.get(j).share() * StrictMath.exp(logDensity(j, history));
-    }
-    return 1 / density;
-  }
-
-  private double logDensity(int part, Biasable history) {
-    double[][] factors = parts.get(part).factors();
-    double sum = 0;
-    for (int g = 0; g < factors.length; g++) {
-      for (int d = 0; d < factors[g].length; d++) {
-        double hazard = history.hazard(g, d);
-        boolean infinite = hazard == Double.POSITIVE_INFINITY;
-        if (infinite && factors[g][d] != 1) {
-          return Double.NaN;
-        }
-        if (hazard > 0 && !infinite) {
-          sum += history.events(g, d) * logs[part][g][d] - (factors[g][d] - 1) * hazard;
+    double[] log = new double[logs.length];
+    for (int g = 0; g < logs[0].length; g++) {
+      for (int v = 0; v < logs[0][g].length; v++) {
+        double hazard = history.hazard(g, v);
+        if (hazard > 0) {
+          addTo(log, g, v, history.events(g, v), hazard);
         }
       }
     }
-    return sum;
+    double density = 0;
+    for (int j = 0; j < log.length; j++) {
+      density += parts.get(j).share() * StrictMath.exp(log[j]);
+    }
+    return StrictMath.exp(history.logOfTheRest()) / density;
+  }
+
+  private void addTo(double[] log, int group, int level, double events, double hazard) {
+    for (int j = 0; j < log.length; j++) {
+      double factor = parts.get(j).factors()[group][level];
+      if (hazard < Double.POSITIVE_INFINITY) {
+        log[j] += events * logs[j][group][level] - (factor - 1) * hazard;
+      } else if (factor != 1) {
+        log[j] = Double.NaN;
+      }
+    }
   }
 }

@@ -11,11 +11,13 @@ final class Pilot {
   /** Plain histories of the pilot: those that exposure comes from. */
   static final long HISTORIES = LossTally.TIMED_HISTORIES;
 
-  /** So many plain histories, a few seconds of work, are not worth tuning anything. */
-  private static final double PATIENCE = 1e7;
+  /** So many plain histories, a second of work, are not worth tuning anything. */
+  private static final double PATIENCE = 2e6;
 
-  /** A biased history, full of events, costs as much as so many plain ones. */
-  private static final double COST = 16;
+  /**
+   * A biased history, full of events, costs as much as so many plain ones, most of them screened.
+   */
+  private static final double COST = 100;
 
   /** One loss in so many plain histories is not rare. */
   private static final long COMMON = 20;

@@ -2,8 +2,6 @@ package lastcopy.simulate;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.function.LongFunction;
 import lastcopy.interval.Estimate;
@@ -35,7 +33,6 @@ final class RareRun {
   private final LossTally plain;
   private final LongFunction<Biasable> histories;
   private final long layoutSeed;
-  private final Queue<Biasable> idle = new ConcurrentLinkedQueue<>();
 
   /**
    * What biased histories say.
@@ -65,9 +62,14 @@ final class RareRun {
     layoutSeed = settings.seed() * 31 + layout.id().hashCode();
   }
 
-  /** Tunes; empty if no biased history lost anything. */
-  Optional<Tuning.Tuned> tune() {
-    return Tuning.of(histories.apply(layoutSeed ^ TUNED));
+  /** Tunes; empty if no biased history lost anything, or if the watch gave up. */
+  Optional<Tuning.Tuned> tune(ExecutorService threads, Watch watch) {
+    return Tuning.of(crew(TUNED, threads, watch));
+  }
+
+  private Crew crew(long seed, ExecutorService threads, Watch watch) {
+    return new Crew(
+        () -> histories.apply(layoutSeed ^ seed), threads, settings.threads(), watch::givesUp);
   }
 
   /**
@@ -78,12 +80,13 @@ final class RareRun {
   Outcome count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
     RareTally tally = new RareTally(plain.thresholds);
     Ahead<RareTally> chunks =
-        new Ahead<>(
-            threads,
-            settings.threads(),
-            CHUNK,
-            settings.histories().orElse(Long.MAX_VALUE),
-            (first, count) -> () -> simulated(tuned.mixture(), first, count));
+        crew(COUNTED, threads, watch)
+            .chunks(
+                0,
+                CHUNK,
+                settings.histories().orElse(Long.MAX_VALUE),
+                (mine, first, count) ->
+                    RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
     boolean enough = false;
     boolean goOn = true;
     // How many are needed is known beforehand: a stop at the first sample that looks precise would
@@ -117,16 +120,6 @@ final class RareRun {
     default boolean givesUp() {
       return false;
     }
-  }
-
-  private RareTally simulated(Mixture mixture, long first, int count) {
-    Biasable mine = idle.poll();
-    if (mine == null) {
-      mine = histories.apply(layoutSeed ^ COUNTED);
-    }
-    RareTally chunk = RareTally.of(mine, mixture, plain.thresholds, first, count);
-    idle.add(mine);
-    return chunk;
   }
 
   private boolean preciseEnough(RareTally tally) {

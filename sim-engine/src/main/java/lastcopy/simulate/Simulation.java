@@ -185,11 +185,12 @@ public final class Simulation {
       if (active[l] && pilot.triesRare()) {
         Layout layout = studio.layouts().get(l);
         RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
-        Optional<Tuning.Tuned> tuned = run.tune();
+        long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
+        RareRun.Watch watch = watch(layout, until);
+        Optional<Tuning.Tuned> tuned = run.tune(threads, watch);
         if (tuned.filter(pilot::takesRare).isPresent()) {
-          long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
-          take(l, run.count(tuned.get(), threads, watch(layout, until)));
-        } else if (tuned.isEmpty()) {
+          take(l, run.count(tuned.get(), threads, watch));
+        } else if (tuned.isEmpty() && !watch.givesUp()) {
           totals.doubts[l] = RareRun.NONE_LOST;
         }
       }

@@ -1,6 +1,7 @@
 package lastcopy.simulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.history.Bias;
@@ -10,11 +11,11 @@ import lastcopy.history.Bias;
  * Kroese, Mannor, Rubinstein, Annals of Operations Research 134 (2005) 19-67; for repairable
  * systems: Ridder, Annals of Operations Research 134 (2005) 119-136).
  *
- * <p>It starts from a balanced bias: depth by depth, about one event falls at each depth that a
+ * <p>It starts from a balanced bias: depth by depth, about one event falls at each level that a
  * history comes to, half of it by the groups' own hazards and half shared evenly among them, so
  * that a rare shock common to all copies is not starved (balanced failure biasing: Shahabuddin,
  * Management Science 40 (1994) 333-352). Then, over histories with a loss, each weighted with what
- * it adds to a figure, the best factor of a group at a depth is the weighted number of its events
+ * it adds to a figure, the best factor of a group at a level is the weighted number of its events
  * over their weighted hazard. One bias is tuned to the chance of any loss, one to bytes, one to the
  * loss of everything: where they come from different causes, one alone would starve the others. The
  * balanced bias keeps a share, so that what tuning has not seen keeps a bounded weight (defensive
@@ -23,6 +24,7 @@ import lastcopy.history.Bias;
 final class Tuning {
 
   private static final int BALANCING = 256;
+  private static final int BALANCING_PARTS = 8;
   private static final int BATCH = 1_000;
   private static final int MOST_BATCHES = 10;
   private static final int ROUNDS = 4;
@@ -32,7 +34,7 @@ final class Tuning {
 
   private static final double SMOOTHING = 0.8;
 
-  /** Visits of a depth that outweigh half of what was known before. */
+  /** Visits of a level that outweigh half of what was known before. */
   private static final double DOUBT = 10;
 
   private static final double LARGEST_FACTOR = 1e30;
@@ -55,15 +57,17 @@ final class Tuning {
   /** No factor falls below this part of the balanced one. */
   private static final double FLOOR = 0.02;
 
-  private final Biasable histories;
+  private final Crew crew;
+  private final Biasable shape;
   private final int groups;
-  private final int depths;
+  private final int levels;
   private long next;
 
-  private Tuning(Biasable histories) {
-    this.histories = histories;
-    groups = histories.groups();
-    depths = histories.depths();
+  private Tuning(Crew crew) {
+    this.crew = crew;
+    shape = crew.one();
+    groups = shape.groups();
+    levels = shape.levels();
   }
 
   /**
@@ -78,11 +82,11 @@ final class Tuning {
   /**
    * Tunes.
    *
-   * @param histories under a seed of its own, apart from those that count
-   * @return empty if no biased history lost anything
+   * @param crew simulates histories under a seed of their own, apart from those that count
+   * @return empty if no biased history lost anything, or if the crew gave up
    */
-  static Optional<Tuned> of(Biasable histories) {
-    return new Tuning(histories).tune();
+  static Optional<Tuned> of(Crew crew) {
+    return new Tuning(crew).tune();
   }
 
   private Optional<Tuned> tune() {
@@ -91,6 +95,9 @@ final class Tuning {
     double[][] forBytes = balanced;
     double[][] forEverything = balanced;
     for (int round = 0; round < ROUNDS; round++) {
+      if (crew.givesUp().getAsBoolean()) {
+        return Optional.empty();
+      }
       TuningRound seen = round(mixture(balanced, forAny, forBytes, forEverything));
       if (seen.any.nonZero() == 0) {
         return Optional.empty();
@@ -108,11 +115,25 @@ final class Tuning {
   }
 
   private TuningRound round(Mixture mixture) {
-    TuningRound round = new TuningRound(groups, depths);
-    for (int batch = 0; batch < MOST_BATCHES && !enough(round, batch); batch++) {
-      round.simulate(histories, mixture, next, BATCH);
-      next += BATCH;
+    TuningRound round = new TuningRound(groups, levels);
+    Ahead<TuningRound> batches =
+        crew.chunks(
+            next,
+            BATCH,
+            (long) MOST_BATCHES * BATCH,
+            (histories, first, count) ->
+                new TuningRound(groups, levels).simulate(histories, mixture, first, count));
+    int batch = 0;
+    while (batches.hasNext() && !enough(round, batch)) {
+      Optional<TuningRound> seen = batches.next(crew.givesUp());
+      if (seen.isEmpty() || crew.givesUp().getAsBoolean()) {
+        return new TuningRound(groups, levels); // as if nothing had been lost
+      }
+      round.merge(seen.get());
+      batch++;
     }
+    batches.drop();
+    next += batches.handedOut();
     return round;
   }
 
@@ -122,7 +143,7 @@ final class Tuning {
   }
 
   /** By share of the histories: balanced, and tuned to any loss, to bytes, to everything. */
-  private static Mixture mixture(double[][]... factors) {
+  private Mixture mixture(double[][]... factors) {
     List<Mixture.Part> parts = new ArrayList<>();
     parts.add(new Mixture.Part(SHARES[0], factors[0]));
     for (int i = 1; i < SHARES.length; i++) {
@@ -133,77 +154,86 @@ final class Tuning {
     return new Mixture(parts);
   }
 
-  private static double[][] lowered(double[][] factors, double by) {
-    double[][] lower = new double[factors.length][];
-    for (int g = 0; g < lower.length; g++) {
+  private double[][] lowered(double[][] factors, double by) {
+    double[][] lower = new double[groups][];
+    for (int g = 0; g < groups; g++) {
       lower[g] = factors[g].clone();
-      for (int d = 1; d < lower[g].length; d++) {
-        lower[g][d] = Math.max(1, by * lower[g][d]);
+      for (int v = 0; v < levels; v++) {
+        lower[g][v] = shape.depth(v) == 0 ? lower[g][v] : Math.max(1, by * lower[g][v]);
       }
     }
     return lower;
   }
 
-  /** About one event at each depth; the deeper is measured once the shallower is biased. */
+  /** About one event at each level; the deeper are measured once the shallower are biased. */
   private double[][] balanced() {
-    double[][] factors = new double[groups][depths];
+    double[][] factors = new double[groups][levels];
     for (double[] row : factors) {
-      java.util.Arrays.fill(row, 1);
+      Arrays.fill(row, 1);
     }
-    for (int depth = 0; depth < depths; depth++) {
-      double[] hazard = hazardOfVisit(factors, depth);
-      double sum = 0;
-      int quiet = 0;
-      for (double h : hazard) {
-        sum += h < 1 ? h : 0;
-        quiet += h > 0 && h < 1 ? 1 : 0;
-      }
-      for (int g = 0; g < groups; g++) {
-        double factor = hazard[g] > 0 ? 0.5 / sum + 0.5 / (quiet * hazard[g]) : 1;
-        boolean busy = hazard[g] >= 1;
-        // A depth that no history came to is taken like the one before it.
-        double otherwise = depth == 0 || sum > 0 ? 1 : factors[g][depth - 1];
-        factors[g][depth] =
-            sum > 0 && !busy ? Math.max(1, Math.min(LARGEST_FACTOR, factor)) : otherwise;
+    for (int depth = 0; depth <= shape.depth(levels - 1); depth++) {
+      VisitTally visits = visits(factors);
+      for (int v = 0; v < levels; v++) {
+        if (shape.depth(v) == depth) {
+          balance(factors, visits, v);
+        }
       }
     }
     return factors;
   }
 
-  /** Mean hazard of each group over the time that a history which comes to a depth spends there. */
-  private double[] hazardOfVisit(double[][] factors, int depth) {
-    double[] hazard = new double[groups];
-    int visits = 0;
-    Bias bias = Bias.of(factors);
-    LossLedger unheard = new TuningRound(groups, depths);
-    for (int i = 0; i < BALANCING; i++) {
-      histories.simulate(next++, bias, unheard);
-      double all = 0;
-      for (int g = 0; g < groups; g++) {
-        hazard[g] += histories.hazard(g, depth);
-        all += histories.hazard(g, depth);
-      }
-      visits += all > 0 ? 1 : 0;
-    }
+  private void balance(double[][] factors, VisitTally visits, int level) {
+    double sum = 0;
+    int quiet = 0;
     for (int g = 0; g < groups; g++) {
-      hazard[g] /= Math.max(1, visits);
+      double h = visits.ofVisit(g, level);
+      sum += h < 1 ? h : 0;
+      quiet += h > 0 && h < 1 ? 1 : 0;
     }
-    return hazard;
+    // A level that no history came to is taken like the one a depth before it.
+    int before = shape.depth(level) == 0 || sum > 0 ? -1 : level - 1;
+    for (int g = 0; g < groups; g++) {
+      double h = visits.ofVisit(g, level);
+      double factor = h > 0 ? 0.5 / sum + 0.5 / (quiet * h) : 1;
+      double otherwise = before < 0 ? 1 : factors[g][before];
+      factors[g][level] =
+          sum > 0 && h < 1 ? Math.max(1, Math.min(LARGEST_FACTOR, factor)) : otherwise;
+    }
+  }
+
+  private VisitTally visits(double[][] factors) {
+    VisitTally all = new VisitTally(groups, levels);
+    Bias bias = Bias.of(factors);
+    Ahead<VisitTally> parts =
+        crew.chunks(
+            next,
+            BALANCING / BALANCING_PARTS,
+            BALANCING,
+            (histories, first, count) ->
+                new VisitTally(groups, levels).simulate(histories, bias, first, count));
+    boolean goesOn = !crew.givesUp().getAsBoolean();
+    while (goesOn && parts.hasNext()) {
+      Optional<VisitTally> seen = parts.next(crew.givesUp());
+      seen.ifPresent(all::merge);
+      goesOn = seen.isPresent() && !crew.givesUp().getAsBoolean();
+    }
+    next += BALANCING;
+    return all;
   }
 
   private double[][] improved(
       double[][] factors, double[][] balanced, TuningRound.Evidence evidence) {
-    double[][] better = new double[groups][depths];
-    for (int d = 0; d < depths; d++) {
-      double visits = evidence.visits[d].effective();
+    double[][] better = new double[groups][levels];
+    for (int v = 0; v < levels; v++) {
+      double visits = evidence.visits[v].effective();
       double trust = SMOOTHING * visits / (visits + DOUBT);
       for (int g = 0; g < groups; g++) {
-        double least = Math.max(1, FLOOR * balanced[g][d]);
-        double best = evidence.hazard[g][d] > 0 ? evidence.events[g][d] / evidence.hazard[g][d] : 1;
+        double least = Math.max(1, FLOOR * balanced[g][v]);
+        double best = evidence.hazard[g][v] > 0 ? evidence.events[g][v] / evidence.hazard[g][v] : 1;
         double log =
-            (1 - trust) * StrictMath.log(factors[g][d])
+            (1 - trust) * StrictMath.log(factors[g][v])
                 + trust * StrictMath.log(Math.max(least, Math.min(LARGEST_FACTOR, best)));
-        better[g][d] = Math.max(least, StrictMath.exp(log));
+        better[g][v] = Math.max(least, StrictMath.exp(log));
       }
     }
     return better;

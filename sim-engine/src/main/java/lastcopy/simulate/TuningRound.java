@@ -9,32 +9,42 @@ import lastcopy.interval.WeightedTally;
  */
 final class TuningRound extends LossLedger {
 
-  /** Weighted events and hazards by group and depth, and how many histories came to a depth. */
+  /** Weighted events and hazards by group and level, and how many histories came to a level. */
   static final class Evidence {
     final double[][] events;
     final double[][] hazard;
     final WeightedTally[] visits;
 
-    Evidence(int groups, int depths) {
-      events = new double[groups][depths];
-      hazard = new double[groups][depths];
-      visits = new WeightedTally[depths];
-      for (int d = 0; d < depths; d++) {
-        visits[d] = new WeightedTally();
+    Evidence(int groups, int levels) {
+      events = new double[groups][levels];
+      hazard = new double[groups][levels];
+      visits = new WeightedTally[levels];
+      for (int v = 0; v < levels; v++) {
+        visits[v] = new WeightedTally();
+      }
+    }
+
+    void merge(Evidence other) {
+      for (int v = 0; v < visits.length; v++) {
+        visits[v].merge(other.visits[v]);
+        for (int g = 0; g < events.length; g++) {
+          events[g][v] += other.events[g][v];
+          hazard[g][v] += other.hazard[g][v];
+        }
       }
     }
 
     void add(double weight, Biasable history) {
-      for (int d = 0; d < visits.length; d++) {
+      for (int v = 0; v < visits.length; v++) {
         boolean visited = false;
         for (int g = 0; g < events.length; g++) {
-          double h = history.hazard(g, d);
-          events[g][d] += weight * history.events(g, d);
-          hazard[g][d] += weight * h;
+          double h = history.hazard(g, v);
+          events[g][v] += weight * history.events(g, v);
+          hazard[g][v] += weight * h;
           visited |= h > 0;
         }
         if (visited) {
-          visits[d].add(weight);
+          visits[v].add(weight);
         }
       }
     }
@@ -48,10 +58,10 @@ final class TuningRound extends LossLedger {
   final Evidence forEverything;
   private final LossesNow now = new LossesNow();
 
-  TuningRound(int groups, int depths) {
-    forAny = new Evidence(groups, depths);
-    forBytes = new Evidence(groups, depths);
-    forEverything = new Evidence(groups, depths);
+  TuningRound(int groups, int levels) {
+    forAny = new Evidence(groups, levels);
+    forBytes = new Evidence(groups, levels);
+    forEverything = new Evidence(groups, levels);
   }
 
   @Override
@@ -59,7 +69,7 @@ final class TuningRound extends LossLedger {
     now.add(loss);
   }
 
-  void simulate(Biasable histories, Mixture mixture, long first, int count) {
+  TuningRound simulate(Biasable histories, Mixture mixture, long first, int count) {
     for (long number = first; number < first + count; number++) {
       now.clear();
       histories.simulate(number, mixture.bias(number), this);
@@ -70,6 +80,16 @@ final class TuningRound extends LossLedger {
     any.addHistories(count);
     bytes.addHistories(count);
     everything.addHistories(count);
+    return this;
+  }
+
+  void merge(TuningRound batch) {
+    any.merge(batch.any);
+    bytes.merge(batch.bytes);
+    everything.merge(batch.everything);
+    forAny.merge(batch.forAny);
+    forBytes.merge(batch.forBytes);
+    forEverything.merge(batch.forEverything);
   }
 
   private void learn(double weight, Biasable histories) {

@@ -69,7 +69,7 @@ public final class UnlikelyLosses {
   Optional<History> history() {
     if (bias == null) {
       bias =
-          Tuning.of(new EngineHistories(studio, layout, seed ^ TUNED))
+          Tuning.of(Crew.alone(() -> new EngineHistories(studio, layout, seed ^ TUNED)))
               .map(tuned -> tuned.mixture().part(Tuning.LIKE_A_LOSS));
     }
     return bias.map(by -> new History(studio, layout, seed ^ TOLD, by));

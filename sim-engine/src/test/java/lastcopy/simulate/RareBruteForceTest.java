@@ -16,6 +16,7 @@ import lastcopy.scenario.Rate;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -66,14 +67,45 @@ class RareBruteForceTest {
     return Studios.of(3 * YEAR, footage, Studios.layout("three", main, far, service));
   }
 
+  /**
+   * A third copy that is away half of the time and never matters, so that the course is left and
+   * met again; red by half if a hazard is counted off the course and once more on it. About 5e-3.
+   */
+  private static Studio oftenDisturbed() {
+    Footage footage = Studios.shooting(Units.TB, 168, 50e9, 0);
+    CopyMaker main = ageing("main", 1, 8 * YEAR).arrival(new Fixed(20));
+    CopyMaker far = CopyMaker.single("far", new Fixed(1e12)).nightly("main", 2, 2.5e6);
+    CopyMaker third =
+        CopyMaker.single("third", new Weibull(1.3, 500, 0))
+            .arrival(new Fixed(400))
+            .nightly("far", 9, 1e9);
+    return Studios.of(YEAR, footage, Studios.layout("two", main, far, third));
+  }
+
+  /**
+   * Mirrors that rebuild often and cannot read all, while the newest shoot is not yet elsewhere:
+   * about 1e-2. Red if the likelihood ratio of where spots are put is left out.
+   */
+  private static Studio unreadable(boolean latent) {
+    Footage footage = Studios.shooting(Units.TB, 168, 50e9, 0);
+    CopyMaker main =
+        CopyMaker.set("main", Arrangement.MIRROR, 2)
+            .life(new Weibull(1.2, 3_000, 0))
+            .rebuild(new Fixed(2))
+            .driveBytes(8 * Units.TB);
+    CopyMaker hiding = latent ? main.latentDefects(new Exponential(500)) : main.readErrors(2e-14);
+    CopyMaker far = CopyMaker.single("far", new Fixed(1e12)).nightly("main", 2, 2.5e6);
+    return Studios.of(YEAR / 2, footage, Studios.layout("two", hiding, far));
+  }
+
   static Stream<Studio> studios() {
-    return Stream.of(strainedMirror(), farCopy(0.002));
+    return Stream.of(strainedMirror(), farCopy(0.002), unreadable(false), unreadable(true));
   }
 
   @ParameterizedTest
   @MethodSource("studios")
   void agreesWithPlainHistories(Studio studio) {
-    compare(studio, 400_000, 40_000);
+    compare(studio, 200_000, 40_000);
   }
 
   @Tag("slow")
@@ -81,6 +113,17 @@ class RareBruteForceTest {
   @MethodSource("studios")
   void agreesWithManyPlainHistories(Studio studio) {
     compare(studio, 30_000_000, 1_000_000);
+  }
+
+  @Test
+  void agreesWhereTheCourseIsLeftOften() {
+    compare(oftenDisturbed(), 60_000, 20_000);
+  }
+
+  @Tag("slow")
+  @Test
+  void agreesWhereTheCourseIsLeftOftenWithManyPlainHistories() {
+    compare(oftenDisturbed(), 3_000_000, 400_000);
   }
 
   private static void compare(Studio studio, long plain, long rare) {

@@ -108,7 +108,8 @@ class RareChainsTest {
             set(Arrangement.MIRROR, 2, 0.1, 72), // 8.2e-4
             set(Arrangement.DOUBLE_PARITY, 8, 0.02, 72), // 4.5e-7
             three(0.02, 72, 1e-3, 1e-3), // 8.2e-8
-            three(0.02, 24, 1e-5, 1e-3))); // 2.7e-10
+            three(0.02, 24, 1e-5, 1e-3), // 2.7e-10
+            new Case("what is behind", BehindTest.mirror(), BehindTest.mirrorLoses()))); // 3.8e-14
   }
 
   @ParameterizedTest
@@ -132,7 +133,7 @@ class RareChainsTest {
   @MethodSource("cases")
   void theEngineKeepsTheSameWeight(Case given) {
     EngineHistories histories = engine(given, 1);
-    double[][] factors = new double[histories.groups()][histories.depths()];
+    double[][] factors = new double[histories.groups()][histories.levels()];
     for (int g = 0; g < factors.length; g++) {
       for (int d = 0; d < factors[g].length; d++) {
         factors[g][d] = 1 / given.exact > 1e8 ? 3e3 * (1 + g + d) : 20 * (1 + g + d);
@@ -171,7 +172,7 @@ class RareChainsTest {
     Mixture mixture = null;
     for (int seed = 0; seed < seeds; seed++) {
       if (seed % tunedEach == 0) {
-        mixture = Tuning.of(engine(given, seed)).orElseThrow().mixture();
+        mixture = mixture(given, seed);
       }
       RareTally tally = RareTally.of(engine(given, -1 - seed), mixture, rows, 0, histories);
       held += holds(tally.any.estimate(0.95, 1), given.exact);
@@ -246,7 +247,12 @@ class RareChainsTest {
     Results results = new Results(given.studio, given.layout(), .95);
     RareRun run =
         new RareRun(results, settings, given.layout(), plain, from -> engine(given, from));
-    return run.count(run.tune().orElseThrow(), threads, figures -> true);
+    RareRun.Watch watch = figures -> true;
+    return run.count(run.tune(threads, watch).orElseThrow(), threads, watch);
+  }
+
+  private static Mixture mixture(Case given, long seed) {
+    return Tuning.of(Crew.alone(() -> engine(given, seed))).orElseThrow().mixture();
   }
 
   private static EngineHistories engine(Case given, long seed) {

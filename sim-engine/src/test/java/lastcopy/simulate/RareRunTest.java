@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
+import lastcopy.history.Bias;
+import lastcopy.history.Ledger;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
@@ -111,5 +115,76 @@ class RareRunTest {
     assertThat(result.anyLoss().low()).isLessThan(exact(5e5));
     assertThat(result.anyLoss().high()).isGreaterThan(exact(5e5));
     assertThat(result.precisionReached()).isFalse();
+  }
+
+  /** Red if tuning goes on to its end, some thousands of histories later. */
+  @Test
+  void anInterruptionEndsTuning() {
+    AtomicLong tuned = new AtomicLong();
+    Studio studio =
+        Studios.archive(HOURS, CopyMaker.markov("main", Arrangement.MIRROR, 2, 5e5, REPAIR));
+    StandIn standIn = new StandIn(2, 1, 1 / 5e5, 1 / REPAIR, 0, HOURS);
+    Progress interrupted =
+        new Progress() {
+          @Override
+          public void merged(String layout, long histories, double precision, double share) {}
+
+          @Override
+          public boolean cancelled() {
+            return tuned.get() > 0;
+          }
+        };
+    Comparison result =
+        Simulation.run(
+            studio,
+            settings(Method.RARE, 2),
+            interrupted,
+            layout -> seed -> slow(standIn.histories(seed), tuned));
+    assertThat(result.finished()).isFalse();
+    long piloted = only(result).histories();
+    assertThat(piloted).isBetween(Pilot.HISTORIES, Pilot.HISTORIES + Chunk.SIZE);
+    assertThat(tuned.get()).isLessThan(300);
+  }
+
+  /** Histories of a millisecond each. */
+  private static Biasable slow(Biasable of, AtomicLong count) {
+    return new Biasable() {
+      @Override
+      public int groups() {
+        return of.groups();
+      }
+
+      @Override
+      public int levels() {
+        return of.levels();
+      }
+
+      @Override
+      public int depth(int level) {
+        return of.depth(level);
+      }
+
+      @Override
+      public void simulate(long number, Bias bias, Ledger to) {
+        count.incrementAndGet();
+        LockSupport.parkNanos(1_000_000);
+        of.simulate(number, bias, to);
+      }
+
+      @Override
+      public double events(int group, int level) {
+        return of.events(group, level);
+      }
+
+      @Override
+      public double hazard(int group, int level) {
+        return of.hazard(group, level);
+      }
+
+      @Override
+      public double logOfTheRest() {
+        return of.logOfTheRest();
+      }
+    };
   }
 }

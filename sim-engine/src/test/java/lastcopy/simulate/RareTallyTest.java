@@ -41,7 +41,7 @@ class RareTallyTest {
     double sum = 0;
     double variance = 0;
     for (int seed = 1; seed <= seeds; seed++) {
-      Mixture mixture = Tuning.of(set.histories(seed)).orElseThrow().mixture();
+      Mixture mixture = tuned(set, seed);
       RareTally tally = RareTally.of(set.histories(-seed), mixture, ROWS, 0, 10_000);
       Estimate estimate = tally.any.estimate(0.95, 1);
       held += estimate.low() <= exact && exact <= estimate.high() ? 1 : 0;
@@ -67,7 +67,7 @@ class RareTallyTest {
             given.repairs(),
             given.exact() / given.horizon() / 100,
             given.horizon());
-    Mixture mixture = Tuning.of(set.histories(1)).orElseThrow().mixture();
+    Mixture mixture = tuned(set, 1);
     RareTally tally = RareTally.of(set.histories(2), mixture, ROWS, 0, 40_000);
     double shock = -Math.expm1(-set.shock() * set.horizon());
     Agreement.agrees(tally.everything.estimate(1 - Agreement.ALARM, 1), shock);
@@ -75,5 +75,9 @@ class RareTallyTest {
     assertThat(tally.bytes.trusted()).isTrue();
     assertThat(tally.everything.trusted()).isTrue();
     assertThat(tally.causes.get("shock").share(tally.events, 0.95).value()).isBetween(.005, .02);
+  }
+
+  private static Mixture tuned(StandIn set, long seed) {
+    return Tuning.of(Crew.alone(() -> set.histories(seed))).orElseThrow().mixture();
   }
 }

@@ -58,18 +58,28 @@ record StandIn(
     }
 
     @Override
-    public int depths() {
+    public int levels() {
       return DEPTHS;
     }
 
     @Override
-    public double events(int group, int depth) {
-      return events[group][depth];
+    public int depth(int level) {
+      return level;
     }
 
     @Override
-    public double hazard(int group, int depth) {
-      return hazard[group][depth];
+    public double events(int group, int level) {
+      return events[group][level];
+    }
+
+    @Override
+    public double hazard(int group, int level) {
+      return hazard[group][level];
+    }
+
+    @Override
+    public double logOfTheRest() {
+      return 0;
     }
 
     @Override
