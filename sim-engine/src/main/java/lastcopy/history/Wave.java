@@ -64,7 +64,8 @@ final class Wave {
     }
   }
 
-  private void passes(double hours) {
+  /** So many hours pass for each. */
+  void passes(double hours) {
     if (hours > 0) {
       for (int j = 0; j < size; j++) {
         time[j] += hours;
