@@ -41,12 +41,21 @@ final class Block {
 
   /** The histories whose uniform of a key is at least a limit. */
   long atLeast(double limit, long key) {
-    // A uniform is a whole number of 2^−53, so whole numbers are compared: a sign, and no branch.
-    long below = (long) Math.ceil(limit * UNITS) - 1;
+    long below = below(limit);
     long all = 0;
     for (int i = 0; i < SIZE; i++) {
-      all |= ((below - Draws.unitsOf(keys[i], key)) >>> (SIZE - 1)) << i;
+      all |= isAtLeast(below, i, key) << i;
     }
     return all;
+  }
+
+  /** A limit for {@link #isAtLeast}: uniforms are whole numbers of 2^−53, and compared as such. */
+  static long below(double limit) {
+    return (long) Math.ceil(limit * UNITS) - 1;
+  }
+
+  /** 1 if the uniform of a key in its i-th history is at least a limit, 0 if not: no branch. */
+  long isAtLeast(long below, int i, long key) {
+    return (below - Draws.unitsOf(keys[i], key)) >>> (Long.SIZE - 1);
   }
 }

@@ -92,26 +92,32 @@ final class Downtimes {
   long tooMany() {
     long all = 0;
     for (int i = 0; i < Block.SIZE; i++) {
-      if (touched[survives * Block.SIZE + i] != 0 && tooMany(last[i])) {
+      long crowded = touched[survives * Block.SIZE + i];
+      if (crowded != 0 && tooMany(crowded, last[i])) {
         all |= 1L << i;
       }
     }
     return all;
   }
 
-  private boolean tooMany(int lastOfHistory) {
+  private boolean tooMany(long crowded, int lastOfHistory) {
     for (int i = lastOfHistory; i != NONE; i = before[i]) {
       double at = failedAt[i];
-      int down = 0;
-      for (int j = lastOfHistory; j != NONE; j = before[j]) {
-        if (failedAt[j] <= at && at <= wholeAt[j]) {
-          down++;
-        }
-      }
-      if (down > survives) {
+      // Only where so many were down in a stretch at all, or the cost would grow as a square.
+      if ((stretches(at, at) & crowded) != 0 && downAt(at, lastOfHistory) > survives) {
         return true;
       }
     }
     return false;
+  }
+
+  private int downAt(double at, int lastOfHistory) {
+    int down = 0;
+    for (int j = lastOfHistory; j != NONE; j = before[j]) {
+      if (failedAt[j] <= at && at <= wholeAt[j]) {
+        down++;
+      }
+    }
+    return down;
   }
 }

@@ -10,6 +10,9 @@ import lastcopy.law.Law;
  */
 final class LoneSet {
 
+  /** Where so few new drives outlive the horizon it costs more to ask than to draw all lives. */
+  private static final double WORTH_ASKING = 0.5;
+
   private final Plan plan;
   private final Block block;
   private final RepairTimes times;
@@ -18,6 +21,9 @@ final class LoneSet {
   private final Wave wave;
   private final Downtimes downtimes;
   private final double[] failed;
+
+  /** Uniforms below it surely mean that a new drive lives for as long as a whole history. */
+  private final double outlives;
 
   /**
    * The set of a copy.
@@ -35,6 +41,10 @@ final class LoneSet {
     wave = new Wave(block, sources);
     downtimes = new Downtimes(plan.survives[copy], plan.horizon);
     failed = new double[Block.SIZE * sources.length];
+    int slot = plan.firstSlot[copy];
+    Law life = plan.life[slot];
+    double age = plan.boughtAt[slot];
+    outlives = Screen.below(life.cumulativeHazard(age + plan.horizon) - life.cumulativeHazard(age));
   }
 
   /**
@@ -79,6 +89,9 @@ final class LoneSet {
       wave.times(failed);
       times.repair(copy, k, wave);
       wave.wereDown(failed, downtimes);
+      if (outlives > WORTH_ASKING) {
+        wave.keepAtLeast(outlives, Draws.LIFE, k + 1);
+      }
       wave.passes(life, plan.boughtAt[first], Draws.LIFE, k + 1);
       wave.keepBy(plan.horizon);
     }

@@ -1,6 +1,5 @@
 package lastcopy.history;
 
-import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
@@ -36,11 +35,11 @@ final class RepairTimes {
       wave.passes(((Delay.Lawful) repair.noticed()).law(), 0, Draws.NOTICED, k);
     }
     wave.passes(repair.arrival(), 0, Draws.ARRIVAL, k);
-    Law hours =
-        rebuild(copy).time() instanceof Rebuild.ByLaw byLaw
-            ? byLaw.law()
-            : new Fixed(plan.wholeRebuildHours(copy));
-    wave.passes(hours, 0, Draws.REBUILD, k);
+    if (rebuild(copy).time() instanceof Rebuild.ByLaw byLaw) {
+      wave.passes(byLaw.law(), 0, Draws.REBUILD, k);
+    } else {
+      wave.passes(plan.wholeRebuildHours(copy));
+    }
   }
 
   /** When a copy that is gone at a time, for the k-th time, has hardware again. */

@@ -82,10 +82,14 @@ final class Screen {
               ? plan.firstHazard[i]
               : plan.strikers[i - plan.slots].perHour() * plan.horizon;
       boolean shared = i < plan.slots && plan.batchOf[i] >= 0;
-      // A little lower, so that rounding never hides an event.
-      all[i] = shared && hazard > 0 ? 0 : Elementary.exp(-hazard) * (1 - 1e-9);
+      all[i] = shared && hazard > 0 ? 0 : below(hazard);
     }
     return all;
+  }
+
+  /** Uniforms below it surely mean that a source does not run up a hazard. */
+  static double below(double hazard) {
+    return Elementary.exp(-hazard) * (1 - 1e-9); // a little lower: rounding never hides an event
   }
 
   private long key(int source) {

@@ -64,7 +64,8 @@ final class Wave {
     }
   }
 
-  private void passes(double hours) {
+  /** So many hours pass for each. */
+  void passes(double hours) {
     if (hours > 0) {
       for (int j = 0; j < size; j++) {
         time[j] += hours;
@@ -88,26 +89,47 @@ final class Wave {
   }
 
   private void take(int use, int n) {
-    for (int d = 0; d < key.length; d++) {
-      key[d] = Draws.key(source[d], use, n);
-    }
+    makeKeys(use, n);
     for (int j = 0; j < size; j++) {
       draw[j] = Draws.budget(block.historyKey(history[j]), key[drive[j]]);
     }
+  }
+
+  private void makeKeys(int use, int n) {
+    for (int d = 0; d < key.length; d++) {
+      key[d] = Draws.key(source[d], use, n);
+    }
+  }
+
+  /** Drops those whose uniform for the n-th draw for a use is below a limit. */
+  void keepAtLeast(double limit, int use, int n) {
+    makeKeys(use, n);
+    long below = Block.below(limit);
+    int kept = 0;
+    for (int j = 0; j < size; j++) {
+      long keeps = block.isAtLeast(below, history[j], key[drive[j]]);
+      move(j, kept);
+      kept += (int) keeps;
+    }
+    size = kept;
   }
 
   /** Drops those whose time is after a limit. */
   void keepBy(double limit) {
     int kept = 0;
     for (int j = 0; j < size; j++) {
-      double at = time[j];
-      history[kept] = history[j];
-      drive[kept] = drive[j];
-      time[kept] = at;
       // The sign of the difference, since of a branch a processor would guess every fifth wrong.
-      kept += (int) (~Double.doubleToRawLongBits(limit - at) >>> (Long.SIZE - 1));
+      long keeps = ~Double.doubleToRawLongBits(limit - time[j]) >>> (Long.SIZE - 1);
+      move(j, kept);
+      kept += (int) keeps;
     }
     size = kept;
+  }
+
+  private void move(int from, int to) {
+    history[to] = history[from];
+    drive[to] = drive[from];
+    time[to] = time[from];
   }
 
   /** Writes down the time of each. */

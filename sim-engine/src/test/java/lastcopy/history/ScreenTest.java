@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * is lost, and passes all in which sets only fail and heal.
  *
  * <p>Red if a sum of a repair differs, if another key is drawn, if a drive that is whole again
- * counts as down, if a copy that lags is taken for one that is up to date.
+ * counts as down, if a copy that lags is taken for one that is up to date, if a new drive that may
+ * fail is taken for one that outlives the horizon.
  */
 class ScreenTest {
 
@@ -66,6 +67,7 @@ class ScreenTest {
   @ParameterizedTest
   @CsvSource({
     "parity, true",
+    "wide parity, true",
     "double parity, true",
     "three mirrored, true",
     "looked at, true",

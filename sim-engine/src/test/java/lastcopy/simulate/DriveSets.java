@@ -35,6 +35,8 @@ public final class DriveSets {
     UnaryOperator<CopyMaker> often = set -> set.life(new Exponential(20_000));
     return switch (kind) {
       case "parity" -> often.apply(CopyMaker.set("main", Arrangement.PARITY, 4));
+      case "wide parity" -> // most of the new drives outlive the horizon
+          CopyMaker.set("main", Arrangement.PARITY, 10).life(new Exponential(70_000));
       case "double parity" -> often.apply(CopyMaker.set("main", Arrangement.DOUBLE_PARITY, 6));
       case "three mirrored" -> often.apply(CopyMaker.set("main", Arrangement.MIRROR, 3));
       case "looked at" ->
