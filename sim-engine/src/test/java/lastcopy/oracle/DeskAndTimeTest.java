@@ -223,6 +223,23 @@ class DeskAndTimeTest {
   }
 
   /**
+   * The drive dies for good, and both drives that take turns spoil, each by its own luck. Red if
+   * turns spoil at the same instants: then it is not the square.
+   */
+  @Test
+  void drivesThatTakeTurnsSpoilApart() {
+    Map<String, Figures.Mean> figures =
+        engine(
+            720,
+            onHand(),
+            Desk.QUIET,
+            mortal().arrives(new Fixed(1e9)),
+            eternal("swap").every("main", 144, 0, AT_ONCE).rotates(2, 72, 1e-6).spoils(400, 1e9));
+    double both = Math.pow(-Math.expm1(-720 / 400.0), 2);
+    agrees(figures, "everything", -Math.expm1(-720 / LIFE) * both);
+  }
+
+  /**
    * Three drives swapped every 72 h: a fire takes what was shot since the last swap, half of 72 h
    * on average over the phase. Red if the drives do not take turns.
    */
