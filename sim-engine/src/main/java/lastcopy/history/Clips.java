@@ -79,7 +79,9 @@ final class Clips {
       stage.calm.leave();
       stage.holdings.bringTo(copy, stage.now);
       place.read(stage.holdings.held[copy], copy, -1);
-      addSpots(stage.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k));
+      spots.clear();
+      place.addUnread(
+          stage.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k), spots);
       lose(copy, -1, unreadable, Cause.Context.MET_BY_REBUILD);
     }
   }
@@ -92,20 +94,14 @@ final class Clips {
         stage.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
     if (errors > 0) {
       place.read(read, source, target);
-      addSpots(read, errors, Draws.key(key, Draws.REFILL_SPOTS, k));
+      spots.clear();
+      place.addUnread(read, errors, Draws.key(key, Draws.REFILL_SPOTS, k), spots);
       lose(source, target, unreadable, Cause.Context.MET_BY_REFILL);
     }
   }
 
   private double mean(int copy, double bytes) {
     return BITS * bytes * plan.readErrors[copy];
-  }
-
-  private void addSpots(PositionSet within, int n, long key) {
-    spots.clear();
-    for (int i = 0; i < n; i++) {
-      place.addUnread(within, stage.draws.uniform(Draws.key(key, 0, i)), spots);
-    }
   }
 
   /** The spots are lost from a copy, and from what was refilled from it, unless held elsewhere. */

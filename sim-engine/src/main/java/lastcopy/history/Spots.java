@@ -3,10 +3,11 @@ package lastcopy.history;
 import lastcopy.footage.PositionSet;
 
 /**
- * Where an unreadable spot lies: a clip's worth of positions, uniform in a set. Under a bias every
- * second one that could not be read is put where no other copy holds what it costs, with the
- * likelihood ratio of the two densities of its start. A latent defect may be met again where it was
- * met before, so its place is left to chance: a ratio must not count twice.
+ * Where unreadable spots lie: a clip's worth of positions each, uniform in a set. Under a bias one
+ * of those that could not be read is, in half of the histories, put where no other copy holds what
+ * it costs, with the likelihood ratio of the two joint densities of their starts. A latent defect
+ * may be met again where it was met before, so its place is left to chance: a ratio must not count
+ * twice.
  */
 final class Spots {
 
@@ -55,10 +56,29 @@ final class Spots {
     }
   }
 
-  /** Adds a spot that could not be read, by a uniform of its own. */
-  void addUnread(PositionSet within, double uniform, PositionSet to) {
+  /**
+   * Adds spots that could not be read.
+   *
+   * @param key of draws that are used for nothing else
+   */
+  void addUnread(PositionSet within, int n, long key, PositionSet to) {
     double last = Math.max(0, within.bytes() - clip);
-    addFrom(within, starts.isEmpty() ? uniform * last : biased(uniform, last), clip, to);
+    int put = starts.isEmpty() ? -1 : oneOf(n, stage.draws.uniform(Draws.key(key, 1, 0)));
+    int meet = 0;
+    for (int i = 0; i < n; i++) {
+      double uniform = stage.draws.uniform(Draws.key(key, 0, i));
+      double start = i == put ? place(uniform * starts.bytes()) : uniform * last;
+      meet += meets(start) ? 1 : 0;
+      addFrom(within, start, clip, to);
+    }
+    if (!starts.isEmpty()) {
+      stage.clocks.placed(1 / (0.5 + 0.5 * last / starts.bytes() * meet / n));
+    }
+  }
+
+  /** One of n, or none in half of the histories. */
+  private static int oneOf(int n, double uniform) {
+    return uniform <= 0.5 ? -1 : Math.min(n - 1, (int) ((2 * uniform - 1) * n));
   }
 
   /** Adds a spot at a uniform place in a set. */
@@ -80,15 +100,13 @@ final class Spots {
     }
   }
 
-  private double biased(double uniform, double last) {
-    double all = starts.bytes();
-    double start = uniform <= 0.5 ? 2 * uniform * last : place((2 * uniform - 1) * all);
-    boolean meets = false;
+  private boolean meets(double start) {
     for (int i = 0; i < starts.size(); i++) {
-      meets |= starts.from(i) <= start && start <= starts.to(i);
+      if (starts.from(i) <= start && start <= starts.to(i)) {
+        return true;
+      }
     }
-    stage.clocks.placed(1 / (0.5 + (meets ? 0.5 * last / all : 0)));
-    return start;
+    return false;
   }
 
   private double place(double among) {
