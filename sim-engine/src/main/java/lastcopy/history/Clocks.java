@@ -1,7 +1,6 @@
 package lastcopy.history;
 
 import java.util.Arrays;
-import lastcopy.number.Elementary;
 
 /**
  * The hazard clocks of a history: when each drive fails and each striker strikes.
@@ -9,9 +8,7 @@ import lastcopy.number.Elementary;
  * <p>A source of luck draws one unit exponential, its budget, and happens when the hazard that it
  * has run up, times the factors on it, has used up the budget. Frailty and strain are factors; they
  * may change at any time, and so may the law (a drive that is off). A {@link Bias} is one factor
- * more, with the likelihood ratio of a point process of intensity bλ against λ: a factor 1/b for
- * each event, and exp(∫(b − 1)λ dt) for the time without (Brémaud, Point Processes and Queues,
- * 1981, ch. VI).
+ * more, with a {@link Likelihood} ratio.
  *
  * <p>The factor of a bias depends on the {@link Levels level}. On the undisturbed course what
  * stands in one copy only comes and goes by the clock, without an event.
@@ -20,8 +17,8 @@ final class Clocks {
 
   private final Stage stage;
   private final Plan plan;
-  private final Levels levels;
   private final Hazards hazards;
+  private final Likelihood likelihood;
   private final boolean[] running;
   private final double[] since;
   private final double[] age;
@@ -38,23 +35,17 @@ final class Clocks {
 
   private final double[] bareBy;
   private final boolean[] earliest;
-  private Bias bias = Bias.NONE;
-  private boolean biased;
-  private Effort effort;
   private BareTimes bareTimes;
-  private boolean biasIsOff;
-  private int depth;
   private boolean byTheClock;
   private boolean bare;
-  private double logWeight;
   private double lookedUp = Double.NaN;
   private int stretch;
 
   Clocks(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
-    levels = plan.levels;
     hazards = new Hazards(plan);
+    likelihood = new Likelihood(plan);
     int n = plan.groupOf.length;
     running = new boolean[n];
     since = new double[n];
@@ -69,48 +60,31 @@ final class Clocks {
   }
 
   void bias(Bias to) {
-    bias = to;
-    biased = !to.isNone();
-    if (biased && effort == null) {
-      effort = new Effort(plan.groups, levels.count());
-      if (stage.calm.course() != null && plan.copies > 1) {
-        bareTimes = stage.calm.course().bareTimes();
-        for (int i = 0; i < firsts.length; i++) {
-          firsts[i] = hazards.first(i, bareTimes);
-        }
+    likelihood.bias(to);
+    if (likelihood.biased() && bareTimes == null && comesAndGoes()) {
+      bareTimes = stage.calm.course().bareTimes();
+      for (int i = 0; i < firsts.length; i++) {
+        firsts[i] = hazards.first(i, bareTimes);
       }
     }
   }
 
-  boolean biased() {
-    return biased;
+  /** Whether what stands in one copy only changes by the clock; a single copy always does. */
+  private boolean comesAndGoes() {
+    return stage.calm.course() != null && plan.copies > 1;
   }
 
-  /** Whether a bias still raises what happens; not after the first loss. */
-  boolean biasing() {
-    return biased && !biasIsOff;
-  }
-
-  Effort effort() {
-    return effort;
+  Likelihood likelihood() {
+    return likelihood;
   }
 
   void clear() {
     Arrays.fill(running, false);
     Arrays.fill(earliest, false);
     hazards.clear();
-    depth = 0;
+    likelihood.clear();
     bare = false;
     byTheClock = bareTimes != null;
-    logWeight = 0;
-    biasIsOff = false;
-    if (biased) {
-      effort.clear();
-    }
-  }
-
-  private double biasOf(int group, boolean whileBare) {
-    return biasing() ? bias.factor(group, levels.of(depth, whileBare)) : 1;
   }
 
   /** Whether some footage has stood in one copy only just before now. */
@@ -135,7 +109,7 @@ final class Clocks {
     running[source] = true;
     since[source] = from;
     isFirst[source] = firsts[source] != null && (from == 0 || hazards.isConstant(source));
-    if (isFirst[source] && biasing() && byTheClock) {
+    if (isFirst[source] && likelihood.biasing() && byTheClock) {
       lookUp(source, from);
     }
     budget[source] = stage.draws.budget(key);
@@ -144,17 +118,11 @@ final class Clocks {
 
   /** A source has happened, as its timer said. */
   void fired(int source) {
-    if (biased) {
+    if (likelihood.biased()) {
       settle(source, stage.now);
-      happened(plan.groupOf[source], 1);
+      likelihood.happened(plan.groupOf[source], bareUntilNow(), 1);
     }
     running[source] = false;
-  }
-
-  private void happened(int group, int count) {
-    boolean whileBare = bareUntilNow();
-    logWeight -= count * Elementary.log(biasOf(group, whileBare));
-    effort.happened(group, levels.of(depth, whileBare), count);
   }
 
   /** A source ends without having happened. */
@@ -196,19 +164,12 @@ final class Clocks {
    */
   int count(int group, double mean, long key) {
     boolean whileBare = bareUntilNow();
-    int count = stage.draws.poisson(biasOf(group, whileBare) * mean, key);
-    if (biased) {
-      passed(group, whileBare, mean);
-      happened(group, count);
+    int count = stage.draws.poisson(likelihood.factor(group, whileBare) * mean, key);
+    if (likelihood.biased()) {
+      likelihood.passed(group, whileBare, mean);
+      likelihood.happened(group, whileBare, count);
     }
     return count;
-  }
-
-  /** Something was put in a place under a bias, at this likelihood ratio. */
-  void placed(double ratio) {
-    double log = Elementary.log(ratio);
-    logWeight += log;
-    effort.placed(log);
   }
 
   /**
@@ -220,9 +181,9 @@ final class Clocks {
    */
   void levelIs(int things, boolean onCourse, boolean oneCopyOnly) {
     boolean clock = onCourse && bareTimes != null;
-    if (things != depth || clock != byTheClock || oneCopyOnly != bare) {
+    if (things != likelihood.depth() || clock != byTheClock || oneCopyOnly != bare) {
       settleAll();
-      depth = things;
+      likelihood.depth(things);
       if (clock && !byTheClock) {
         lookUpAll();
       }
@@ -234,21 +195,20 @@ final class Clocks {
 
   /** After the first loss histories fall as they are, so that weights stay. */
   void endBias() {
-    if (biasing()) {
+    if (likelihood.biasing()) {
       settleAll();
-      effort.close();
-      biasIsOff = true;
+      likelihood.end();
       scheduleAll();
     }
   }
 
   /** The likelihood ratio up to now. */
   double weight() {
-    if (!biased) {
+    if (!likelihood.biased()) {
       return 1;
     }
     settleAll();
-    return Elementary.exp(logWeight);
+    return likelihood.ratio();
   }
 
   void settleAll() {
@@ -273,11 +233,11 @@ final class Clocks {
       return;
     }
     int group = plan.groupOf[source];
-    if (!biasing()) {
+    if (!likelihood.biasing()) {
       budget[source] -= factor[source] * hazards.between(source, from, age[source], now);
     } else if (!byTheClock) {
       double ran = factor[source] * hazards.between(source, from, age[source], now);
-      budget[source] -= passed(group, bare, ran);
+      budget[source] -= likelihood.passed(group, bare, ran);
     } else if (isFirst[source]) {
       settleByTable(source, group, now);
     } else {
@@ -335,16 +295,8 @@ final class Clocks {
   }
 
   private void passed(int source, int group, double whileBare, double otherwise) {
-    budget[source] -= passed(group, true, factor[source] * whileBare);
-    budget[source] -= passed(group, false, factor[source] * otherwise);
-  }
-
-  /** Hazard has been run up; what it took of a budget. */
-  private double passed(int group, boolean whileBare, double ran) {
-    double b = biasOf(group, whileBare);
-    effort.ran(group, levels.of(depth, whileBare), ran);
-    logWeight += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
-    return b * ran;
+    budget[source] -= likelihood.passed(group, true, factor[source] * whileBare);
+    budget[source] -= likelihood.passed(group, false, factor[source] * otherwise);
   }
 
   /**
@@ -358,8 +310,8 @@ final class Clocks {
   /** When the source happens whose timer only said at the earliest. */
   void search(int source) {
     earliest[source] = false;
-    double other = factor[source] * biasOf(plan.groupOf[source], false);
-    double whileBare = factor[source] * biasOf(plan.groupOf[source], true);
+    double other = factor[source] * likelihood.factor(plan.groupOf[source], false);
+    double whileBare = factor[source] * likelihood.factor(plan.groupOf[source], true);
     double at = happensByStretches(source, other, whileBare);
     set(source, Math.max(at, stage.agenda.time(source))); // a rounding must not turn time back
   }
@@ -379,8 +331,8 @@ final class Clocks {
 
   private double happensAt(int source) {
     int group = plan.groupOf[source];
-    double other = factor[source] * biasOf(group, !byTheClock && bare);
-    double whileBare = byTheClock ? factor[source] * biasOf(group, true) : other;
+    double other = factor[source] * likelihood.factor(group, !byTheClock && bare);
+    double whileBare = byTheClock ? factor[source] * likelihood.factor(group, true) : other;
     if (other != whileBare && isFirst[source]) {
       return happensByTable(source, other, whileBare);
     }

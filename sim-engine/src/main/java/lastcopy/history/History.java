@@ -91,7 +91,7 @@ public final class History {
 
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public Effort effort() {
-    return stage.clocks.effort();
+    return stage.clocks.likelihood().effort();
   }
 
   /** The names of the copies, in the order that happenings and scenes count them. */
@@ -107,13 +107,13 @@ public final class History {
    */
   public void simulate(long number, Ledger to) {
     stage.timed = to.wantsTime();
-    if (!stage.clocks.biased() && !stage.timed && screen.nothingIsLost(number)) {
+    if (!stage.clocks.likelihood().biased() && !stage.timed && screen.nothingIsLost(number)) {
       return;
     }
     stage.draws.start(number);
     stage.ledger = to;
     boolean onCourse = stage.timed && stage.calm.course() != null;
-    if (!stage.clocks.biased() && onCourse && screen.nothingHappens()) {
+    if (!stage.clocks.likelihood().biased() && onCourse && screen.nothingHappens()) {
       Arrays.fill(stage.down, 0);
       stage.exposure.calmPassed(0, plan.horizon, 0);
       return;

@@ -31,7 +31,7 @@ final class Spots {
    */
   void read(PositionSet within, int copy, int target) {
     starts.clear();
-    if (stage.clocks.biasing()) {
+    if (stage.clocks.likelihood().biasing()) {
       stage.holdings.bringAllTo(stage.now);
       onlyHere.copyFrom(within);
       stage.holdings.removeHeld(onlyHere, copy, target);
@@ -72,7 +72,7 @@ final class Spots {
       addFrom(within, start, clip, to);
     }
     if (!starts.isEmpty()) {
-      stage.clocks.placed(1 / (0.5 + 0.5 * last / starts.bytes() * meet / n));
+      stage.clocks.likelihood().placed(1 / (0.5 + 0.5 * last / starts.bytes() * meet / n));
     }
   }
 

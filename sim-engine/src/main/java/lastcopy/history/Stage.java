@@ -156,7 +156,7 @@ final class Stage {
         calm.recordInstant();
         calm.enterIfOnCourse(); // which unsets timers
       }
-      if (clocks.biasing()) {
+      if (clocks.likelihood().biasing()) {
         boolean bare = plan.copies > 1 && exposure.bareBytes() > 0; // 0 on the course
         clocks.levelIs(wrong(), calm.is(), bare); // which moves them
       }

@@ -1,0 +1,98 @@
+package lastcopy.history;
+
+import lastcopy.number.Elementary;
+
+/**
+ * The bias of a history and its likelihood ratio so far: of a point process of intensity bλ against
+ * λ it is a factor 1/b for each event, and exp(∫(b − 1)λ dt) for the time without (Brémaud, Point
+ * Processes and Queues, 1981, ch. VI). After the first loss histories fall as they are, so that
+ * weights stay.
+ */
+final class Likelihood {
+
+  private final int groups;
+  private final Levels levels;
+  private Bias bias = Bias.NONE;
+  private Effort effort;
+  private boolean off;
+  private int depth;
+  private double logRatio;
+
+  Likelihood(Plan plan) {
+    groups = plan.groups;
+    levels = plan.levels;
+  }
+
+  void bias(Bias to) {
+    bias = to;
+    if (biased() && effort == null) {
+      effort = new Effort(groups, levels.count());
+    }
+  }
+
+  /** Whether histories are biased. */
+  boolean biased() {
+    return !bias.isNone();
+  }
+
+  /** Whether a bias still raises what happens; not after the first loss. */
+  boolean biasing() {
+    return biased() && !off;
+  }
+
+  Effort effort() {
+    return effort;
+  }
+
+  void clear() {
+    depth = 0;
+    logRatio = 0;
+    off = false;
+    if (biased()) {
+      effort.clear();
+    }
+  }
+
+  /** How many things are wrong. */
+  int depth() {
+    return depth;
+  }
+
+  void depth(int things) {
+    depth = things;
+  }
+
+  void end() {
+    effort.close();
+    off = true;
+  }
+
+  /** The factor on the hazard of a group while some footage stands in one copy only, or not. */
+  double factor(int group, boolean whileBare) {
+    return biasing() ? bias.factor(group, levels.of(depth, whileBare)) : 1;
+  }
+
+  void happened(int group, boolean whileBare, int count) {
+    logRatio -= count * Elementary.log(factor(group, whileBare));
+    effort.happened(group, levels.of(depth, whileBare), count);
+  }
+
+  /** Hazard has been run up; what it was with the bias. */
+  double passed(int group, boolean whileBare, double ran) {
+    double b = factor(group, whileBare);
+    effort.ran(group, levels.of(depth, whileBare), ran);
+    logRatio += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
+    return b * ran;
+  }
+
+  /** Something was put in a place under a bias, at this likelihood ratio. */
+  void placed(double ratio) {
+    double log = Elementary.log(ratio);
+    logRatio += log;
+    effort.placed(log);
+  }
+
+  double ratio() {
+    return Elementary.exp(logRatio);
+  }
+}
