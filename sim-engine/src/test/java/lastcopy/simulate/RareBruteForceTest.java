@@ -3,6 +3,7 @@ package lastcopy.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import lastcopy.interval.Estimate;
@@ -13,6 +14,7 @@ import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Rate;
+import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Tag;
@@ -124,6 +126,23 @@ class RareBruteForceTest {
   @Test
   void agreesWhereTheCourseIsLeftOftenWithManyPlainHistories() {
     compare(oftenDisturbed(), 3_000_000, 400_000);
+  }
+
+  /** Shoots at random times, so that there is no undisturbed course: about 3e-3. */
+  @Tag("slow")
+  @Test
+  void agreesWhereShootsComeAtRandom() {
+    Footage footage =
+        new Footage(
+            Units.TB,
+            new Shoots(168, 50e9, Shoots.Spacing.RANDOM),
+            0,
+            OptionalDouble.empty(),
+            Footage.DEFAULT_CLIP_BYTES,
+            OptionalDouble.empty());
+    CopyMaker main = ageing("main", 1, 40 * YEAR).arrival(new Fixed(72));
+    CopyMaker far = ageing("far", 1, 40 * YEAR).arrival(new Fixed(72)).nightly("main", 2, 2.5e6);
+    compare(Studios.of(3 * YEAR, footage, Studios.layout("two", main, far)), 1_000_000, 100_000);
   }
 
   private static void compare(Studio studio, long plain, long rare) {
