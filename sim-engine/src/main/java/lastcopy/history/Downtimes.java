@@ -15,6 +15,10 @@ final class Downtimes {
   private double[] failedAt = new double[4 * Block.SIZE];
   private double[] wholeAt = new double[4 * Block.SIZE];
 
+  // Those of one history that fall into crowded stretches.
+  private double[] failed = new double[4 * Block.SIZE];
+  private double[] whole = new double[4 * Block.SIZE];
+
   /** By failure, the one before it in its history. */
   private int[] before = new int[4 * Block.SIZE];
 
@@ -51,17 +55,18 @@ final class Downtimes {
    *
    * @param count how many
    * @param history of each
-   * @param failed up to the horizon
+   * @param from when each failed, up to the horizon
+   * @param to when it was whole again
    */
-  void add(int count, int[] history, double[] failed, double[] whole) {
+  void add(int count, int[] history, double[] from, double[] to) {
     makeRoom(size + count);
-    System.arraycopy(failed, 0, failedAt, size, count);
-    System.arraycopy(whole, 0, wholeAt, size, count);
+    System.arraycopy(from, 0, failedAt, size, count);
+    System.arraycopy(to, 0, wholeAt, size, count);
     for (int j = 0; j < count; j++) {
       int i = history[j];
       before[size + j] = last[i];
       last[i] = size + j;
-      touch(i, stretches(failed[j], whole[j]));
+      touch(i, stretches(from[j], to[j]));
     }
     size += count;
   }
@@ -72,6 +77,8 @@ final class Downtimes {
       failedAt = Arrays.copyOf(failedAt, room);
       wholeAt = Arrays.copyOf(wholeAt, room);
       before = Arrays.copyOf(before, room);
+      failed = new double[room];
+      whole = new double[room];
     }
   }
 
@@ -101,20 +108,26 @@ final class Downtimes {
   }
 
   private boolean tooMany(long crowded, int lastOfHistory) {
+    int n = 0;
     for (int i = lastOfHistory; i != NONE; i = before[i]) {
-      double at = failedAt[i];
       // Only where so many were down in a stretch at all, or the cost would grow as a square.
-      if ((stretches(at, at) & crowded) != 0 && downAt(at, lastOfHistory) > survives) {
+      if ((stretches(failedAt[i], wholeAt[i]) & crowded) != 0) {
+        failed[n] = failedAt[i];
+        whole[n++] = wholeAt[i];
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      if (downAt(failed[i], n) > survives) {
         return true;
       }
     }
     return false;
   }
 
-  private int downAt(double at, int lastOfHistory) {
+  private int downAt(double at, int among) {
     int down = 0;
-    for (int j = lastOfHistory; j != NONE; j = before[j]) {
-      if (failedAt[j] <= at && at <= wholeAt[j]) {
+    for (int j = 0; j < among; j++) {
+      if (failed[j] <= at && at <= whole[j]) {
         down++;
       }
     }
