@@ -39,10 +39,14 @@ final class Pilot {
     };
   }
 
-  /** Whether to count biased histories, now that it is known how well they do. */
+  /**
+   * Whether to count biased histories, now that it is known how well they do; and also how well
+   * plain ones would, of which the pilot has seen too few to know how uneven their losses are.
+   */
   boolean takesRare(Tuning.Tuned tuned) {
     double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
-    return settings.method() == Method.RARE || rareNeeds * cost() < plainNeeds();
+    double plainNeeds = settings.needs(tuned.plainAnyVariance(), tuned.plainBytesVariance());
+    return settings.method() == Method.RARE || rareNeeds * cost() < plainNeeds;
   }
 
   /** Losses that are common gain little by a bias, and pairing with other layouts is lost by it. */

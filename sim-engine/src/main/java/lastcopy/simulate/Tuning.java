@@ -77,8 +77,15 @@ final class Tuning {
    * @param mixture under which to count
    * @param anyVariance relative variance of one history for the chance of any loss
    * @param bytesVariance the same for bytes
+   * @param plainAnyVariance that of a plain history, for the chance of any loss
+   * @param plainBytesVariance the same for bytes
    */
-  record Tuned(Mixture mixture, double anyVariance, double bytesVariance) {}
+  record Tuned(
+      Mixture mixture,
+      double anyVariance,
+      double bytesVariance,
+      double plainAnyVariance,
+      double plainBytesVariance) {}
 
   /**
    * Tunes.
@@ -112,7 +119,12 @@ final class Tuning {
     return last.any.nonZero() == 0
         ? Optional.empty()
         : Optional.of(
-            new Tuned(mixture, last.any.relativeVariance(), last.bytes.relativeVariance()));
+            new Tuned(
+                mixture,
+                last.any.relativeVariance(),
+                last.bytes.relativeVariance(),
+                1 / last.any.mean() - 1,
+                last.plainBytesVariance()));
   }
 
   private TuningRound round(Mixture mixture) {

@@ -53,6 +53,10 @@ final class TuningRound extends LossLedger {
   final WeightedTally any = new WeightedTally();
   final WeightedTally bytes = new WeightedTally();
   final WeightedTally everything = new WeightedTally();
+
+  /** Squares of bytes, for what plain histories would do. */
+  private final WeightedTally squares = new WeightedTally();
+
   final Evidence forAny;
   final Evidence forBytes;
   final Evidence forEverything;
@@ -80,6 +84,7 @@ final class TuningRound extends LossLedger {
     any.addHistories(count);
     bytes.addHistories(count);
     everything.addHistories(count);
+    squares.addHistories(count);
     return this;
   }
 
@@ -87,6 +92,7 @@ final class TuningRound extends LossLedger {
     any.merge(batch.any);
     bytes.merge(batch.bytes);
     everything.merge(batch.everything);
+    squares.merge(batch.squares);
     forAny.merge(batch.forAny);
     forBytes.merge(batch.forBytes);
     forEverything.merge(batch.forEverything);
@@ -96,6 +102,7 @@ final class TuningRound extends LossLedger {
     if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
       any.add(weight);
       bytes.add(weight * now.bytes);
+      squares.add(weight * now.bytes * now.bytes);
       forAny.add(weight, histories);
       forBytes.add(weight * now.bytes, histories);
       if (now.everything) {
@@ -103,5 +110,10 @@ final class TuningRound extends LossLedger {
         forEverything.add(weight, histories);
       }
     }
+  }
+
+  /** Relative variance of bytes in one plain history. */
+  double plainBytesVariance() {
+    return squares.mean() / (bytes.mean() * bytes.mean()) - 1;
   }
 }
