@@ -63,7 +63,7 @@ final class Hazards {
     while (t <= plan.horizon) {
       double next = nextChange(source, t);
       Law law = lawUntil(source, next);
-      double ran = law.cumulativeHazard(age + next - t) - law.cumulativeHazard(age);
+      double ran = between(law, t, age, next);
       if (ran >= still) {
         return t + law.remaining(age, still);
       }
@@ -80,19 +80,21 @@ final class Hazards {
       return (to - from) * plan.strikers[source - plan.slots].perHour();
     }
     if (plan.lifeOff[source] == null) {
-      Law law = plan.life[source];
-      return law.cumulativeHazard(atAge + to - from) - law.cumulativeHazard(atAge);
+      return between(plan.life[source], from, atAge, to);
     }
     double sum = 0;
     double at = atAge;
     for (double t = from; t < to; ) {
       double next = Math.min(to, nextChange(source, t));
-      Law law = lawUntil(source, next);
-      sum += law.cumulativeHazard(at + next - t) - law.cumulativeHazard(at);
+      sum += between(lawUntil(source, next), t, at, next);
       at += next - t;
       t = next;
     }
     return sum;
+  }
+
+  private static double between(Law law, double from, double atAge, double to) {
+    return law.cumulativeHazard(atAge + to - from) - law.cumulativeHazard(atAge);
   }
 
   private double nextChange(int slot, double time) {

@@ -42,9 +42,7 @@ final class LoneSet {
     downtimes = new Downtimes(plan.survives[copy], plan.horizon);
     failed = new double[Block.SIZE * sources.length];
     int slot = plan.firstSlot[copy];
-    Law life = plan.life[slot];
-    double age = plan.boughtAt[slot];
-    outlives = Screen.below(life.cumulativeHazard(age + plan.horizon) - life.cumulativeHazard(age));
+    outlives = Screen.below(Plan.hazard(plan.life[slot], plan.boughtAt[slot], plan.horizon));
   }
 
   /**

@@ -318,7 +318,8 @@ final class Plan {
     return lifeOff[s] == null ? on : on + hazard(lifeOff[s], start, time);
   }
 
-  private static double hazard(Law law, double start, double time) {
+  /** The hazard that a drive of an age runs up in so many hours. */
+  static double hazard(Law law, double start, double time) {
     return law.cumulativeHazard(start + time) - law.cumulativeHazard(start);
   }
 

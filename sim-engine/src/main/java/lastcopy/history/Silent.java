@@ -1,7 +1,7 @@
 package lastcopy.history;
 
-/** A ledger that writes nothing down, for histories that are told and not counted. */
-enum Silent implements Ledger {
+/** A ledger that writes nothing down, for histories of which no loss is counted. */
+public enum Silent implements Ledger {
   /** The only one. */
   LEDGER;
 

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import lastcopy.history.Bias;
+import lastcopy.history.Silent;
 
 /**
  * Finds the factors by which hazards are best multiplied, by the cross-entropy method (de Boer,
@@ -23,8 +26,8 @@ import lastcopy.history.Bias;
  */
 final class Tuning {
 
-  private static final int BALANCING = 256;
-  private static final int BALANCING_PARTS = 8;
+  private static final int BALANCING = 32;
+  private static final int BALANCINGS = 8;
   private static final int BATCH = 1_000;
   private static final int MOST_BATCHES = 10;
   private static final int ROUNDS = 4;
@@ -103,9 +106,6 @@ final class Tuning {
     double[][] forBytes = balanced;
     double[][] forEverything = balanced;
     for (int round = 0; round < ROUNDS; round++) {
-      if (crew.givesUp().getAsBoolean()) {
-        return Optional.empty();
-      }
       TuningRound seen = round(mixture(balanced, forAny, forBytes, forEverything));
       if (seen.any.nonZero() == 0) {
         return Optional.empty();
@@ -129,25 +129,37 @@ final class Tuning {
 
   private TuningRound round(Mixture mixture) {
     TuningRound round = new TuningRound(groups, levels);
-    Ahead<TuningRound> batches =
-        crew.chunks(
-            next,
+    boolean finished =
+        merge(
             BATCH,
-            (long) MOST_BATCHES * BATCH,
+            MOST_BATCHES,
             (histories, first, count) ->
-                new TuningRound(groups, levels).simulate(histories, mixture, first, count));
-    int batch = 0;
-    while (batches.hasNext() && !enough(round, batch)) {
-      Optional<TuningRound> seen = batches.next(crew.givesUp());
-      if (seen.isEmpty() || crew.givesUp().getAsBoolean()) {
-        return new TuningRound(groups, levels); // as if nothing had been lost
+                new TuningRound(groups, levels).simulate(histories, mixture, first, count),
+            round::merge,
+            batches -> enough(round, batches));
+    return finished ? round : new TuningRound(groups, levels); // as if nothing had been lost
+  }
+
+  /**
+   * Simulates batches and merges them in their order.
+   *
+   * @param enough told how many were merged
+   * @return false if the crew gave up
+   */
+  private <T> boolean merge(
+      int size, int most, Crew.Task<T> task, Consumer<T> into, IntPredicate enough) {
+    Ahead<T> batches = crew.chunks(next, size, (long) most * size, task);
+    for (int merged = 0; merged < most && !enough.test(merged); merged++) {
+      Optional<T> seen =
+          crew.givesUp().getAsBoolean() ? Optional.empty() : batches.next(crew.givesUp());
+      if (seen.isEmpty()) {
+        return false;
       }
-      round.merge(seen.get());
-      batch++;
+      into.accept(seen.get());
     }
     batches.drop();
     next += batches.handedOut();
-    return round;
+    return true;
   }
 
   private static boolean enough(TuningRound round, int batches) {
@@ -185,7 +197,7 @@ final class Tuning {
       Arrays.fill(row, 1);
     }
     for (int depth = 0; depth <= shape.depth(levels - 1); depth++) {
-      VisitTally visits = visits(factors);
+      Evidence visits = visits(factors);
       for (int v = 0; v < levels; v++) {
         if (shape.depth(v) == depth) {
           balance(factors, visits, v);
@@ -195,18 +207,18 @@ final class Tuning {
     return factors;
   }
 
-  private void balance(double[][] factors, VisitTally visits, int level) {
+  private void balance(double[][] factors, Evidence visits, int level) {
     double sum = 0;
     int quiet = 0;
     for (int g = 0; g < groups; g++) {
-      double h = visits.ofVisit(g, level);
+      double h = visits.hazardOfVisit(g, level);
       sum += h < 1 ? h : 0;
       quiet += h > 0 && h < 1 ? 1 : 0;
     }
     // A level that no history came to is taken like the one a depth before it.
     int before = shape.depth(level) == 0 || sum > 0 ? -1 : level - 1;
     for (int g = 0; g < groups; g++) {
-      double h = visits.ofVisit(g, level);
+      double h = visits.hazardOfVisit(g, level);
       double factor = h > 0 ? 0.5 / sum + 0.5 / (quiet * h) : 1;
       double otherwise = before < 0 ? 1 : factors[g][before];
       factors[g][level] =
@@ -214,35 +226,35 @@ final class Tuning {
     }
   }
 
-  private VisitTally visits(double[][] factors) {
-    VisitTally all = new VisitTally(groups, levels);
+  private Evidence visits(double[][] factors) {
+    Evidence all = new Evidence(groups, levels);
     Bias bias = Bias.of(factors);
-    Ahead<VisitTally> parts =
-        crew.chunks(
-            next,
-            BALANCING / BALANCING_PARTS,
-            BALANCING,
-            (histories, first, count) ->
-                new VisitTally(groups, levels).simulate(histories, bias, first, count));
-    boolean goesOn = !crew.givesUp().getAsBoolean();
-    while (goesOn && parts.hasNext()) {
-      Optional<VisitTally> seen = parts.next(crew.givesUp());
-      seen.ifPresent(all::merge);
-      goesOn = seen.isPresent() && !crew.givesUp().getAsBoolean();
-    }
-    next += BALANCING;
+    merge(
+        BALANCING,
+        BALANCINGS,
+        (histories, first, count) -> visits(histories, bias, first, count),
+        all::merge,
+        batches -> false);
     return all;
   }
 
-  private double[][] improved(
-      double[][] factors, double[][] balanced, TuningRound.Evidence evidence) {
+  private Evidence visits(Biasable histories, Bias bias, long first, int count) {
+    Evidence seen = new Evidence(groups, levels);
+    for (long number = first; number < first + count; number++) {
+      histories.simulate(number, bias, Silent.LEDGER);
+      seen.add(1, histories);
+    }
+    return seen;
+  }
+
+  private double[][] improved(double[][] factors, double[][] balanced, Evidence evidence) {
     double[][] better = new double[groups][levels];
     for (int v = 0; v < levels; v++) {
-      double visits = evidence.visits[v].effective();
+      double visits = evidence.visits(v);
       double trust = SMOOTHING * visits / (visits + DOUBT);
       for (int g = 0; g < groups; g++) {
         double least = Math.max(1, FLOOR * balanced[g][v]);
-        double best = evidence.hazard[g][v] > 0 ? evidence.events[g][v] / evidence.hazard[g][v] : 1;
+        double best = evidence.bestFactor(g, v);
         double log =
             (1 - trust) * StrictMath.log(factors[g][v])
                 + trust * StrictMath.log(Math.max(least, Math.min(LARGEST_FACTOR, best)));

@@ -9,58 +9,14 @@ import lastcopy.interval.WeightedTally;
  */
 final class TuningRound extends LossLedger {
 
-  /** Weighted events and hazards by group and level, and how many histories came to a level. */
-  static final class Evidence {
-    final double[][] events;
-    final double[][] hazard;
-    final WeightedTally[] visits;
-
-    Evidence(int groups, int levels) {
-      events = new double[groups][levels];
-      hazard = new double[groups][levels];
-      visits = new WeightedTally[levels];
-      for (int v = 0; v < levels; v++) {
-        visits[v] = new WeightedTally();
-      }
-    }
-
-    void merge(Evidence other) {
-      for (int v = 0; v < visits.length; v++) {
-        visits[v].merge(other.visits[v]);
-        for (int g = 0; g < events.length; g++) {
-          events[g][v] += other.events[g][v];
-          hazard[g][v] += other.hazard[g][v];
-        }
-      }
-    }
-
-    void add(double weight, Biasable history) {
-      for (int v = 0; v < visits.length; v++) {
-        boolean visited = false;
-        for (int g = 0; g < events.length; g++) {
-          double h = history.hazard(g, v);
-          events[g][v] += weight * history.events(g, v);
-          hazard[g][v] += weight * h;
-          visited |= h > 0;
-        }
-        if (visited) {
-          visits[v].add(weight);
-        }
-      }
-    }
-  }
-
   final WeightedTally any = new WeightedTally();
   final WeightedTally bytes = new WeightedTally();
   final WeightedTally everything = new WeightedTally();
-
-  /** Squares of bytes, for what plain histories would do. */
-  private final WeightedTally squares = new WeightedTally();
-
   final Evidence forAny;
   final Evidence forBytes;
   final Evidence forEverything;
   private final LossesNow now = new LossesNow();
+  private double squaresOfBytes;
 
   TuningRound(int groups, int levels) {
     forAny = new Evidence(groups, levels);
@@ -84,7 +40,6 @@ final class TuningRound extends LossLedger {
     any.addHistories(count);
     bytes.addHistories(count);
     everything.addHistories(count);
-    squares.addHistories(count);
     return this;
   }
 
@@ -92,7 +47,7 @@ final class TuningRound extends LossLedger {
     any.merge(batch.any);
     bytes.merge(batch.bytes);
     everything.merge(batch.everything);
-    squares.merge(batch.squares);
+    squaresOfBytes += batch.squaresOfBytes;
     forAny.merge(batch.forAny);
     forBytes.merge(batch.forBytes);
     forEverything.merge(batch.forEverything);
@@ -102,7 +57,7 @@ final class TuningRound extends LossLedger {
     if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
       any.add(weight);
       bytes.add(weight * now.bytes);
-      squares.add(weight * now.bytes * now.bytes);
+      squaresOfBytes += weight * now.bytes * now.bytes;
       forAny.add(weight, histories);
       forBytes.add(weight * now.bytes, histories);
       if (now.everything) {
@@ -114,6 +69,6 @@ final class TuningRound extends LossLedger {
 
   /** Relative variance of bytes in one plain history. */
   double plainBytesVariance() {
-    return squares.mean() / (bytes.mean() * bytes.mean()) - 1;
+    return squaresOfBytes * bytes.histories() / (bytes.sum() * bytes.sum()) - 1;
   }
 }
