@@ -102,7 +102,7 @@ final class Converters {
       Matcher parts = parts(text);
       boolean right = parts.matches() && parts.group(2).matches("|y|years?");
       double years = right ? Double.parseDouble(parts.group(1)) : 0;
-      if (!(years > 0)) {
+      if (!(years > 0 && Double.isFinite(years))) {
         throw new TypeConversionException("'" + text + "' is not a number of years above 0");
       }
       return years;

@@ -62,8 +62,7 @@ final class InspectCommand implements Callable<Integer> {
       description = "Print the JSON Schema of scenario files, for an editor, and nothing else.")
   private boolean schema;
 
-  @Option(names = "--years", paramLabel = "N", description = "Another horizon than the file's.")
-  private Double years;
+  @Mixin private YearsOption years;
 
   @Mixin private JsonOption json;
 
@@ -87,14 +86,11 @@ final class InspectCommand implements Callable<Integer> {
     if (file == null) {
       throw new ParameterException(spec.commandLine(), "which scenario file? (or --schema)");
     }
-    if (years != null && !(years > 0 && Double.isFinite(years))) {
-      throw new ParameterException(spec.commandLine(), "--years must be above 0: " + years);
-    }
     if (!Files.isRegularFile(file)) {
       throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
     }
     Inspected read = source.read(file);
-    Studio studio = years == null ? read.studio() : read.studio().withYears(years);
+    Studio studio = years.over(read.studio());
     List<Outlook> outlooks = Outlook.of(studio);
     json.write(
         host,

@@ -16,12 +16,7 @@ final class SimulationOptions {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  @Option(
-      names = "--years",
-      paramLabel = "YEARS",
-      converter = Converters.Years.class,
-      description = "How far to look ahead (default: the scenario's years).")
-  private Double years;
+  @Mixin private YearsOption years;
 
   @Mixin private LuckOptions luck;
 
@@ -86,6 +81,6 @@ final class SimulationOptions {
 
   /** The studio over the years asked for, if any were. */
   Studio over(Studio studio) {
-    return years == null ? studio : studio.withYears(years);
+    return years.over(studio);
   }
 }

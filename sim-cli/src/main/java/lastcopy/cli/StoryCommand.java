@@ -95,12 +95,7 @@ final class StoryCommand implements Callable<Integer> {
       description = "Seed of all luck; the same seed and number tell the same (default: 1).")
   private long seed;
 
-  @Option(
-      names = "--years",
-      paramLabel = "YEARS",
-      converter = Converters.Years.class,
-      description = "How far to look ahead (default: the scenario's years).")
-  private Double years;
+  @Mixin private YearsOption years;
 
   @Option(
       names = "--histories",
@@ -139,7 +134,7 @@ final class StoryCommand implements Callable<Integer> {
       throw wrong("no such scenario file: " + file);
     }
     Studio read = host.scenarios().load(file).studio();
-    Studio studio = years == null ? read : read.withYears(years);
+    Studio studio = years.over(read);
     Layout layout = layout(studio);
     Told told = choose(studio, layout);
     StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
