@@ -69,7 +69,7 @@ final class Clips {
     }
   }
 
-  /** A rebuild is done that read so many bytes without redundancy. */
+  /** A rebuild is done that read so many bytes of footage without redundancy. */
   void readByRebuild(int copy, double bytes, int slot, int k) {
     long source = plan.slotSource[slot];
     int errors =

@@ -337,11 +337,6 @@ final class Plan {
     return heldBytes / usableDrives(c) / rebuildPerHour[c];
   }
 
-  /** Bytes that a rebuild reads: a whole drive of a mirror, all whole drives of a parity set. */
-  double rebuildReads(int c, boolean all, double heldBytes) {
-    return all ? driveSize[c] * usableDrives(c) : heldBytes;
-  }
-
   private int usableDrives(int c) {
     Medium.DriveSet set = copy[c].driveSet().orElseThrow();
     return set.arrangement().usableDrives(set.drives());

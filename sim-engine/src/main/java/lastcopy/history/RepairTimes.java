@@ -54,7 +54,7 @@ final class RepairTimes {
   /**
    * Hours of the rebuild after it.
    *
-   * @param inUse bytes held when it starts, of which nothing is read if all is rebuilt
+   * @param inUse bytes held when it starts, which decide nothing if all is rebuilt
    */
   double rebuildHours(int slot, int k, double inUse) {
     int copy = plan.copyOfSlot[slot];

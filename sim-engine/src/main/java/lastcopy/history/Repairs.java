@@ -12,6 +12,8 @@ final class Repairs implements Mechanism {
   private final Stage stage;
   private final Plan plan;
   private final int[] failures;
+
+  /** Bytes that the copy held when the rebuild of a slot started, which reads the part in use. */
   private final double[] inUse;
 
   Repairs(Stage stage) {
@@ -68,8 +70,8 @@ final class Repairs implements Mechanism {
   private void wholeAgain(int slot, int copy) {
     if (plan.readErrors[copy] > 0 && stage.down[copy] == plan.survives[copy]) {
       boolean all = stage.times.rebuild(copy).reads() == Rebuild.Reads.ALL;
-      stage.clips.readByRebuild(
-          copy, plan.rebuildReads(copy, all, inUse[slot]), slot, failures[slot] - 1);
+      double held = all ? stage.heldBytes(copy) : inUse[slot]; // nothing to lose in empty space
+      stage.clips.readByRebuild(copy, held, slot, failures[slot] - 1);
     }
     stage.down[copy]--;
     stage.lives.renew(slot);

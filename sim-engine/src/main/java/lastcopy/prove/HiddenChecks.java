@@ -55,7 +55,8 @@ final class HiddenChecks {
                     markov(MIRROR, 2, 5_000, 50)
                         .hiding(new Exponential(2_000), Optional.of(new Exponential(200)))
                         .overHours(2_000))
-            .from("hand arithmetic: a read error in an 8 TB rebuild, 1e-15 per bit");
+            .from(
+                "hand arithmetic: a read error in the rebuild of a full set of 8 TB, 1e-15 per bit");
     rebuild(topic, 4, ".175");
     rebuild(topic, 6, ".274");
     rebuild(topic, 8, ".361");
@@ -70,6 +71,7 @@ final class HiddenChecks {
         printed(printed),
         () ->
             Rig.set(PARITY, drives, new Exponential(YEAR), new Fixed(0))
+                .full()
                 .misreading(1e-15)
                 .over(0.2),
         per(LayoutResult::lossEvents, rebuilds));

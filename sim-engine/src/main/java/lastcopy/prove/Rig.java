@@ -26,14 +26,16 @@ import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 
 /**
- * Builds the small studios of the proof: a terabyte on hand, no shoots, a working copy that is seen
- * and replaced at once and stands where nothing happens, unless it is told otherwise.
+ * Builds the small studios of the proof: a terabyte on hand, no shoots, drives of 8 TB, a working
+ * copy that is seen and replaced at once and stands where nothing happens, unless it is told
+ * otherwise.
  */
 final class Rig {
 
   /** So fast that a terabyte crosses in a nanosecond: time drops out. Bytes per second. */
   private static final double AT_ONCE = 1e21;
 
+  private static final double DRIVE = 8 * Units.TB;
   private static final double BEYOND_ANY_HORIZON = 1e9;
 
   private final List<Copy> others = new ArrayList<>();
@@ -55,6 +57,7 @@ final class Rig {
   private Optional<Copy.Spoils> spoils = Optional.empty();
   private Optional<Copy.Rotation> rotation = Optional.empty();
   private Desk desk = Desk.QUIET;
+  private double onHand = Units.TB;
   private Shoots shoots = new Shoots(BEYOND_ANY_HORIZON, Units.TB, Shoots.Spacing.EVEN);
   private Place place = new Place("quiet", List.of());
   private Optional<Box> box = Optional.empty();
@@ -159,6 +162,12 @@ final class Rig {
     return this;
   }
 
+  /** So much on hand that the set of the working copy is full. */
+  Rig full() {
+    onHand = arrangement.usableDrives(drives) * DRIVE;
+    return this;
+  }
+
   Rig shooting(double everyHours, double bytes) {
     shoots = new Shoots(everyHours, bytes, Shoots.Spacing.EVEN);
     return this;
@@ -200,7 +209,7 @@ final class Rig {
     copies.addAll(others);
     Footage footage =
         new Footage(
-            Units.TB,
+            onHand,
             shoots,
             0,
             OptionalDouble.empty(),
@@ -237,7 +246,7 @@ final class Rig {
     DriveModel model =
         new DriveModel(
             "drive",
-            8 * Units.TB,
+            DRIVE,
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),

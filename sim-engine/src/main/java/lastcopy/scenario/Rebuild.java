@@ -11,7 +11,7 @@ import lastcopy.law.Law;
  */
 public record Rebuild(Time time, Reads reads) {
 
-  /** What a rebuild reads, which decides its time at a rate, and its read errors. */
+  /** What a rebuild reads, which decides its time at a rate; only footage can be lost by it. */
   public enum Reads {
     /** The whole drive. */
     ALL,

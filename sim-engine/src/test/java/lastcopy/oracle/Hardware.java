@@ -171,12 +171,14 @@ final class Hardware {
         wait + luck.time(vault.copy.repair().arrival()),
         () -> {
           Medium.DriveSet set = vault.set().orElseThrow();
+          boolean whole = set.rebuild().reads() == Rebuild.Reads.ALL;
+          double inUse = vault.live.size();
           double perDrive =
-              set.rebuild().reads() == Rebuild.Reads.ALL
-                  ? set.model().sizeBytes()
-                  : vault.live.size() / (vault.disks.size() - vault.survives());
+              whole ? set.model().sizeBytes() : inUse / (vault.disks.size() - vault.survives());
           ifStillThere(
-              vault, rebuildHours(vault, set, perDrive), () -> rebuilt(vault, disk, perDrive));
+              vault,
+              rebuildHours(vault, set, perDrive),
+              () -> rebuilt(vault, disk, whole ? vault.live.size() : inUse));
         });
   }
 
@@ -186,9 +188,8 @@ final class Hardware {
         : bytes / (Ways.rebuild(vault.copy) * Units.SECONDS_PER_HOUR);
   }
 
-  private void rebuilt(Vault vault, Disk disk, double perDrive) {
+  private void rebuilt(Vault vault, Disk disk, double reads) {
     if (vault.down() == vault.survives()) {
-      double reads = perDrive * (vault.disks.size() - vault.survives());
       double mean = BITS * reads * vault.set().orElseThrow().readErrorsPerBit();
       world.losesClips(luck.poisson(mean), vault.live, List.of(vault));
     }

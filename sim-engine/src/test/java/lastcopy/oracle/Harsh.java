@@ -153,7 +153,7 @@ final class Harsh {
         "read errors of double parity and of a refill from a drive",
         random(),
         set("main", Arrangement.DOUBLE_PARITY, 4, 250)
-            .sized(150)
+            .sized(600)
             .readErrors(4e-13)
             .rebuildsAt(3, Rebuild.Reads.ALL),
         single("far", 500).readErrors(8e-13).nightly("main", 3, 2));

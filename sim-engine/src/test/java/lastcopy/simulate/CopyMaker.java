@@ -149,9 +149,9 @@ final class CopyMaker {
     return this;
   }
 
-  /** Rebuilds read the part in use only. */
-  CopyMaker readsUsed() {
-    reads = Rebuild.Reads.USED;
+  /** What a rebuild reads. */
+  CopyMaker reads(Rebuild.Reads what) {
+    reads = what;
     return this;
   }
 

@@ -97,7 +97,7 @@ class RareBruteForceTest {
             .life(new Weibull(1.2, 3_000, 0))
             .rebuild(new Fixed(2))
             .driveBytes(8 * Units.TB)
-            .readErrors(2e-14);
+            .readErrors(1e-13);
     CopyMaker far = CopyMaker.single("far", new Fixed(1e12)).nightly("main", 2, 2.5e6);
     return Studios.of(YEAR / 2, footage, Studios.layout("two", main, far));
   }
