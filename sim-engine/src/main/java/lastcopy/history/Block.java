@@ -34,6 +34,11 @@ final class Block {
     }
   }
 
+  /** The number of its i-th history. */
+  long number(int i) {
+    return first + i;
+  }
+
   /** What makes the draws of its i-th history its own. */
   long historyKey(int i) {
     return keys[i];

@@ -11,18 +11,23 @@ import lastcopy.law.Law;
  */
 final class Frailty {
 
-  private final Stage stage;
   private final Plan plan;
+  private final Draws draws;
   private final double[] ofBatch;
 
-  Frailty(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Frailty(Plan plan, Draws draws) {
+    this.plan = plan;
+    this.draws = draws;
     ofBatch = new double[plan.batchSource.length];
   }
 
   void clear() {
     Arrays.fill(ofBatch, Double.NaN);
+  }
+
+  /** The age at the start of a slot's first drive. */
+  double ageAtStart(int slot) {
+    return draws.remaining(plan.age[slot], 0, Draws.key(plan.slotSource[slot], Draws.AGE, 0));
   }
 
   /** The multiplier of a drive in service at the start; the ages of its batch are drawn with it. */
@@ -36,7 +41,7 @@ final class Frailty {
       for (int s = 0; s < plan.slots; s++) {
         if (plan.batchOf[s] == batch && plan.enters[s] == 0) {
           Law law = plan.life[s];
-          survived += law.cumulativeHazard(stage.lives.ageAtStart(s));
+          survived += law.cumulativeHazard(ageAtStart(s));
         }
       }
       ofBatch[batch] = draw(plan.batchSource[batch], plan.spread[slot], survived);
@@ -56,6 +61,6 @@ final class Frailty {
 
   private double draw(long key, double spread, double survived) {
     double shape = 1 / spread;
-    return stage.draws.gamma(shape, key) / (shape + survived);
+    return draws.gamma(shape, key) / (shape + survived);
   }
 }

@@ -48,7 +48,7 @@ final class Lives implements Mechanism {
           Double.isNaN(plan.enters[s]) ? Plan.entry(stage.shoots, offset(s)) : plan.enters[s];
       if (entered[s] <= plan.horizon) {
         boolean later = entered[s] > 0;
-        double age = later ? plan.boughtAt[s] : ageAtStart(s);
+        double age = later ? plan.boughtAt[s] : stage.frailty.ageAtStart(s);
         frailty[s] = later ? stage.frailty.later(s, 0, age) : stage.frailty.atStart(s);
         begin(s, entered[s], age, plan.firstLifeKey[s]);
         if (later && stage.witness != null) {
@@ -56,11 +56,6 @@ final class Lives implements Mechanism {
         }
       }
     }
-  }
-
-  /** The age at the start of a slot's first drive. */
-  double ageAtStart(int slot) {
-    return stage.draws.remaining(plan.age[slot], 0, Draws.key(plan.slotSource[slot], Draws.AGE, 0));
   }
 
   private double offset(int slot) {

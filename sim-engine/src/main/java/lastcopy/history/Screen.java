@@ -19,6 +19,7 @@ final class Screen {
   private final Draws draws;
   private final double[] limit;
   private final LoneSet[] sets;
+  private final PlayedSet[] played;
   private final LoneOutage outage;
 
   /** Sources, slots or strikers, of which one at most that takes the working copy may happen. */
@@ -51,14 +52,19 @@ final class Screen {
     block = new Block(draws);
     RepairTimes times = new RepairTimes(plan, draws);
     List<LoneSet> healing = new ArrayList<>();
+    List<PlayedSet> strained = new ArrayList<>();
     boolean[] alone = new boolean[plan.copies];
     for (int c = 0; c < plan.copies; c++) {
-      alone[c] = LoneSet.stands(plan, times, c);
-      if (alone[c]) {
+      if (LoneSet.stands(plan, times, c)) {
+        alone[c] = true;
         healing.add(new LoneSet(plan, block, times, c, limit));
+      } else if (PlayedSet.stands(plan, times, c)) {
+        alone[c] = true;
+        strained.add(new PlayedSet(plan, draws, times, c));
       }
     }
     sets = healing.toArray(new LoneSet[0]);
+    played = strained.toArray(new PlayedSet[0]);
     outage = new LoneOutage(plan, draws, times, course, limit);
     int[] all =
         IntStream.range(0, limit.length)
@@ -145,6 +151,13 @@ final class Screen {
     safe = ~several;
     for (LoneSet set : sets) {
       safe &= ~set.fails();
+    }
+    for (PlayedSet set : played) {
+      for (long left = safe & set.happens(block, limit); left != 0; left &= left - 1) {
+        int i = Long.numberOfTrailingZeros(left);
+        draws.start(block.number(i));
+        safe &= set.fails() ? ~(1L << i) : -1;
+      }
     }
   }
 

@@ -63,7 +63,7 @@ final class Stage {
     times = new RepairTimes(plan, draws);
     clocks = new Clocks(this);
     lives = new Lives(this);
-    frailty = new Frailty(this);
+    frailty = new Frailty(plan, draws);
     repairs = new Repairs(this);
     defects = new Defects(this);
     clips = new Clips(this);

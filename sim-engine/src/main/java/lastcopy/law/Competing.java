@@ -7,9 +7,12 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * Competing risks: whichever law comes first. Cumulative hazards add up, which gives the bathtub
  * curve from a falling and a rising hazard.
  *
- * @param laws at least one
+ * <p>One deviate gives one life, as for every law: the sum is inverted, not each law, so that a
+ * factor on the hazard is a factor on all of it. A table of the sum, made once, leads to within
+ * 1e-7 of the inverse, and a step of Newton's method to its last digits; where that is not so (at
+ * an atom, a jump of the hazard, a flat stretch, beyond the table) the inverse is searched.
  */
-public record Competing(List<Law> laws) implements Law {
+public final class Competing implements Law {
 
   private static final int NEWTON_STEPS = 20;
   private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
@@ -20,35 +23,80 @@ public record Competing(List<Law> laws) implements Law {
   private static final int HALVINGS = 60;
   private static final int STRETCHES = 8;
 
-  /** Copies the list. */
-  public Competing {
-    laws = List.copyOf(laws);
+  /** Newton's method squares an error that is small: 1e-7 becomes some 1e-14. */
+  private static final double CLOSE = 1e-7;
+
+  private static final int FEW_STEPS = 4;
+
+  private final List<Law> laws;
+  private final Law[] law;
+  private final HazardTable table;
+
+  /**
+   * The sum of laws.
+   *
+   * @param laws at least one
+   */
+  public Competing(List<Law> laws) {
     if (laws.isEmpty()) {
       throw new IllegalArgumentException("a sum of laws needs at least one law");
     }
+    this.laws = List.copyOf(laws);
+    law = laws.toArray(new Law[0]);
+    table = new HazardTable(this);
+  }
+
+  /** The laws as given. */
+  public List<Law> laws() {
+    return laws;
   }
 
   @Override
   public double cumulativeHazard(double age) {
     double sum = 0;
-    for (Law law : laws) {
-      sum += law.cumulativeHazard(age);
+    for (Law each : law) {
+      sum += each.cumulativeHazard(age);
     }
     return sum;
+  }
+
+  @Override
+  public double inverseCumulativeHazard(double hazard) {
+    int cell = table.cell(hazard);
+    if (cell < 0) {
+      return search(hazard);
+    }
+    double low = table.age(cell);
+    double high = table.age(cell + 1);
+    double guess = table.guess(cell, hazard);
+    for (int i = 0; i < FEW_STEPS && guess >= low && guess <= high; i++) {
+      double reached = 0;
+      double slope = 0;
+      for (Law each : law) {
+        double part = each.cumulativeHazard(guess);
+        reached += part;
+        slope += each.hazard(guess, part);
+      }
+      double step = (hazard - reached) / slope;
+      guess += step;
+      if (Math.abs(step) <= CLOSE * guess) {
+        return guess;
+      }
+    }
+    return search(hazard);
   }
 
   /**
    * By Newton's method kept inside a bracket, then bisection to the last digit. The time is at most
    * the least of the laws' own inverses.
    */
-  @Override
-  public double inverseCumulativeHazard(double hazard) {
+  private double search(double hazard) {
     if (hazard <= 0) {
       return 0;
     }
     double high = Double.POSITIVE_INFINITY;
-    for (Law law : laws) {
-      high = Math.min(high, law.inverseCumulativeHazard(hazard));
+    for (Law each : law) {
+      high = Math.min(high, each.inverseCumulativeHazard(hazard));
     }
     if (Double.isInfinite(high)) {
       high = largestFiniteBracket(hazard);
@@ -115,8 +163,8 @@ public record Competing(List<Law> laws) implements Law {
   @Override
   public double hazard(double age) {
     double sum = 0;
-    for (Law law : laws) {
-      sum += law.hazard(age);
+    for (Law each : law) {
+      sum += each.hazard(age);
     }
     return sum;
   }
@@ -141,5 +189,20 @@ public record Competing(List<Law> laws) implements Law {
       end /= 2;
     }
     return sum + end; // what is left is too short for anything to happen in it
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Competing sum && laws.equals(sum.laws);
+  }
+
+  @Override
+  public int hashCode() {
+    return laws.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Competing" + laws;
   }
 }

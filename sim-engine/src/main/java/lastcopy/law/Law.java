@@ -33,6 +33,16 @@ public sealed interface Law permits Exponential, Weibull, Fixed, Uniform, ByAge,
   /** The hazard h(t) per hour at an age in hours; infinite at an atom. */
   double hazard(double age);
 
+  /**
+   * The hazard at an age of which the cumulative hazard is known, which may save reckoning.
+   *
+   * @param age in hours, at least 0
+   * @param cumulative H(age)
+   */
+  default double hazard(double age, double cumulative) {
+    return hazard(age);
+  }
+
   /** The mean in hours, or positive infinity. */
   double mean();
 

@@ -36,6 +36,11 @@ public record Weibull(double shape, double scale, double location) implements La
   }
 
   @Override
+  public double hazard(double age, double cumulative) {
+    return age > location ? shape * cumulative / (age - location) : hazard(age);
+  }
+
+  @Override
   public double mean() {
     return location + scale * Gamma.gamma(1 + 1 / shape);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
@@ -82,24 +83,33 @@ final class RandomStudios {
 
   /** A studio in which sets only fail and heal, places have mishaps and feeds lag. */
   Studio nextWithoutTricks() {
+    return without(RandomStudios::withoutTricks);
+  }
+
+  /** The same, but drives of a set matter to each other, are swapped, and hide unread bits. */
+  Studio nextOfSetsWithTricks() {
+    return without(set -> set);
+  }
+
+  private Studio without(UnaryOperator<Medium.DriveSet> tricks) {
     Studio drawn = next();
     Footage f = drawn.footage();
     Footage footage =
         new Footage(
             f.onHandBytes(), f.shoots(), 0, OptionalDouble.empty(), GB, OptionalDouble.empty());
     List<Copy> copies =
-        drawn.layouts().get(0).copies().stream().map(RandomStudios::withoutTricks).toList();
+        drawn.layouts().get(0).copies().stream().map(c -> withoutTricks(c, tricks)).toList();
     Layout layout = new Layout("only", "only", copies, OptionalDouble.empty());
     return new Studio(
         "random", drawn.years(), Optional.empty(), footage, Desk.QUIET, List.of(layout));
   }
 
-  private static Copy withoutTricks(Copy copy) {
+  private static Copy withoutTricks(Copy copy, UnaryOperator<Medium.DriveSet> tricks) {
     return new Copy(
         copy.id(),
         copy.place(),
         copy.box(),
-        copy.driveSet().<Medium>map(RandomStudios::withoutTricks).orElse(copy.medium()),
+        copy.driveSet().<Medium>map(tricks).orElse(copy.medium()),
         copy.repair(),
         copy.feed().map(RandomStudios::withoutStops),
         copy.restoresAt(),

@@ -76,7 +76,12 @@ class ScreenTest {
     "never replaced, true",
     "stripe, true",
     "burgled, true",
-    "strained, false"
+    "strained, true",
+    "strained sum, true",
+    "one batch, true",
+    "batch of a certain age, true",
+    "swapped, true",
+    "unreadable, false"
   })
   void passesWhatHeals(String kind, boolean decidesAll) {
     look(DriveSets.studio(kind), decidesAll);

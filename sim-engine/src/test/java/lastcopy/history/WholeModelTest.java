@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What must hold for any studio of the whole model, over studios drawn from a fixed seed; nothing
@@ -41,12 +43,13 @@ class WholeModelTest {
    * What the screen passes without playing it loses nothing, and what it does not pass loses what
    * it loses: ledgers that want no time are screened, stories never.
    */
-  @Test
-  void screenedAsPlayed() {
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void screenedAsPlayed(boolean setsWithTricks) {
     RandomStudios studios = new RandomStudios(44);
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = studios.nextWithoutTricks();
+      Studio studio = setsWithTricks ? studios.nextOfSetsWithTricks() : studios.nextWithoutTricks();
       History history = new History(studio, studio.layouts().get(0), 5);
       for (int k = 0; k < 5 * HISTORIES; k++) {
         Log screened = new Log(false);

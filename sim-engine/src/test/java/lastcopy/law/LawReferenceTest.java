@@ -102,6 +102,30 @@ class LawReferenceTest {
     }
   }
 
+  /** The inverse of a sum, quick where it is smooth, against its own cumulative hazard. */
+  @Test
+  void sumsAreInvertedToTheirLastDigits() {
+    List<Law> kinds =
+        List.of(
+            new Exponential(80_000),
+            new Weibull(0.5, 5e6, 0),
+            new Weibull(4, 90_000, 300),
+            new ByAge(List.of(0.05, 0.0, 0.02, 0.3)),
+            new Uniform(20_000, 300_000),
+            new Fixed(70_000));
+    for (Law a : kinds) {
+      for (Law b : kinds) {
+        Law sum = new Competing(List.of(a, b));
+        for (double hazard = 0x1p-40; hazard < 200; hazard *= 1.37) {
+          double time = sum.inverseCumulativeHazard(hazard);
+          String what = sum + " at " + hazard;
+          assertThat(sum.cumulativeHazard(time * (1 + 1e-12))).as(what).isGreaterThan(hazard);
+          assertThat(sum.cumulativeHazard(time * (1 - 1e-12))).as(what).isLessThan(hazard);
+        }
+      }
+    }
+  }
+
   @Test
   void edgesAreWhereTheyShouldBe() {
     assertThat(new Fixed(0).remaining(0, 1)).isZero();

@@ -1,7 +1,9 @@
 package lastcopy.simulate;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import lastcopy.law.ByAge;
+import lastcopy.law.Competing;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Uniform;
@@ -46,12 +48,32 @@ public final class DriveSets {
               .life(new Weibull(2, 30_000, 0))
               .aged(new Uniform(0, 20_000));
       case "by age" ->
-          CopyMaker.set("main", Arrangement.PARITY, 3)
-              .life(new ByAge(java.util.List.of(0.1, 0.3, 0.5)));
+          CopyMaker.set("main", Arrangement.PARITY, 3).life(new ByAge(List.of(0.1, 0.3, 0.5)));
       case "never replaced" ->
           often.apply(CopyMaker.set("main", Arrangement.MIRROR, 4)).neverReplaced();
       case "stripe" -> often.apply(CopyMaker.set("main", Arrangement.STRIPE, 2));
       case "strained" -> often.apply(CopyMaker.set("main", Arrangement.MIRROR, 2)).strain(5);
+      case "strained sum" ->
+          CopyMaker.set("main", Arrangement.MIRROR, 3)
+              .life(
+                  new Competing(
+                      List.of(new Weibull(0.7, 60_000, 0), new Weibull(3, 40_000, 1_000))))
+              .strain(6);
+      case "one batch" ->
+          often.apply(CopyMaker.set("main", Arrangement.PARITY, 4)).batch("spring", 0.7).strain(2);
+      case "batch of a certain age" ->
+          CopyMaker.set("main", Arrangement.DOUBLE_PARITY, 5)
+              .life(new Weibull(2, 30_000, 0))
+              .aged(new Uniform(0, 20_000))
+              .boughtAt(3_000)
+              .batch("spring", 2);
+      case "swapped" ->
+          CopyMaker.set("main", Arrangement.MIRROR, 2)
+              .life(new Weibull(3, 15_000, 0))
+              .aged(new Uniform(0, 4_000))
+              .replacedAt(9_000);
+      case "unreadable" ->
+          often.apply(CopyMaker.set("main", Arrangement.MIRROR, 2)).readErrors(2e-15);
       case "burgled" ->
           often
               .apply(CopyMaker.set("main", Arrangement.MIRROR, 2))
