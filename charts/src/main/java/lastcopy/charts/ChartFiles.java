@@ -1,9 +1,7 @@
 package lastcopy.charts;
 
-import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,7 +12,6 @@ import java.util.function.Supplier;
 import lastcopy.simulate.Comparison;
 import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
-import org.jfree.svg.SVGGraphics2D;
 
 /** Writes charts to files, each whole or not at all. */
 public final class ChartFiles {
@@ -95,15 +92,7 @@ public final class ChartFiles {
     if (format == Format.PNG) {
       ChartUtils.writeChartAsPNG(out, chart, WIDTH, HEIGHT);
     } else {
-      out.write(svg(chart).getBytes(StandardCharsets.UTF_8));
+      SvgDrawing.of(chart, WIDTH, HEIGHT).writeTo(out);
     }
-  }
-
-  private static String svg(JFreeChart chart) {
-    SVGGraphics2D graphics = new SVGGraphics2D(WIDTH, HEIGHT);
-    // A fixed prefix, so that the same chart gives the same file.
-    graphics.setDefsKeyPrefix("lastcopy");
-    chart.draw(graphics, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
-    return graphics.getSVGDocument();
   }
 }

@@ -20,6 +20,11 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 class ChartsTest {
 
@@ -116,10 +121,64 @@ class ChartsTest {
     assertThat(ImageIO.read(directory.resolve("loss-curve.png").toFile()).getWidth())
         .isEqualTo(900);
     Path svg = directory.resolve("exceedance.svg");
-    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-    factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
-    assertThat(factory.newDocumentBuilder().parse(svg.toFile()).getDocumentElement().getTagName())
-        .isEqualTo("svg");
+    assertThat(parsed(svg).getDocumentElement().getTagName()).isEqualTo("svg");
+  }
+
+  /** An editor, a browser and a reader of a screen must need nothing but the file. */
+  @Test
+  void anSvgStandsAloneAndSaysWhatItShows() throws Exception {
+    Path file = directory.resolve("alone.svg");
+    ChartFiles.write(LossCurveChart.of(Sample.result(), DATE), file, ChartFiles.Format.SVG);
+    Document document = parsed(file);
+    assertThat(document.getDoctype()).isNull();
+    Element root = document.getDocumentElement();
+    assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 900 560");
+    assertThat(root.getAttribute("role")).isEqualTo("img");
+    Node title = root.getFirstChild();
+    assertThat(title.getNodeName()).isEqualTo("title");
+    assertThat(title.getTextContent()).contains("loses footage", "Harbour Lane Films");
+    Node description = title.getNextSibling();
+    assertThat(description.getNodeName()).isEqualTo("desc");
+    assertThat(description.getTextContent())
+        .contains("Chance of losing any footage (of 1,000 studios), against: Years from today")
+        .contains("One external drive; Two drives mirrored in one box")
+        .contains("95 % pointwise sampling intervals", "2026-03-14");
+    assertThat(root.getAttribute("aria-labelledby").split(" "))
+        .containsExactly(
+            ((Element) title).getAttribute("id"), ((Element) description).getAttribute("id"));
+    // The only address is the name of the format itself.
+    String text = Files.readString(file);
+    assertThat(text.replace("xmlns=\"http://www.w3.org/2000/svg\"", ""))
+        .doesNotContain("://", "href", "<!DOCTYPE", "<style", "<image");
+    assertThat(text).contains(">One external drive</text>").contains("stroke-dasharray");
+  }
+
+  /** Characters that XML 1.0 has no way to write, and those that it writes as references. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "a\u0000b",
+        "a\u001bb",
+        "a\ufffeb",
+        "a\ud800b",
+        "<a> & \"b\"",
+        "\u5bfa\ud83c\udfa5"
+      })
+  void anSvgIsWellFormedWhateverTheNames(String name) throws Exception {
+    JFreeChart chart = LossCurveChart.of(Sample.result(), DATE);
+    chart.setTitle(name);
+    Path file = directory.resolve("name.svg");
+    ChartFiles.write(chart, file, ChartFiles.Format.SVG);
+    String kept = name.replaceAll("[\u0000\u001b\ufffe\ud800]", "\ufffd");
+    assertThat(parsed(file).getDocumentElement().getFirstChild().getTextContent())
+        .startsWith(kept + " ");
+  }
+
+  /** Fails on whatever is not well-formed, and on any document type. */
+  private static Document parsed(Path svg) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    return factory.newDocumentBuilder().parse(svg.toFile());
   }
 
   @Test

@@ -1,0 +1,231 @@
+package lastcopy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.jar.JarFile;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The finished jar: every command runs from it, and what its libraries ask for is in it. */
+class ShadedJarIT {
+
+  private static final Path JAR = Path.of("target", "lastcopy.jar").toAbsolutePath();
+  private static final String DEMO =
+      Path.of("..", "scenarios", "harbour-mirror-or-far-copy.yaml").toAbsolutePath().toString();
+
+  @TempDir Path directory;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"compare", "inspect", "story", "prove"})
+  void everyCommandExplainsItself(String command) throws Exception {
+    assertThat(run("-jar", JAR.toString(), command, "--help"))
+        .contains("Usage: lastcopy " + command);
+  }
+
+  /** Classes that were left out, and that something asks for by name, would be missed here. */
+  @Test
+  void comparingWritesTablesAndChartsOfBothFormats() throws Exception {
+    String told =
+        run(
+            "-jar",
+            JAR.toString(),
+            "compare",
+            DEMO,
+            "--histories",
+            "3000",
+            "--json",
+            at("result.json"),
+            "--csv",
+            at("tables"),
+            "--charts",
+            at("charts"));
+    assertThat(told).contains("Tern Street Films");
+    assertThat(Files.readString(directory.resolve("result.json"))).contains("lastcopy-result/1");
+    try (Stream<Path> tables = Files.list(directory.resolve("tables"))) {
+      assertThat(tables).isNotEmpty();
+    }
+    for (String name : List.of("loss-curve", "exceedance")) {
+      Path png = directory.resolve("charts").resolve(name + ".png");
+      assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(900);
+      Path svg = directory.resolve("charts").resolve(name + ".svg");
+      String root =
+          DocumentBuilderFactory.newInstance()
+              .newDocumentBuilder()
+              .parse(svg.toFile())
+              .getDocumentElement()
+              .getTagName();
+      assertThat(root).isEqualTo("svg");
+    }
+  }
+
+  @Test
+  void inspectingReadsAScenarioAndItsMistakes() throws Exception {
+    String jar = JAR.toString();
+    assertThat(run("-jar", jar, "inspect", DEMO, "--json", "-")).contains("lastcopy-inspect/1");
+    assertThat(run("-jar", jar, "inspect", "--schema")).contains("json-schema.org");
+    Path wrong = directory.resolve("wrong.yaml");
+    Files.writeString(wrong, Files.readString(Path.of(DEMO)).replace("footage:", "fotage:"));
+    assertThat(run(ExitStatus.SCENARIO, List.of("-jar", jar, "inspect", wrong.toString())))
+        .contains("Did you mean 'footage'");
+  }
+
+  @Test
+  void aStoryIsTold() throws Exception {
+    String told =
+        run("-jar", JAR.toString(), "story", DEMO, "--layout", "one-drive", "--json", "-");
+    assertThat(told).contains("lastcopy-story/1");
+  }
+
+  /** The LGPL asks that JFreeChart can be exchanged; NOTICE says how. */
+  @Test
+  void anotherChartLibraryIsTakenWhenItComesFirst() throws Exception {
+    Path other = chartLibrary();
+    String loaded =
+        run(
+            "-Xlog:class+load",
+            "-cp",
+            other + java.io.File.pathSeparator + JAR,
+            "lastcopy.cli.Main",
+            "compare",
+            DEMO,
+            "--histories",
+            "1000",
+            "--charts",
+            at("charts"));
+    List<String> charts =
+        loaded.lines().filter(l -> l.contains(" org.jfree.") && l.contains("source:")).toList();
+    assertThat(charts).isNotEmpty().allMatch(l -> l.contains(other.getFileName().toString()));
+    assertThat(directory.resolve("charts").resolve("loss-curve.png")).isNotEmptyFile();
+  }
+
+  @Test
+  void theChartLibraryIsWholeAndUnchanged() throws Exception {
+    try (JarFile own = new JarFile(JAR.toFile());
+        JarFile published = new JarFile(chartLibrary().toFile())) {
+      List<String> names =
+          published.stream().map(e -> e.getName()).filter(n -> n.endsWith(".class")).toList();
+      assertThat(names).hasSizeGreaterThan(500);
+      for (String name : names) {
+        if (!name.equals("module-info.class")) {
+          assertThat(bytes(own, name)).as(name).isEqualTo(bytes(published, name));
+        }
+      }
+    }
+  }
+
+  /**
+   * A library without a text of its own must be named in NOTICE, and only one is under the LGPL.
+   */
+  @Test
+  void everyLibraryHasItsLicence() throws Exception {
+    try (JarFile jar = new JarFile(JAR.toFile())) {
+      String notice = text(jar, "META-INF/NOTICE");
+      assertThat(text(jar, "META-INF/LICENSE")).contains("Apache License", "Version 2.0");
+      List<String> libraries =
+          text(jar, "META-INF/licenses/THIRD-PARTY.txt")
+              .lines()
+              .filter(l -> l.contains(" - ") && !l.contains("(lastcopy:"))
+              .toList();
+      assertThat(libraries).hasSizeGreaterThan(15);
+      Set<String> lgpl = new TreeSet<>();
+      for (String library : libraries) {
+        String artifact = library.replaceFirst(".*\\([^ ]*?:([^: ]*):.*", "$1");
+        Set<String> texts = under(jar, "META-INF/licenses/" + artifact + "-jar/");
+        assertThat(texts.stream().anyMatch(t -> t.contains("LICENSE")) || notice.contains(artifact))
+            .as(library)
+            .isTrue();
+        if (!library.contains("(Apache-2.0)")) {
+          lgpl.add(artifact);
+        }
+      }
+      assertThat(lgpl).containsExactly("jfreechart");
+      assertThat(text(jar, "META-INF/licenses/jfreechart-jar/LICENSE"))
+          .contains("GNU LESSER GENERAL PUBLIC LICENSE", "Version 2.1, February 1999");
+      assertThat(under(jar, "META-INF/licenses/jackson-core-jar/"))
+          .anyMatch(t -> t.endsWith("FastDoubleParser-LICENSE"))
+          .anyMatch(t -> t.endsWith("Schubfach-LICENSE"));
+      assertThat(under(jar, "META-INF/licenses/commons-math3-jar/"))
+          .anyMatch(t -> t.contains("NOTICE"));
+    }
+  }
+
+  /** Parts of libraries that nothing here refers to. */
+  @Test
+  void nothingNeedlessIsInTheJar() throws Exception {
+    try (JarFile jar = new JarFile(JAR.toFile())) {
+      Set<String> names =
+          jar.stream()
+              .map(e -> e.getName())
+              .filter(n -> !n.endsWith("/") && !n.endsWith("package-info.class"))
+              .collect(Collectors.toSet());
+      assertThat(names)
+          .noneMatch(n -> n.startsWith("org/jfree/svg"))
+          .noneMatch(n -> n.startsWith("org/apache/commons/codec/language"))
+          .noneMatch(n -> n.startsWith("org/apache/commons/math3/geometry/euclidean"))
+          .noneMatch(n -> n.startsWith("org/apache/commons/math3/ode"))
+          .noneMatch(n -> n.startsWith("assets/"))
+          .noneMatch(n -> n.startsWith("META-INF/maven/"));
+    }
+  }
+
+  private static Path chartLibrary() throws Exception {
+    return Path.of(
+        org.jfree.chart.JFreeChart.class
+            .getProtectionDomain()
+            .getCodeSource()
+            .getLocation()
+            .toURI());
+  }
+
+  private static Set<String> under(JarFile jar, String folder) {
+    return jar.stream()
+        .map(e -> e.getName())
+        .filter(n -> n.startsWith(folder))
+        .collect(Collectors.toSet());
+  }
+
+  private static String text(JarFile jar, String name) throws IOException {
+    return new String(bytes(jar, name), StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(JarFile jar, String name) throws IOException {
+    assertThat(jar.getEntry(name)).as(name).isNotNull();
+    try (InputStream in = jar.getInputStream(jar.getEntry(name))) {
+      return in.readAllBytes();
+    }
+  }
+
+  private String at(String name) {
+    return directory.resolve(name).toString();
+  }
+
+  private String run(String... arguments) throws Exception {
+    return run(ExitStatus.DONE, List.of(arguments));
+  }
+
+  private String run(int status, List<String> arguments) throws Exception {
+    List<String> line = new ArrayList<>();
+    line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    line.addAll(arguments);
+    Path output = directory.resolve("output.txt");
+    Process process =
+        new ProcessBuilder(line).redirectErrorStream(true).redirectOutput(output.toFile()).start();
+    assertThat(process.waitFor()).as(Files.readString(output)).isEqualTo(status);
+    return Files.readString(output);
+  }
+}
