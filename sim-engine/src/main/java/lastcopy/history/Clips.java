@@ -62,9 +62,10 @@ final class Clips {
 
   private void addDefects(int copy, PositionSet within) {
     spots.clear();
+    place.read(within, copy, -1);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (serves(s) && stage.defects.alive(s)) {
-        Spots.add(within, stage.draws.uniform(stage.defects.spot(s)), plan.clip, spots);
+        place.addDefect(within, s, spots);
       }
     }
   }

@@ -92,6 +92,11 @@ final class Clocks {
     return byTheClock ? bareTimes.bareUntil(stage.now) : bare;
   }
 
+  /** Whether some footage stood in one copy only just before now, as it always does in one copy. */
+  boolean mayLoseNow() {
+    return plan.copies == 1 || bareUntilNow();
+  }
+
   /** A drive begins to age, or to count, at a time. */
   void startLife(int slot, double from, double atAge, double multiplier, long key) {
     age[slot] = atAge;
@@ -170,6 +175,29 @@ final class Clocks {
       likelihood.happened(group, whileBare, count);
     }
     return count;
+  }
+
+  /**
+   * Whether something happens at one instant with a chance. A chance p is a hazard of −ln(1 − p)
+   * that is run up at once, so that a bias multiplies it like any other.
+   *
+   * @param chance in (0, 1)
+   */
+  boolean chance(int group, double chance, long key) {
+    double uniform = stage.draws.uniform(key);
+    if (!likelihood.biased()) {
+      return uniform <= chance;
+    }
+    boolean whileBare = bareUntilNow();
+    double hazard = -StrictMath.log1p(-chance);
+    double budget = -StrictMath.log1p(-uniform);
+    double factor = likelihood.factor(group, whileBare);
+    boolean happens = factor == 1 ? uniform <= chance : budget <= factor * hazard;
+    likelihood.passed(group, whileBare, happens ? Math.min(budget / factor, hazard) : hazard);
+    if (happens) {
+      likelihood.happened(group, whileBare, 1);
+    }
+    return happens;
   }
 
   /**

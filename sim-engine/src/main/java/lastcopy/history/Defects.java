@@ -7,8 +7,20 @@ import lastcopy.law.Law;
  * Latent defects: spots of a drive in service that have become unreadable, one after another, each
  * until a scrub finds it. They are reckoned only when somebody is about to meet them, so that they
  * cost a history nothing until then.
+ *
+ * <p>Under a bias the hazard of a defect is raised over the time before it is met, in proportion to
+ * the chance that a scrub has not found it by then, so that one is alive in a quarter of the
+ * histories in which that may cost something; the likelihood ratio is that of {@link Likelihood}.
  */
 final class Defects {
+
+  /** Defects met in a history, in the mean, when a bias has raised their hazard. */
+  private static final double ALIVE = 0.3;
+
+  private static final double HALF = StrictMath.log(2);
+
+  /** Beyond so many halvings no scrub is that late. */
+  private static final int HALVINGS = 60;
 
   private final Stage stage;
   private final Plan plan;
@@ -17,6 +29,20 @@ final class Defects {
   private final double[] born;
   private final double[] mended;
 
+  /** Under a bias: since when a drive is without a defect, until when that is known. */
+  private final double[] clean;
+
+  private final double[] known;
+
+  /** Under a bias: what is left of the unit exponential until the next defect. */
+  private final double[] budget;
+
+  /** Where a defect is that has been met, as a uniform; NaN before. */
+  private final double[] where;
+
+  /** Failures in a history, at least 1, each of which may lead to a meeting. */
+  private final double meetings;
+
   Defects(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
@@ -24,6 +50,15 @@ final class Defects {
     count = new int[plan.slots];
     born = new double[plan.slots];
     mended = new double[plan.slots];
+    clean = new double[plan.slots];
+    known = new double[plan.slots];
+    budget = new double[plan.slots];
+    where = new double[plan.slots];
+    meetings = Arrays.stream(plan.defects).allMatch(law -> law == null) ? 1 : failures(plan);
+  }
+
+  private static double failures(Plan plan) {
+    return Math.max(1, Arrays.stream(plan.life).mapToDouble(l -> plan.horizon / l.mean()).sum());
   }
 
   void clear() {
@@ -48,10 +83,21 @@ final class Defects {
   }
 
   private void next(int slot, double from) {
-    int copy = plan.copyOfSlot[slot];
-    Law defect = plan.defects[copy];
-    born[slot] = from + stage.delay(defect, key(slot, Draws.DEFECT));
-    mended[slot] = born[slot] + stage.delay(plan.scrub[copy], key(slot, Draws.SCRUB));
+    where[slot] = Double.NaN;
+    if (stage.clocks.likelihood().biased()) {
+      clean[slot] = from;
+      known[slot] = from;
+      budget[slot] = stage.draws.budget(key(slot, Draws.DEFECT));
+      born[slot] = Double.POSITIVE_INFINITY;
+    } else {
+      Law defect = plan.defects[plan.copyOfSlot[slot]];
+      isBorn(slot, from + stage.delay(defect, key(slot, Draws.DEFECT)));
+    }
+  }
+
+  private void isBorn(int slot, double at) {
+    born[slot] = at;
+    mended[slot] = at + stage.delay(plan.scrub[plan.copyOfSlot[slot]], key(slot, Draws.SCRUB));
   }
 
   private long key(int slot, int use) {
@@ -60,15 +106,99 @@ final class Defects {
 
   /** Whether a drive has an unreadable spot now. */
   boolean alive(int slot) {
-    while (mended[slot] <= stage.now) {
+    bringToNow(slot);
+    while (mended[slot] <= stage.now && born[slot] <= stage.now) {
       count[slot]++;
       next(slot, mended[slot]);
+      bringToNow(slot);
     }
     return born[slot] <= stage.now;
+  }
+
+  /** Under a bias the time of the next defect is known only so far. */
+  private void bringToNow(int slot) {
+    if (born[slot] == Double.POSITIVE_INFINITY
+        && stage.clocks.likelihood().biased()
+        && known[slot] < stage.now) {
+      double raise = raise(slot);
+      for (int k = raise > 0 ? halvings(slot, raise) : 0; k >= 0; k--) {
+        double to = k == 0 ? stage.now : stage.now - scrubbed(slot, k);
+        if (to > known[slot] && pass(slot, to, raise * StrictMath.pow(0.5, k))) {
+          return;
+        }
+      }
+    }
+  }
+
+  /** The hazard of a defect passes, raised; whether one is born. */
+  private boolean pass(int slot, double to, double raise) {
+    Law law = plan.defects[plan.copyOfSlot[slot]];
+    Likelihood likelihood = stage.clocks.likelihood();
+    double age = known[slot] - clean[slot];
+    double ran = hazard(slot, known[slot], to);
+    if (budget[slot] <= (1 + raise) * ran) {
+      double left = budget[slot] / (1 + raise);
+      likelihood.raised(raise, left, true);
+      isBorn(slot, known[slot] + law.remaining(age, left));
+      return true;
+    }
+    likelihood.raised(raise, ran, false);
+    budget[slot] -= (1 + raise) * ran;
+    known[slot] = to;
+    return false;
+  }
+
+  private double hazard(int slot, double from, double to) {
+    Law law = plan.defects[plan.copyOfSlot[slot]];
+    return law.cumulativeHazard(to - clean[slot]) - law.cumulativeHazard(from - clean[slot]);
+  }
+
+  /** By how much more, of itself, the hazard of a defect is raised that no scrub has found. */
+  private double raise(int slot) {
+    if (!stage.clocks.likelihood().biasing() || !stage.clocks.mayLoseNow()) {
+      return 0;
+    }
+    double alive = 0;
+    double to = stage.now;
+    for (int k = 1; k < HALVINGS && to > known[slot]; k++) {
+      double from = Math.max(known[slot], stage.now - scrubbed(slot, k));
+      alive += hazard(slot, from, to) * StrictMath.pow(0.5, k - 1);
+      to = from;
+    }
+    int copy = plan.copyOfSlot[slot];
+    double wanted = ALIVE / (plan.firstSlot[copy + 1] - plan.firstSlot[copy]) / meetings;
+    return alive > 0 && alive < wanted ? wanted / alive - 1 : 0;
+  }
+
+  /** Halvings of the chance that no scrub has come, until a raise is less than the hazard. */
+  private int halvings(int slot, double raise) {
+    int k = 0;
+    while (k < HALVINGS && raise * StrictMath.pow(0.5, k) > 1 && reaches(slot, k)) {
+      k++;
+    }
+    return k;
+  }
+
+  private boolean reaches(int slot, int k) {
+    return stage.now - (k == 0 ? 0 : scrubbed(slot, k)) > known[slot];
+  }
+
+  /** Hours after which a scrub has not come with a chance of 2^−k. */
+  private double scrubbed(int slot, int k) {
+    return plan.scrub[plan.copyOfSlot[slot]].inverseCumulativeHazard(k * HALF);
   }
 
   /** Key of where the spot is that is alive now. */
   long spot(int slot) {
     return key(slot, Draws.DEFECT_SPOT);
+  }
+
+  /** Where the spot was put that is alive now, as a uniform; NaN if it has not been. */
+  double where(int slot) {
+    return where[slot];
+  }
+
+  void where(int slot, double uniform) {
+    where[slot] = uniform;
   }
 }

@@ -13,12 +13,14 @@ final class Desk {
 
   private final Stage stage;
   private final Plan plan;
+  private final Notices notices;
   private final List<Pending> pending = new ArrayList<>();
   private final PositionSet scratch = new PositionSet();
 
   Desk(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
+    notices = new Notices(stage);
   }
 
   void clear() {
@@ -31,7 +33,8 @@ final class Desk {
   }
 
   /** Somebody deletes a block by mistake, for the k-th time. */
-  void deletion(Striker striker, int k) {
+  void deletion(int index, int k) {
+    Striker striker = plan.strikers[index];
     var deletion = plan.studio.desk().deletion().orElseThrow();
     if (stage.gone[0] || stage.spoils.is(0)) {
       return;
@@ -42,13 +45,15 @@ final class Desk {
     double total = stage.offloads.total();
     double u = stage.draws.uniform(Draws.key(striker.source(), Draws.BLOCK, k));
     double start = (1 - u) * Math.max(0, total - size);
-    Pending deleted = pending(striker, k, deletion.noticed());
-    deleted.block.copyFrom(stage.holdings.held[0]);
-    deleted.block.remove(0, start);
-    deleted.block.remove(start + size, Double.POSITIVE_INFINITY);
-    if (deleted.block.isEmpty()) {
+    PositionSet block = new PositionSet();
+    block.copyFrom(stage.holdings.held[0]);
+    block.remove(0, start);
+    block.remove(start + size, Double.POSITIVE_INFINITY);
+    if (block.isEmpty()) {
       return;
     }
+    Pending deleted = pending(index, k);
+    deleted.block.copyFrom(block);
     pending.add(deleted);
     stage.rule.struck(striker.causes());
     double bytes = deleted.block.bytes();
@@ -59,15 +64,15 @@ final class Desk {
     settle();
   }
 
-  private Pending pending(Striker striker, int k, lastcopy.law.Law noticed) {
+  private Pending pending(int index, int k) {
+    Striker striker = plan.strikers[index];
     long key = Draws.key(striker.source(), Draws.BLOCK_NOTICED, k);
-    return new Pending(striker, stage.now, stage.now + stage.delay(noticed, key), plan.copies);
+    return new Pending(striker, stage.now, stage.now + notices.delay(index, key), plan.copies);
   }
 
   /** Malware strikes the working copy and every copy in reach, for the k-th time. */
-  void malware(Striker striker, int k) {
-    var malware = plan.studio.desk().malware().orElseThrow();
-    Pending struck = pending(striker, k, malware.noticed());
+  void malware(int index, int k) {
+    Striker striker = plan.strikers[index];
     List<Integer> targets = new ArrayList<>();
     for (int c = 0; c < plan.copies; c++) {
       if (!stage.gone[c] && !stage.spoils.is(c) && (c == 0 || inReach(c))) {
@@ -77,6 +82,7 @@ final class Desk {
     if (targets.isEmpty()) {
       return;
     }
+    Pending struck = pending(index, k);
     stage.calm.leave();
     Holdings holdings = stage.holdings;
     holdings.bringAllTo(stage.now);

@@ -89,6 +89,11 @@ public final class History {
     return plan.levels.depth(level);
   }
 
+  /** The largest factor by which the hazard of a group is worth biasing. */
+  public double mostFactor(int group) {
+    return plan.mostFactor(group);
+  }
+
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public Effort effort() {
     return stage.clocks.likelihood().effort();

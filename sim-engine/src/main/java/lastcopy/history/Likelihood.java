@@ -85,6 +85,21 @@ final class Likelihood {
     return b * ran;
   }
 
+  /**
+   * Hazard has passed that any bias raises alike by a multiple of itself.
+   *
+   * @param raise the factor less 1
+   * @param ran the hazard itself
+   * @param happened whether it ended in an event
+   */
+  void raised(double raise, double ran, boolean happened) {
+    if (raise > 0) {
+      double log = raise * ran - (happened ? StrictMath.log1p(raise) : 0);
+      logRatio += log;
+      effort.placed(log);
+    }
+  }
+
   /** Something was put in a place under a bias, at this likelihood ratio. */
   void placed(double ratio) {
     double log = Elementary.log(ratio);

@@ -31,26 +31,27 @@ final class Mishaps implements Mechanism {
     stage.clocks.fired(plan.slots + index);
     int k = count[index]++;
     switch (striker.kind()) {
-      case PLACE, BOX -> strike(striker, k);
-      case DELETION -> stage.desk.deletion(striker, k);
-      case MALWARE -> stage.desk.malware(striker, k);
+      case PLACE, BOX -> strike(index, k);
+      case DELETION -> stage.desk.deletion(index, k);
+      case MALWARE -> stage.desk.malware(index, k);
       case SPOIL -> stage.spoils.spoil(striker, striker.copies()[0]);
       case STOP -> stage.feeds.stops(striker.copies()[0]);
     }
     stage.clocks.startStriker(index, Draws.key(striker.source(), Draws.STRIKE, k + 1));
   }
 
-  private void strike(Striker striker, int k) {
+  private void strike(int index, int k) {
+    Striker striker = plan.strikers[index];
     stage.say(Happening.Kind.MISHAP, -1, -1, 0, Double.NaN, striker.words());
     for (int i = 0; i < striker.copies().length; i++) {
       int copy = striker.copies()[i];
-      if (!stage.gone[copy] && standsThere(striker, copy) && takes(striker, i, k)) {
+      if (!stage.gone[copy] && standsThere(striker, copy) && takes(index, i, k)) {
         stage.rule.struck(striker.causes());
         stage.outages.destroyDrives(copy);
         stage.outages.goes(copy);
       }
     }
-    if (striker.strikesCards() && takes(striker, striker.copies().length, k)) {
+    if (striker.strikesCards() && takes(index, striker.copies().length, k)) {
       stage.calm.leave();
       stage.rule.struck(striker.causes());
       stage.cards.destroyed();
@@ -63,9 +64,12 @@ final class Mishaps implements Mechanism {
         || stage.feeds.placeOf(copy).equals(striker.placeId());
   }
 
-  private boolean takes(Striker striker, int i, int k) {
+  private boolean takes(int index, int i, int k) {
+    Striker striker = plan.strikers[index];
     return striker.takes() >= 1
-        || stage.draws.uniform(Draws.key(striker.takesKeys()[i], Draws.TAKES, k))
-            <= striker.takes();
+        || stage.clocks.chance(
+            plan.takesOf[index],
+            striker.takes(),
+            Draws.key(striker.takesKeys()[i], Draws.TAKES, k));
   }
 }

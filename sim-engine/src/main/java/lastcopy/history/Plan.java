@@ -89,6 +89,10 @@ final class Plan {
   final Striker[] strikers;
   final long[] firstStrikeKey;
   final int groups;
+
+  /** By striker, the group of its chances to take a copy; −1 where it surely does. */
+  final int[] takesOf;
+
   final Levels levels;
   final int[] groupOf;
   final Timers timer;
@@ -182,7 +186,12 @@ final class Plan {
     for (int s = 0; s < slots; s++) {
       groupOf[s] = copyOfSlot[s];
     }
-    groups = 2 * copies + strikers.length;
+    takesOf = new int[strikers.length];
+    int chances = 2 * copies + strikers.length;
+    for (int i = 0; i < strikers.length; i++) {
+      takesOf[i] = strikers[i].takes() < 1 ? chances++ : -1;
+    }
+    groups = chances;
     levels = levels();
     driveCauses = Cause.family("drive", "a drive failed");
     serviceCauses = Cause.family("service", "the service lost its copy");
@@ -345,6 +354,19 @@ final class Plan {
   /** The group of the bits of a copy that cannot be read. */
   int readsOf(int c) {
     return copies + strikers.length + c;
+  }
+
+  /**
+   * The largest factor by which a group is worth biasing: a chance to take a copy, as a hazard of
+   * −ln(1 − takes), is not made larger than 1, so that being spared stays likely enough.
+   */
+  double mostFactor(int group) {
+    for (int i = 0; i < strikers.length; i++) {
+      if (takesOf[i] == group) {
+        return Math.max(1, -1 / StrictMath.log1p(-strikers[i].takes()));
+      }
+    }
+    return Double.POSITIVE_INFINITY;
   }
 
   private Levels levels() {

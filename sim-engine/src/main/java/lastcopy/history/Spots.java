@@ -5,9 +5,8 @@ import lastcopy.footage.PositionSet;
 /**
  * Where unreadable spots lie: a clip's worth of positions each, uniform in a set. Under a bias one
  * of those that could not be read is, in half of the histories, put where no other copy holds what
- * it costs, with the likelihood ratio of the two joint densities of their starts. A latent defect
- * may be met again where it was met before, so its place is left to chance: a ratio must not count
- * twice.
+ * it costs, with the likelihood ratio of the two joint densities of their starts; and so is each
+ * latent defect when it is met for the first time.
  */
 final class Spots {
 
@@ -81,9 +80,26 @@ final class Spots {
     return uniform <= 0.5 ? -1 : Math.min(n - 1, (int) ((2 * uniform - 1) * n));
   }
 
-  /** Adds a spot at a uniform place in a set. */
-  static void add(PositionSet within, double uniform, double clip, PositionSet to) {
-    addFrom(within, uniform * Math.max(0, within.bytes() - clip), clip, to);
+  /**
+   * Adds the defect of a drive, which stays where it is for as long as it lives: only when it is
+   * met for the first time is it put anywhere.
+   */
+  void addDefect(PositionSet within, int slot, PositionSet to) {
+    double last = Math.max(0, within.bytes() - clip);
+    Defects defects = stage.defects;
+    double uniform = defects.where(slot);
+    if (Double.isNaN(uniform)) {
+      long key = defects.spot(slot);
+      uniform = stage.draws.uniform(key);
+      if (!starts.isEmpty() && last > 0) {
+        boolean put = stage.draws.uniform(Draws.key(key, 1, 0)) > 0.5;
+        uniform = put ? place(uniform * starts.bytes()) / last : uniform;
+        double meets = meets(uniform * last) ? last / starts.bytes() : 0;
+        stage.clocks.likelihood().placed(1 / (0.5 + 0.5 * meets));
+      }
+      defects.where(slot, uniform);
+    }
+    addFrom(within, uniform * last, clip, to);
   }
 
   private static void addFrom(PositionSet within, double start, double clip, PositionSet to) {

@@ -21,6 +21,11 @@ interface Biasable {
   /** The depth of a level; the last depth stands for it and all deeper ones. */
   int depth(int level);
 
+  /** The largest factor by which the hazard of a group is worth biasing, at least 1. */
+  default double mostFactor(int group) {
+    return Double.POSITIVE_INFINITY;
+  }
+
   /**
    * Simulates one history.
    *

@@ -33,6 +33,11 @@ final class EngineHistories implements Biasable {
   }
 
   @Override
+  public double mostFactor(int group) {
+    return history.mostFactor(group);
+  }
+
+  @Override
   public void simulate(long number, Bias bias, Ledger to) {
     history.bias(bias);
     history.simulate(number, to);

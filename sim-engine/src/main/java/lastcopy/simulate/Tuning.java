@@ -221,9 +221,12 @@ final class Tuning {
       double h = visits.hazardOfVisit(g, level);
       double factor = h > 0 ? 0.5 / sum + 0.5 / (quiet * h) : 1;
       double otherwise = before < 0 ? 1 : factors[g][before];
-      factors[g][level] =
-          sum > 0 && h < 1 ? Math.max(1, Math.min(LARGEST_FACTOR, factor)) : otherwise;
+      factors[g][level] = sum > 0 && h < 1 ? Math.max(1, Math.min(most(g), factor)) : otherwise;
     }
+  }
+
+  private double most(int group) {
+    return Math.min(LARGEST_FACTOR, shape.mostFactor(group));
   }
 
   private Evidence visits(double[][] factors) {
@@ -257,7 +260,7 @@ final class Tuning {
         double best = evidence.bestFactor(g, v);
         double log =
             (1 - trust) * StrictMath.log(factors[g][v])
-                + trust * StrictMath.log(Math.max(least, Math.min(LARGEST_FACTOR, best)));
+                + trust * StrictMath.log(Math.max(least, Math.min(most(g), best)));
         better[g][v] = Math.max(least, StrictMath.exp(log));
       }
     }

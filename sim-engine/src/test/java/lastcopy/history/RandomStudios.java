@@ -34,9 +34,21 @@ final class RandomStudios {
 
   private static final double GB = 1e9;
   private final SplittableRandom random;
+  private final boolean unlikely;
 
   RandomStudios(long seed) {
+    this(seed, false);
+  }
+
+  /**
+   * Studios from a seed.
+   *
+   * @param unlikely whether draws seldom come out badly: notices that come too late, mishaps that
+   *     take a copy, defects that are alive
+   */
+  RandomStudios(long seed, boolean unlikely) {
     random = new SplittableRandom(seed);
+    this.unlikely = unlikely;
   }
 
   private boolean half() {
@@ -73,10 +85,12 @@ final class RandomStudios {
                     new Desk.Deletion(
                         rate(1_000),
                         half() ? new Desk.Bytes(40 * GB) : new Desk.ShootCount(1.5),
-                        new Exponential(between(50, 300))))
+                        new Exponential(between(50, 300) / (unlikely ? 10 : 1))))
                 : Optional.empty(),
             half()
-                ? Optional.of(new Desk.Malware(rate(2_000), new Exponential(between(20, 200))))
+                ? Optional.of(
+                    new Desk.Malware(
+                        rate(2_000), new Exponential(between(20, 200) / (unlikely ? 10 : 1))))
                 : Optional.empty());
     return new Studio("random", 0.4, Optional.empty(), footage, desk, List.of(layout()));
   }
@@ -162,7 +176,8 @@ final class RandomStudios {
 
   private Place place(String id) {
     return half()
-        ? new Place(id, List.of(new Mishap("fire", rate(2_000), half() ? 1 : 0.6)))
+        ? new Place(
+            id, List.of(new Mishap("fire", rate(2_000), half() ? 1 : unlikely ? 0.03 : 0.6)))
         : new Place(id, List.of());
   }
 
@@ -234,7 +249,7 @@ final class RandomStudios {
             half() ? Rebuild.Reads.ALL : Rebuild.Reads.USED),
         sometimes(900, 2_000),
         half() ? Optional.of(new Exponential(700)) : Optional.empty(),
-        half() ? Optional.of(new Exponential(100)) : Optional.empty(),
+        half() ? Optional.of(new Exponential(unlikely ? 3 : 100)) : Optional.empty(),
         half() ? 3 : 1,
         half() ? 1e-13 : 0);
   }
