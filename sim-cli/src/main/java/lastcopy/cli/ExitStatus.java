@@ -15,6 +15,11 @@ final class ExitStatus {
   /** The scenario is wrong; nothing was written. */
   static final int SCENARIO = 3;
 
+  /**
+   * To the launcher only: nothing was printed, and a virtual machine that compiles better is due.
+   */
+  static final int BEGIN_ANEW = 75;
+
   /** Interrupted; what was simulated so far was printed. */
   static final int INTERRUPTED = 130;
 

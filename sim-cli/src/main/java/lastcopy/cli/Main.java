@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import lastcopy.simulate.Simulation;
@@ -18,6 +19,7 @@ public final class Main {
   public static void main(String[] args) {
     // Charts need no screen, and asking for one fails on a server.
     System.setProperty("java.awt.headless", "true");
+    boolean quickly = Boolean.getBoolean("lastcopy.quick");
     Interruption interruption = new Interruption();
     interruption.listen();
     Host host =
@@ -26,12 +28,23 @@ public final class Main {
             stream(FileDescriptor.err),
             terminal(),
             ScenarioLoading::fromFile,
-            Simulation::run,
+            quickly ? quick(interruption) : Simulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
             interruption);
     int status = new Program(host).run(args);
     interruption.done();
     System.exit(status);
+  }
+
+  /** As the launcher starts it first. */
+  private static QuickStart quick(Interruption interruption) {
+    return new QuickStart(
+        Simulation::run,
+        () -> {
+          interruption.done();
+          System.exit(ExitStatus.BEGIN_ANEW);
+        },
+        () -> ProcessHandle.current().info().totalCpuDuration().map(Duration::toNanos).orElse(0L));
   }
 
   /** On Java 22 and later a console is there even without a terminal, and can tell. */
