@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioPages;
 import lastcopy.cli.scenario.ScenarioSchema;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
@@ -62,6 +63,16 @@ final class InspectCommand implements Callable<Integer> {
       description = "Print the JSON Schema of scenario files, for an editor, and nothing else.")
   private boolean schema;
 
+  @Option(
+      names = "--keys",
+      description = "Print every key of scenario files with its meaning, and nothing else.")
+  private boolean keys;
+
+  @Option(
+      names = "--template",
+      description = "Print a scenario with comments to start from, and nothing else.")
+  private boolean template;
+
   @Mixin private YearsOption years;
 
   @Mixin private JsonOption json;
@@ -78,13 +89,14 @@ final class InspectCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongScenarioException, IOException {
-    if (schema) {
-      host.out().print(ScenarioSchema.text());
+    if (schema || keys || template) {
+      host.out().print(page());
       host.out().flush();
       return ExitStatus.DONE;
     }
     if (file == null) {
-      throw new ParameterException(spec.commandLine(), "which scenario file? (or --schema)");
+      throw new ParameterException(
+          spec.commandLine(), "which scenario file? (or --template, --keys, --schema)");
     }
     if (!Files.isRegularFile(file)) {
       throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
@@ -97,6 +109,13 @@ final class InspectCommand implements Callable<Integer> {
         InspectText.render(studio, outlooks, read.defaults()),
         out -> InspectJson.write(studio, outlooks, read.defaults(), out));
     return ExitStatus.DONE;
+  }
+
+  private String page() throws IOException {
+    if (schema) {
+      return ScenarioSchema.text();
+    }
+    return keys ? ScenarioPages.keys() : ScenarioPages.template();
   }
 
   /**

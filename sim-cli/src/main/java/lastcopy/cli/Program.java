@@ -25,11 +25,7 @@ final class Program {
   int run(String... args) {
     Failures failures = new Failures(host.err(), traced(args));
     CommandLine line =
-        new CommandLine(new Root())
-            .addSubcommand(new CompareCommand(host))
-            .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
-            .addSubcommand(new StoryCommand(host))
-            .addSubcommand(new ProveCommand(host, Checks::all))
+        commands()
             .setOut(writer(host.out()))
             .setErr(writer(host.err()))
             .setUsageHelpWidth(80)
@@ -41,6 +37,15 @@ final class Program {
     } catch (StackOverflowError | OutOfMemoryError e) {
       return failures.report(e);
     }
+  }
+
+  /** The commands with their options: what completion and the manual are made from, too. */
+  CommandLine commands() {
+    return new CommandLine(new Root())
+        .addSubcommand(new CompareCommand(host))
+        .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
+        .addSubcommand(new StoryCommand(host))
+        .addSubcommand(new ProveCommand(host, Checks::all));
   }
 
   private static boolean traced(String[] args) {

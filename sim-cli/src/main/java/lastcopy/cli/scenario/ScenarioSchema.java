@@ -1,9 +1,6 @@
 package lastcopy.cli.scenario;
 
-import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 
 /**
  * The JSON Schema of scenario files, with which an editor completes and explains keys. A test holds
@@ -21,11 +18,6 @@ public final class ScenarioSchema {
    * @throws IOException if it cannot be read
    */
   public static String text() throws IOException {
-    try (InputStream in = ScenarioSchema.class.getResourceAsStream(RESOURCE)) {
-      if (in == null) {
-        throw new FileNotFoundException(RESOURCE);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    return ScenarioPages.text(RESOURCE);
   }
 }
