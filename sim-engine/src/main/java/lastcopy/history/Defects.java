@@ -112,7 +112,11 @@ final class Defects {
       next(slot, mended[slot]);
       bringToNow(slot);
     }
-    return born[slot] <= stage.now;
+    boolean alive = born[slot] <= stage.now;
+    if (alive && Double.isNaN(where[slot])) {
+      stage.cameOutBadly(plan.strikers.length + plan.copyOfSlot[slot]);
+    }
+    return alive;
   }
 
   /** Under a bias the time of the next defect is known only so far. */
@@ -166,6 +170,7 @@ final class Defects {
       to = from;
     }
     int copy = plan.copyOfSlot[slot];
+    stage.risk(plan.strikers.length + copy, Math.min(1, alive));
     double wanted = ALIVE / (plan.firstSlot[copy + 1] - plan.firstSlot[copy]) / meetings;
     return alive > 0 && alive < wanted ? wanted / alive - 1 : 0;
   }

@@ -11,9 +11,13 @@ import lastcopy.scenario.Copy;
  */
 final class Desk {
 
+  /** Share of a history's blocks that are put, where one is expected in a history. */
+  private static final double PLACED = 0.3;
+
   private final Stage stage;
   private final Plan plan;
   private final Notices notices;
+  private final Spots place;
   private final List<Pending> pending = new ArrayList<>();
   private final PositionSet scratch = new PositionSet();
 
@@ -21,6 +25,7 @@ final class Desk {
     this.stage = stage;
     plan = stage.plan;
     notices = new Notices(stage);
+    place = new Spots(stage);
   }
 
   void clear() {
@@ -44,7 +49,7 @@ final class Desk {
     double size = stage.offloads.bytesOf(deletion.size());
     double total = stage.offloads.total();
     double u = stage.draws.uniform(Draws.key(striker.source(), Draws.BLOCK, k));
-    double start = (1 - u) * Math.max(0, total - size);
+    double start = start(index, k, 1 - u, size, total);
     PositionSet block = new PositionSet();
     block.copyFrom(stage.holdings.held[0]);
     block.remove(0, start);
@@ -62,6 +67,18 @@ final class Desk {
     stage.say(Happening.Kind.DELETED, 0, -1, bytes, deleted.noticedAt);
     spread(deleted, 0);
     settle();
+  }
+
+  /** The start of a block; what only the working copy holds is rarely in it, but for a bias. */
+  private double start(int index, int k, double uniform, double size, double total) {
+    scratch.clear();
+    scratch.add(0, total);
+    place.size(size);
+    place.read(scratch, 0, -1);
+    Striker striker = plan.strikers[index];
+    double share = PLACED / Math.max(1, striker.perHour() * plan.horizon);
+    return place.start(
+        scratch, uniform, share, Draws.key(Draws.key(striker.source(), Draws.BLOCK, k), 1, 0));
   }
 
   private Pending pending(int index, int k) {

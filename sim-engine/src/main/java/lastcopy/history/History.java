@@ -94,6 +94,22 @@ public final class History {
     return plan.mostFactor(group);
   }
 
+  /** How many kinds of unlikely draws a ledger is told of. */
+  public int channels() {
+    return plan.strikers.length + plan.copies;
+  }
+
+  /** What such a draw does when it comes out badly, in words. */
+  public String channel(int index) {
+    if (index >= plan.strikers.length) {
+      return "a hidden defect is met on '" + plan.names[index - plan.strikers.length] + "'";
+    }
+    Striker striker = plan.strikers[index];
+    boolean desk =
+        striker.kind() == Striker.Kind.DELETION || striker.kind() == Striker.Kind.MALWARE;
+    return striker.words() + (desk ? " and it is noticed too late" : " and every copy is taken");
+  }
+
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public Effort effort() {
     return stage.clocks.likelihood().effort();

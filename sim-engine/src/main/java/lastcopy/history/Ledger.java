@@ -33,6 +33,17 @@ public interface Ledger {
    */
   void recovered(Cause cause, double workHours, double wholeHours);
 
+  /**
+   * A biased history makes an unlikely draw that may lose footage.
+   *
+   * @param channel what kind of draw, below {@link History#channels}
+   * @param chance the chance, without a bias and given the past, that it comes out badly
+   */
+  default void risked(int channel, double chance) {}
+
+  /** Such a draw has come out badly. */
+  default void cameOutBadly(int channel) {}
+
   /** Whether stretches of time and recoveries are wanted; without them a history costs less. */
   boolean wantsTime();
 }

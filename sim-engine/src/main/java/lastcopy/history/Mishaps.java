@@ -43,9 +43,14 @@ final class Mishaps implements Mechanism {
   private void strike(int index, int k) {
     Striker striker = plan.strikers[index];
     stage.say(Happening.Kind.MISHAP, -1, -1, 0, Double.NaN, striker.words());
+    int spared = risk(index, striker);
     for (int i = 0; i < striker.copies().length; i++) {
       int copy = striker.copies()[i];
       if (!stage.gone[copy] && standsThere(striker, copy) && takes(index, i, k)) {
+        spared--;
+        if (spared == 0 && striker.takes() < 1) {
+          stage.cameOutBadly(index);
+        }
         stage.rule.struck(striker.causes());
         stage.outages.destroyDrives(copy);
         stage.outages.goes(copy);
@@ -56,6 +61,18 @@ final class Mishaps implements Mechanism {
       stage.rule.struck(striker.causes());
       stage.cards.destroyed();
     }
+  }
+
+  /** It comes out badly if each copy there is taken; how many there are. */
+  private int risk(int index, Striker striker) {
+    int there = 0;
+    for (int copy : striker.copies()) {
+      there += !stage.gone[copy] && standsThere(striker, copy) ? 1 : 0;
+    }
+    if (there > 0 && striker.takes() < 1) {
+      stage.risk(index, StrictMath.pow(striker.takes(), there));
+    }
+    return there;
   }
 
   private boolean standsThere(Striker striker, int copy) {

@@ -28,14 +28,20 @@ final class Notices {
 
   private final double[] share;
 
+  /** By striker, the cumulative hazard of its notice by the time the last copy drops. */
+  private final double[] last;
+
   Notices(Stage stage) {
     this.stage = stage;
     Plan plan = stage.plan;
     beyond = new double[plan.strikers.length][];
     share = new double[beyond.length];
+    last = new double[beyond.length];
+    double longest = Arrays.stream(plan.keepsDeleted).max().orElseThrow();
     for (int i = 0; i < beyond.length; i++) {
       Law law = law(plan, plan.strikers[i]);
       beyond[i] = law == null || law instanceof Fixed ? new double[0] : beyond(plan, law);
+      last[i] = beyond[i].length == 0 ? 0 : law.cumulativeHazard(longest);
       share[i] = LATE / Math.max(1, plan.strikers[i].perHour() * plan.horizon);
     }
   }
@@ -87,6 +93,9 @@ final class Notices {
     if (hazards.length == 0 || !stage.clocks.likelihood().biasing()) {
       return stage.delay(law, key);
     }
+    if (last[striker] < MOST) {
+      stage.risk(striker, StrictMath.exp(-last[striker]));
+    }
     double late = share[striker];
     double which = stage.draws.uniform(Draws.key(key, 1, 0)) / late * hazards.length;
     double from = which <= hazards.length ? hazards[(int) Math.ceil(which) - 1] : 0;
@@ -96,6 +105,9 @@ final class Notices {
       density += hazard >= each ? late / hazards.length * StrictMath.exp(each) : 0;
     }
     stage.clocks.likelihood().placed(1 / density);
+    if (hazard >= last[striker]) {
+      stage.cameOutBadly(striker);
+    }
     return law.remaining(0, hazard);
   }
 }

@@ -6,12 +6,12 @@ import lastcopy.footage.PositionSet;
  * Where unreadable spots lie: a clip's worth of positions each, uniform in a set. Under a bias one
  * of those that could not be read is, in half of the histories, put where no other copy holds what
  * it costs, with the likelihood ratio of the two joint densities of their starts; and so is each
- * latent defect when it is met for the first time.
+ * latent defect when it is met for the first time; and the block of a deletion, in some histories.
  */
 final class Spots {
 
   private final Stage stage;
-  private final double clip;
+  private double clip;
   private final PositionSet onlyHere = new PositionSet();
 
   /** Starts of spots that meet something which only one copy holds, in bytes of the set before. */
@@ -20,6 +20,11 @@ final class Spots {
   Spots(Stage stage) {
     this.stage = stage;
     clip = stage.plan.clip;
+  }
+
+  /** Blocks of a size instead of clips. */
+  void size(double bytes) {
+    clip = bytes;
   }
 
   /**
@@ -91,15 +96,29 @@ final class Spots {
     if (Double.isNaN(uniform)) {
       long key = defects.spot(slot);
       uniform = stage.draws.uniform(key);
-      if (!starts.isEmpty() && last > 0) {
-        boolean put = stage.draws.uniform(Draws.key(key, 1, 0)) > 0.5;
-        uniform = put ? place(uniform * starts.bytes()) / last : uniform;
-        double meets = meets(uniform * last) ? last / starts.bytes() : 0;
-        stage.clocks.likelihood().placed(1 / (0.5 + 0.5 * meets));
+      if (last > 0) {
+        uniform = start(within, uniform, 0.5, Draws.key(key, 1, 0)) / last;
       }
       defects.where(slot, uniform);
     }
     addFrom(within, uniform * last, clip, to);
+  }
+
+  /**
+   * The start of one block in what was read.
+   *
+   * @param share of the histories in which it is put, in (0, 1)
+   */
+  double start(PositionSet within, double uniform, double share, long key) {
+    double last = Math.max(0, within.bytes() - clip);
+    if (starts.isEmpty() || last == 0) {
+      return uniform * last;
+    }
+    boolean put = stage.draws.uniform(key) <= share;
+    double start = put ? place(uniform * starts.bytes()) : uniform * last;
+    double meets = meets(start) ? last / starts.bytes() : 0;
+    stage.clocks.likelihood().placed(1 / (1 - share + share * meets));
+    return start;
   }
 
   private static void addFrom(PositionSet within, double start, double clip, PositionSet to) {

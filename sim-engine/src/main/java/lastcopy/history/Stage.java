@@ -214,6 +214,21 @@ final class Stage {
     return Math.min(sum, plan.levels.depths() - 1);
   }
 
+  /** An unlikely draw is about to be made under a bias. */
+  void risk(int channel, double chance) {
+    if (clocks.likelihood().biasing()) {
+      clocks.settleAll();
+      ledger.risked(channel, chance);
+    }
+  }
+
+  /** An unlikely draw has come out badly. */
+  void cameOutBadly(int channel) {
+    if (clocks.likelihood().biasing()) {
+      ledger.cameOutBadly(channel);
+    }
+  }
+
   /** A delay from now, in hours. */
   double delay(Delay delay, long key) {
     return times.delay(delay, now, key);

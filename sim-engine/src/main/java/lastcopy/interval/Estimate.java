@@ -35,6 +35,11 @@ public record Estimate(double value, double low, double high, boolean seen) {
     return !seen || high > WIDE * Math.abs(value);
   }
 
+  /** The same with an upper end that is higher by an amount, at least 0. */
+  public Estimate upTo(double more) {
+    return new Estimate(value, low, high + more, seen);
+  }
+
   /** Half the width over the value, the precision reached; infinite where nothing was seen. */
   public double relativeHalfWidth() {
     if (!seen) {

@@ -99,8 +99,8 @@ public final class MeanTally {
    * <ul>
    *   <li>Many amounts (at least 30, of which at least 10 count in the sum, by Kish's sum²/sum of
    *       squares): ln(mean) is taken as normal with variance s²/(mean²·n), s² over all histories,
-   *       zeros included (delta method). Assumes that the amounts seen are typical: a kind of loss
-   *       so rare that none was seen among them is not covered.
+   *       zeros included (delta method). Assumes that the amounts seen are typical: larger ones, so
+   *       rare that none was seen, are what {@link #unseen} bounds.
    *   <li>Few: the chance that a history has some (Clopper-Pearson) times the mean of what such a
    *       history has, each at half the error rate (Bonferroni). The second is Student's interval,
    *       and above at least what the chance of amounts beyond the largest seen allows, up to
@@ -129,6 +129,18 @@ public final class MeanTally {
     }
     boolean many = nonZero >= LEAST_NON_ZERO && sum * (sum / sumSquares) >= LEAST_EFFECTIVE;
     return many ? ofMany(errorRate, limit) : ofFew(errorRate, limit);
+  }
+
+  /**
+   * What amounts larger than any seen may add to the mean: the one-sided limit of their chance, of
+   * which none was seen, times how much larger they can be.
+   *
+   * @param confidence in (0, 1)
+   * @param largestPossible no history can have more
+   */
+  public double unseen(double confidence, double largestPossible) {
+    double chance = Proportions.upperOfNone(histories, Level.errorRate(confidence));
+    return chance * Math.max(0, largestPossible - largest);
   }
 
   private Estimate ofMany(double errorRate, double limit) {

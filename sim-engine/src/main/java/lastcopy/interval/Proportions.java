@@ -39,8 +39,13 @@ public final class Proportions {
     return new Estimate(value, low, high, true);
   }
 
-  /** The one-sided upper limit after no success in n: solves (1 − p)^n = error rate. */
-  static double upperOfNone(long n, double errorRate) {
+  /**
+   * The one-sided upper limit after no success: solves (1 − p)^n = error rate.
+   *
+   * @param n at least 1
+   * @param errorRate in (0, 1)
+   */
+  public static double upperOfNone(long n, double errorRate) {
     return -Math.expm1(Math.log(errorRate) / n);
   }
 

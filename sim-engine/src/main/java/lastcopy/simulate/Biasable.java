@@ -26,6 +26,16 @@ interface Biasable {
     return Double.POSITIVE_INFINITY;
   }
 
+  /** How many kinds of unlikely draws a ledger is told of. */
+  default int channels() {
+    return 0;
+  }
+
+  /** What such a draw does when it comes out badly, in words. */
+  default String channel(int index) {
+    throw new IndexOutOfBoundsException(index);
+  }
+
   /**
    * Simulates one history.
    *

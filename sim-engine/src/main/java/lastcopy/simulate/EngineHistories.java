@@ -38,10 +38,20 @@ final class EngineHistories implements Biasable {
   }
 
   @Override
+  public int channels() {
+    return history.channels();
+  }
+
+  @Override
+  public String channel(int index) {
+    return history.channel(index);
+  }
+
+  @Override
   public void simulate(long number, Bias bias, Ledger to) {
     history.bias(bias);
+    effort = history.effort(); // asked also while the history goes on
     history.simulate(number, to);
-    effort = history.effort();
   }
 
   @Override

@@ -30,4 +30,11 @@ final class LossesNow {
     hits += loss.shootsHit();
     everything |= loss.everything();
   }
+
+  /** No amount is less than that of another. */
+  void raiseTo(LossesNow other) {
+    bytes = Math.max(bytes, other.bytes);
+    shoots = Math.max(shoots, other.shoots);
+    hits = Math.max(hits, other.hits);
+  }
 }

@@ -15,8 +15,11 @@ import lastcopy.simulate.LayoutResult.CauseShare;
  * @param tally of the histories
  * @param mostShoots the most that a history can lose
  * @param confidence in (0, 1)
+ * @param withUnseen whether means hold what losses larger than any seen may add, as those do that
+ *     are told; the precision that stops a simulation is that of what was seen
  */
-record PlainFigures(LossTally tally, double mostShoots, double confidence) implements Figures {
+record PlainFigures(LossTally tally, double mostShoots, double confidence, boolean withUnseen)
+    implements Figures {
 
   @Override
   public Estimate anyLoss() {
@@ -30,7 +33,7 @@ record PlainFigures(LossTally tally, double mostShoots, double confidence) imple
 
   @Override
   public Estimate lossEvents() {
-    return mean(tally.events, 1);
+    return tally.events.estimate(confidence, Math.max(1, tally.events.largest()));
   }
 
   @Override
@@ -68,7 +71,10 @@ record PlainFigures(LossTally tally, double mostShoots, double confidence) imple
   }
 
   private Estimate mean(MeanTally amounts, double largest) {
-    return amounts.estimate(confidence, Math.max(largest, amounts.largest()));
+    Estimate estimate = amounts.estimate(confidence, Math.max(largest, amounts.largest()));
+    return withUnseen && estimate.seen()
+        ? estimate.upTo(amounts.unseen(confidence, largest))
+        : estimate;
   }
 
   @Override

@@ -3,6 +3,7 @@ package lastcopy.simulate;
 import java.util.ArrayList;
 import java.util.List;
 import lastcopy.interval.Estimate;
+import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.LayoutResult.CauseShare;
 
@@ -21,7 +22,7 @@ record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, double 
 
   @Override
   public Estimate anyLoss() {
-    return estimate(tally.any, plain.anyLoss(), Double.POSITIVE_INFINITY);
+    return estimate(tally.any, plain.anyLoss(), Double.POSITIVE_INFINITY).upTo(missed());
   }
 
   @Override
@@ -31,22 +32,25 @@ record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, double 
 
   @Override
   public Estimate lossEvents() {
-    return estimate(tally.events, plain.lossEvents(), Double.POSITIVE_INFINITY);
+    return estimate(tally.events, plain.lossEvents(), Double.POSITIVE_INFINITY).upTo(missed());
   }
 
   @Override
   public Estimate bytesLost() {
-    return mean(tally.bytes, plain.bytesLost(), plain.tally().thresholds.mostBytes());
+    double most = plain.tally().thresholds.mostBytes();
+    return mean(tally.bytes, plain.bytesLost(), most).upTo(unseen(most - tally.largest.bytes));
   }
 
   @Override
   public Estimate shootsLost() {
-    return mean(tally.shoots, plain.shootsLost(), plain.mostShoots());
+    double most = plain.mostShoots();
+    return mean(tally.shoots, plain.shootsLost(), most).upTo(unseen(most - tally.largest.shoots));
   }
 
   @Override
   public Estimate shootsHit() {
-    return mean(tally.hits, plain.shootsHit(), plain.mostShoots() + 1);
+    double most = plain.mostShoots() + 1;
+    return mean(tally.hits, plain.shootsHit(), most).upTo(unseen(most - tally.largest.hits));
   }
 
   @Override
@@ -64,12 +68,28 @@ record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, double 
     return chance(tally.shootsReached[row], plain.shootsReached(row));
   }
 
+  /**
+   * What losses larger than any seen may add to a mean: the chance of any loss, times the limit of
+   * the share of them, of which none was seen in so many effective losses, times how much larger.
+   */
+  private double unseen(double more) {
+    long losses = (long) tally.any.effective();
+    return plain.withUnseen() && losses > 0
+        ? anyLoss().high() * Proportions.upperOfNone(losses, 1 - confidence) * Math.max(0, more)
+        : 0;
+  }
+
   private Estimate chance(WeightedTally weighted, Estimate unweighted) {
     return mean(weighted, unweighted, 1);
   }
 
   private Estimate mean(WeightedTally weighted, Estimate unweighted, double most) {
-    return estimate(weighted, unweighted, anyLoss().high() * most);
+    return estimate(weighted, unweighted, anyLoss().high() * most).upTo(missed() * most);
+  }
+
+  /** What unlikely draws may add that came out badly too seldom. */
+  private double missed() {
+    return tally.channels.missed();
   }
 
   private Estimate estimate(WeightedTally weighted, Estimate unweighted, double limit) {

@@ -20,6 +20,9 @@ final class RareRun {
   /** Two intervals this sure that are apart mean that one of them is wrong. */
   private static final double SURE = 0.9999;
 
+  /** What was not seen may add so much, of the chance of any loss, to its interval. */
+  private static final double TOO_MUCH = 0.1;
+
   /** Seeds of biased histories, apart from those of plain ones and of each other's layouts. */
   private static final long TUNED = 0x6A09E667F3BCC909L; // fractional digits of √2, of √3
 
@@ -79,14 +82,14 @@ final class RareRun {
    */
   Outcome count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
     RareTally tally = new RareTally(plain.thresholds);
+    Crew crew = crew(COUNTED, threads, watch);
     Ahead<RareTally> chunks =
-        crew(COUNTED, threads, watch)
-            .chunks(
-                0,
-                CHUNK,
-                settings.histories().orElse(Long.MAX_VALUE),
-                (mine, first, count) ->
-                    RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
+        crew.chunks(
+            0,
+            CHUNK,
+            settings.histories().orElse(Long.MAX_VALUE),
+            (mine, first, count) ->
+                RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
     boolean enough = false;
     boolean goOn = true;
     // How many are needed is known beforehand: a stop at the first sample that looks precise would
@@ -106,7 +109,7 @@ final class RareRun {
       }
     }
     chunks.drop();
-    Optional<String> doubt = doubt(tally);
+    Optional<String> doubt = doubt(tally, crew.one());
     return new Outcome(tally, doubt.isEmpty() && preciseEnough(tally), doubt);
   }
 
@@ -126,7 +129,7 @@ final class RareRun {
     return tally.any.trusted() && settings.preciseEnough(results.figures(plain, tally, false));
   }
 
-  private Optional<String> doubt(RareTally tally) {
+  private Optional<String> doubt(RareTally tally, Biasable one) {
     if (tally.any.nonZero() == 0) {
       return Optional.of(NONE_LOST);
     }
@@ -142,6 +145,15 @@ final class RareRun {
               tally.any.nonZero(),
               tally.any.effective(),
               100 * tally.any.largestShare()));
+    }
+    if (tally.channels.missed() > TOO_MUCH * tally.any.mean()) {
+      return Optional.of(
+          String.format(
+              Locale.ROOT,
+              "too few biased histories saw that %s, which may add up to %.2g to the chance of a"
+                  + " loss",
+              one.channel(tally.channels.missing().get(0)),
+              tally.channels.missed()));
     }
     Estimate seen = Proportions.of(plain.losses, plain.histories, SURE);
     Estimate weighted = tally.any.estimate(SURE, 1);

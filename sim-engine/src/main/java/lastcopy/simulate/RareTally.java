@@ -26,10 +26,18 @@ final class RareTally extends LossLedger {
   final WeightedTally[] shootsReached;
   final Map<String, RareCause> causes = new TreeMap<>();
 
+  /** The largest losses of a history, not weighted. */
+  final LossesNow largest = new LossesNow();
+
   /** Histories with a loss that have no weight: then nothing here can be trusted. */
   long weightless;
 
+  /** Unlikely draws; of no kind until histories are simulated. */
+  Channels channels = new Channels(0);
+
   private final Thresholds thresholds;
+  private Biasable histories;
+  private Mixture mixture;
   private final LossesNow now = new LossesNow();
 
   RareTally(Thresholds thresholds) {
@@ -51,12 +59,16 @@ final class RareTally extends LossLedger {
   static RareTally of(
       Biasable histories, Mixture mixture, Thresholds thresholds, long first, int count) {
     RareTally tally = new RareTally(thresholds);
+    tally.channels = new Channels(histories.channels());
+    tally.histories = histories;
+    tally.mixture = mixture;
     for (int i = 0; i < count; i++) {
       tally.now.clear();
       histories.simulate(first + i, mixture.bias(first + i), tally);
       if (tally.now.events > 0) {
         tally.end(mixture.weight(histories));
       }
+      tally.channels.endHistory();
     }
     tally.addHistories(count);
     return tally;
@@ -67,6 +79,16 @@ final class RareTally extends LossLedger {
     now.add(loss);
     Cause cause = loss.cause();
     causes.computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence())).addNow(loss.bytes());
+  }
+
+  @Override
+  public void risked(int channel, double chance) {
+    channels.risked(channel, chance * mixture.weight(histories));
+  }
+
+  @Override
+  public void cameOutBadly(int channel) {
+    channels.cameOutBadly(channel, mixture.weight(histories));
   }
 
   private void end(double weight) {
@@ -81,6 +103,7 @@ final class RareTally extends LossLedger {
 
   private void add(double weight) {
     any.add(weight);
+    largest.raiseTo(now);
     if (now.everything) {
       everything.add(weight);
     }
@@ -102,6 +125,7 @@ final class RareTally extends LossLedger {
   }
 
   private void addHistories(int count) {
+    channels.addHistories(count);
     for (WeightedTally one : new WeightedTally[] {any, everything, events, bytes, shoots, hits}) {
       one.addHistories(count);
     }
@@ -114,6 +138,8 @@ final class RareTally extends LossLedger {
 
   void merge(RareTally chunk) {
     weightless += chunk.weightless;
+    mergeChannels(chunk.channels);
+    largest.raiseTo(chunk.largest);
     any.merge(chunk.any);
     everything.merge(chunk.everything);
     events.merge(chunk.events);
@@ -126,6 +152,14 @@ final class RareTally extends LossLedger {
     chunk.causes.forEach(
         (id, cause) ->
             causes.computeIfAbsent(id, key -> new RareCause(cause.sentence)).merge(cause));
+  }
+
+  private void mergeChannels(Channels chunk) {
+    if (any.histories() == 0) {
+      channels = chunk;
+    } else {
+      channels.merge(chunk);
+    }
   }
 
   private static void mergeRows(WeightedTally[] into, WeightedTally[] from) {

@@ -23,21 +23,30 @@ final class Results {
   }
 
   PlainFigures figures(LossTally tally) {
+    return figures(tally, false);
+  }
+
+  private PlainFigures figures(LossTally tally, boolean withUnseen) {
     double most =
         tally.thresholds.mostBytes() / studio.footage().shoots().sizeBytes()
             + studio.horizonHours() / studio.footage().shoots().everyHours();
-    return new PlainFigures(tally, most, confidence);
+    return new PlainFigures(tally, most, confidence, withUnseen);
   }
 
   RareFigures figures(LossTally plain, RareTally rare, boolean doubted) {
-    return new RareFigures(rare, figures(plain), doubted, confidence);
+    return figures(plain, rare, doubted, false);
+  }
+
+  private RareFigures figures(
+      LossTally plain, RareTally rare, boolean doubted, boolean withUnseen) {
+    return new RareFigures(rare, figures(plain, withUnseen), doubted, confidence);
   }
 
   /** The result of plain histories; {@code doubt} says why biased ones were refused, if any. */
   LayoutResult plain(LossTally tally, boolean reached, Optional<String> doubt) {
     return of(
         tally,
-        figures(tally),
+        figures(tally, true),
         new Made(
             LayoutResult.Method.PLAIN,
             tally.histories,
@@ -51,7 +60,7 @@ final class Results {
   LayoutResult rare(LossTally plain, RareTally rare, boolean reached, Optional<String> doubt) {
     return of(
         plain,
-        figures(plain, rare, doubt.isPresent()),
+        figures(plain, rare, doubt.isPresent(), true),
         new Made(
             LayoutResult.Method.RARE,
             rare.any.histories(),

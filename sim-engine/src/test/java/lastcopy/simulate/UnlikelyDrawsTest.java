@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -91,5 +92,26 @@ class UnlikelyDrawsTest {
             result.anyLoss().low() * (1 - FIRST_ORDER),
             result.anyLoss().high() * (1 + FIRST_ORDER));
     assertThat(result.anyLoss().relativeHalfWidth()).isLessThan(0.2);
+  }
+
+  /**
+   * Parity loses clips in one of 40 studios, and everything in four of a million, which plain
+   * histories have not seen: its mean bytes are twice those of the clips. Red if the interval of
+   * the mean is that of the clips alone.
+   */
+  @Test
+  void whatWasNeverSeenIsInTheMean() {
+    Settings settings =
+        new Settings(
+            Agreement.SEED, 0.95, 0.01, OptionalLong.of(20_000), Optional.empty(), 2, Method.PLAIN);
+    LayoutResult result =
+        Simulation.run(UnlikelyDraws.parity(), settings, Progress.SILENT).layouts().get(0);
+    double fails = perHour(0.01);
+    double everything = 3 * fails * 2 * fails * WAIT * HOURS;
+    assertThat(result.everythingLost().seen()).isFalse();
+    assertThat(result.everythingLost().high()).isGreaterThan(everything);
+    assertThat(result.bytesLost().low()).isLessThan(everything * 20e12);
+    assertThat(result.bytesLost().high())
+        .isGreaterThan(result.bytesLost().low() + everything * 23e12);
   }
 }

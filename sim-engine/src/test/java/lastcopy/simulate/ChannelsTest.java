@@ -1,0 +1,144 @@
+package lastcopy.simulate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import lastcopy.history.Bias;
+import lastcopy.history.Ledger;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What an unlikely draw may add that came out badly too seldom. Nothing here is statistical but the
+ * stand-in's own losses, which are the same in all tests.
+ */
+class ChannelsTest {
+
+  private static final double REPAIR = 72;
+  private static final double LIFE = 5e5;
+  private static final double HOURS = 43_800;
+
+  @Test
+  void whatNeverCameIsTheWholeRisk() {
+    Channels channels = new Channels(2);
+    channels.risked(1, 0.02);
+    channels.endHistory();
+    channels.addHistories(10);
+    assertThat(channels.missed()).isEqualTo(0.002);
+    assertThat(channels.missing()).containsExactly(1);
+  }
+
+  @Test
+  void whatCameOftenEnoughMissesNothing() {
+    Channels channels = new Channels(1);
+    for (int i = 0; i < 10; i++) {
+      channels.risked(0, 0.02);
+      channels.cameOutBadly(0, 0.001);
+      channels.endHistory();
+    }
+    channels.addHistories(100);
+    assertThat(channels.missed()).isZero();
+  }
+
+  @Test
+  void whatCameSeldomMissesTheRest() {
+    Channels channels = new Channels(1);
+    channels.risked(0, 0.02);
+    channels.cameOutBadly(0, 0.005);
+    channels.endHistory();
+    Channels more = new Channels(1);
+    more.risked(0, 0.02);
+    more.endHistory();
+    channels.merge(more);
+    channels.addHistories(10);
+    assertThat(channels.missed()).isCloseTo(0.0035, org.assertj.core.api.Assertions.within(1e-12));
+  }
+
+  /** A precise common way to lose beside a draw that never comes out badly: not trusted. */
+  @Test
+  void aDrawThatNeverCameOutBadlyIsNotTrusted() {
+    LayoutResult result = run(1e-4, false);
+    double exact = new StandIn(2, 1, 1 / LIFE, 1 / REPAIR, 0, HOURS).exact();
+    assertThat(result.doubt().orElseThrow())
+        .contains("too few biased histories saw that a disk sings");
+    assertThat(result.precisionReached()).isFalse();
+    assertThat(result.anyLoss().high()).isGreaterThan(exact + 0.9e-4);
+    assertThat(result.bytesLost().high()).isGreaterThan(0.9e-4 * 1e12);
+  }
+
+  @Test
+  void aDrawThatDidIs() {
+    assertThat(run(1e-4, true).doubt()).isEmpty();
+  }
+
+  private static LayoutResult run(double chance, boolean comes) {
+    Studio studio =
+        Studios.archive(HOURS, CopyMaker.markov("main", Arrangement.MIRROR, 2, LIFE, REPAIR));
+    StandIn standIn = new StandIn(2, 1, 1 / LIFE, 1 / REPAIR, 0, HOURS);
+    Settings settings =
+        new Settings(5, 0.95, 0.05, OptionalLong.of(5_000), Optional.empty(), 2, Method.RARE);
+    return Simulation.run(
+            studio,
+            settings,
+            Progress.SILENT,
+            layout -> seed -> new Singing(standIn.histories(seed), chance, comes))
+        .layouts()
+        .get(0);
+  }
+
+  /**
+   * Histories that begin with an unlikely draw, which does come out badly in one of 100 or never.
+   */
+  private record Singing(Biasable of, double chance, boolean comes) implements Biasable {
+    @Override
+    public int groups() {
+      return of.groups();
+    }
+
+    @Override
+    public int levels() {
+      return of.levels();
+    }
+
+    @Override
+    public int depth(int level) {
+      return of.depth(level);
+    }
+
+    @Override
+    public int channels() {
+      return 1;
+    }
+
+    @Override
+    public String channel(int index) {
+      return "a disk sings";
+    }
+
+    @Override
+    public void simulate(long number, Bias bias, Ledger to) {
+      of.simulate(number, bias, to);
+      to.risked(0, chance);
+      if (comes && number % 100 == 0) {
+        to.cameOutBadly(0);
+      }
+    }
+
+    @Override
+    public double events(int group, int level) {
+      return of.events(group, level);
+    }
+
+    @Override
+    public double hazard(int group, int level) {
+      return of.hazard(group, level);
+    }
+
+    @Override
+    public double logOfTheRest() {
+      return of.logOfTheRest();
+    }
+  }
+}
