@@ -14,9 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>Null hypothesis: the mean is 1. Red beyond six standard errors, at a rate below 1e-6 all
  * together where means are normal. Sabotage: two sources that share their luck (turns of a rotation
- * that spoil at the same instant); a ratio that counts twice (a latent defect met again whose place
- * is drawn again); an event at another level than its hazard; the ratio of a late notice, of a
- * chance to be taken or of a defect's hazard left out.
+ * that spoil at the same instant); a ratio that counts twice; an event at another level than its
+ * hazard; the density of late notices without the share of those that are not.
  */
 class BiasTest {
 
