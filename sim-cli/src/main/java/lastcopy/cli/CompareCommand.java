@@ -4,13 +4,9 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import lastcopy.charts.ChartException;
-import lastcopy.outlook.Outlook;
-import lastcopy.outlook.Warning;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.Settings;
@@ -49,10 +45,6 @@ final class CompareCommand implements Callable<Integer> {
   @SuppressWarnings("UnusedVariable")
   private boolean trace;
 
-  /** Warnings without which a figure would be misread; the rest is for {@code inspect}. */
-  private static final Set<String> BESIDE_THE_FIGURES =
-      Set.of("seen-at-once", "rate-above-hardware", "fills", "feed-too-slow", "run-at-shoot");
-
   CompareCommand(Host host) {
     this.host = host;
   }
@@ -67,10 +59,10 @@ final class CompareCommand implements Callable<Integer> {
     outputs.prepare();
     Studio studio = simulation.over(loaded.studio());
     Comparison result = simulate(studio, settings);
-    List<String> warnings = warnings(loaded, studio, result);
-    outputs.write(result, warnings, host);
+    Remarks remarks = remarks(loaded, studio, result);
+    outputs.write(result, remarks, host);
     if (!quiet && outputs.onlyJson()) {
-      warn(warnings);
+      warn(remarks.warnings());
     }
     return result.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
   }
@@ -87,21 +79,12 @@ final class CompareCommand implements Callable<Integer> {
     }
   }
 
-  private static List<String> warnings(
-      ScenarioLoading.Loaded loaded, Studio studio, Comparison result) {
-    List<String> warnings = new ArrayList<>(loaded.warnings());
-    for (Outlook outlook : Outlook.of(studio)) {
-      for (Warning warning : outlook.warnings()) {
-        if (BESIDE_THE_FIGURES.contains(warning.id())) {
-          String copy = warning.copy().isEmpty() ? "" : ", " + warning.copy();
-          warnings.add(outlook.layout().id() + copy + ": " + warning.text());
-        }
-      }
-    }
-    if (!result.finished()) {
-      warnings.add("Unfinished: the run was interrupted; the figures are what there was.");
-    }
-    return warnings;
+  private static Remarks remarks(ScenarioLoading.Loaded loaded, Studio studio, Comparison result) {
+    Remarks remarks = Remarks.of(studio, loaded.warnings());
+    return result.finished()
+        ? remarks
+        : remarks.andWarning(
+            "Unfinished: the run was interrupted; the figures are what there was.");
   }
 
   private void warn(List<String> warnings) {

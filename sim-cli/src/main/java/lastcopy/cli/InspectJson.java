@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Warning;
@@ -40,6 +41,7 @@ final class InspectJson {
     json.writeStringField("format", "lastcopy-inspect/1");
     json.writeStringField("scenario", studio.name());
     number("years", studio.years());
+    page.omissions(Omissions.of(studio));
     json.writeArrayFieldStart("layouts");
     for (Outlook outlook : outlooks) {
       layout(outlook);

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import lastcopy.charts.ByteUnit;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Warning;
@@ -30,6 +31,9 @@ final class InspectText {
     InspectText page = new InspectText();
     String years = ByteUnit.digits(studio.years());
     page.wrap("", "", studio.name() + ": what is sure over " + years + " years, if nothing fails");
+    OmissionWords.paragraph(Omissions.of(studio), outlooks.size())
+        .ifPresent(words -> page.wrap("", "", words));
+    UnusedPrices.of(studio).ifPresent(words -> page.wrap("", "", words));
     outlooks.forEach(page::layout);
     if (!defaults.isEmpty()) {
       page.text.append("\nDefaults used because the file says nothing\n");

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
+import lastcopy.outlook.Omission;
 
 /**
  * A page of JSON whose numbers are never rounded.
@@ -39,6 +41,18 @@ record JsonPage(JsonGenerator generator) {
   void number(String field, double value) throws IOException {
     generator.writeFieldName(field);
     value(value);
+  }
+
+  /** What is not counted because the scenario says nothing about it. */
+  void omissions(List<Omission> omissions) throws IOException {
+    generator.writeArrayFieldStart("not_counted");
+    for (Omission omission : omissions) {
+      generator.writeStartObject();
+      generator.writeStringField("id", omission.kind().id());
+      generator.writeStringField("title", OmissionWords.title(omission));
+      generator.writeEndObject();
+    }
+    generator.writeEndArray();
   }
 
   /** A number; JSON has no infinity: null stands for what is not a finite number. */

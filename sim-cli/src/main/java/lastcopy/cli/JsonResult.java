@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import lastcopy.interval.Estimate;
+import lastcopy.outlook.Omission;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.LayoutResult.CauseShare;
@@ -28,13 +29,15 @@ final class JsonResult {
   /**
    * Writes a comparison and a line end; leaves the stream open.
    *
+   * @param omissions what is not counted because the scenario says nothing about it
    * @throws IOException if the stream cannot be written
    */
-  static void write(Comparison result, OutputStream out) throws IOException {
-    JsonPage.write(out, page -> new JsonResult(page).comparison(result));
+  static void write(Comparison result, List<Omission> omissions, OutputStream out)
+      throws IOException {
+    JsonPage.write(out, page -> new JsonResult(page).comparison(result, omissions));
   }
 
-  private void comparison(Comparison result) throws IOException {
+  private void comparison(Comparison result, List<Omission> omissions) throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "lastcopy-result/1");
     json.writeStringField("scenario", result.studio());
@@ -42,6 +45,7 @@ final class JsonResult {
     json.writeNumberField("seed", result.seed());
     number("confidence", result.confidence());
     json.writeBooleanField("finished", result.finished());
+    page.omissions(omissions);
     json.writeArrayFieldStart("layouts");
     for (LayoutResult layout : result.layouts()) {
       layout(layout);

@@ -69,13 +69,12 @@ final class OutputOptions {
    * @throws IOException if a file cannot be written
    * @throws ChartException if this system cannot draw
    */
-  void write(Comparison result, List<String> warnings, Host host)
-      throws IOException, ChartException {
+  void write(Comparison result, Remarks remarks, Host host) throws IOException, ChartException {
     if (!onlyJson()) {
-      host.out().print(TextReport.of(result, warnings));
+      host.out().print(TextReport.of(result, remarks));
       host.out().flush();
     }
-    writeJson(result, host.out());
+    writeJson(result, remarks, host.out());
     if (csv != null) {
       CsvResult.write(result, csv);
     }
@@ -84,12 +83,12 @@ final class OutputOptions {
     }
   }
 
-  private void writeJson(Comparison result, OutputStream out) throws IOException {
+  private void writeJson(Comparison result, Remarks remarks, OutputStream out) throws IOException {
     if (onlyJson()) {
-      JsonResult.write(result, out);
+      JsonResult.write(result, remarks.omissions(), out);
       out.flush();
     } else if (json != null) {
-      WholeFile.write(Path.of(json), file -> JsonResult.write(result, file));
+      WholeFile.write(Path.of(json), file -> JsonResult.write(result, remarks.omissions(), file));
     }
   }
 

@@ -29,24 +29,27 @@ final class TextReport {
   private static final int RECOVERIES = 4;
 
   private final Comparison result;
+  private final Remarks remarks;
   private final StringBuilder text = new StringBuilder();
 
-  private TextReport(Comparison result) {
+  private TextReport(Comparison result, Remarks remarks) {
     this.result = result;
+    this.remarks = remarks;
   }
 
   /**
    * The report.
    *
-   * @param warnings sentences that its end adds to the usual cautions
+   * @param remarks what it says beside the figures
    */
-  static String of(Comparison result, List<String> warnings) {
-    TextReport report = new TextReport(result);
+  static String of(Comparison result, Remarks remarks) {
+    TextReport report = new TextReport(result, remarks);
     report.title();
     report.table();
+    report.omissions(false);
     result.layouts().forEach(report::block);
     report.pairs();
-    report.text.append(TextFooter.of(result, warnings));
+    report.text.append(TextFooter.of(result, remarks.warnings()));
     return report.text.toString();
   }
 
@@ -58,8 +61,28 @@ final class TextReport {
 
   private void title() {
     paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
+    omissions(true);
     paragraph("Studios like yours that lose footage within " + horizon(result) + ":");
     text.append('\n');
+  }
+
+  /** Above the figures where they leave out so much that they would be misread. */
+  private void omissions(boolean above) {
+    if (OmissionWords.comeFirst(remarks.omissions()) == above) {
+      OmissionWords.paragraph(remarks.omissions(), result.layouts().size())
+          .ifPresent(
+              words -> {
+                paragraph(words);
+                text.append('\n');
+              });
+    }
+  }
+
+  /** Beside the figures; once where every layout assumes the same. */
+  private void assumption(String layout) {
+    if (remarks.assumptionOfAll().isEmpty()) {
+      remarks.assumption(layout).ifPresent(words -> text.append(Wrap.lines("  ", "  ", words)));
+    }
   }
 
   private void table() {
@@ -75,7 +98,9 @@ final class TextReport {
           Numbers.studios(layout.anyLoss(), any),
           oneShootPoint(layout).map(chance -> Numbers.studios(chance, shoot)).orElse("-"),
           Numbers.studios(layout.everythingLost(), all));
+      assumption(layout.id());
     }
+    remarks.assumptionOfAll().ifPresent(words -> paragraph("Each layout " + words + "."));
     text.append('\n');
   }
 

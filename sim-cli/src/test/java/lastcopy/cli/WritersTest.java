@@ -11,10 +11,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import lastcopy.outlook.Omission;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class WritersTest {
+
+  private static final List<Omission> OMITTED =
+      List.of(
+          new Omission(Omission.Kind.MALWARE, List.of()),
+          new Omission(Omission.Kind.READ_ERRORS, List.of("far")));
 
   @TempDir Path directory;
 
@@ -29,6 +36,7 @@ class WritersTest {
             "seed",
             "confidence",
             "finished",
+            "not_counted",
             "layouts",
             "comparisons");
     assertThat(json.get("format").asText()).isEqualTo("lastcopy-result/1");
@@ -134,7 +142,7 @@ class WritersTest {
 
   @Test
   void textIsAsStored() throws IOException {
-    String text = TextReport.of(Sample.result(true), List.of("The upload never catches up."));
+    String text = TextReport.of(Sample.result(true), warning("The upload never catches up."));
     try (var stored = WritersTest.class.getResourceAsStream("three-layouts.txt")) {
       assertThat(text).isEqualTo(new String(stored.readAllBytes(), StandardCharsets.UTF_8));
     }
@@ -150,7 +158,7 @@ class WritersTest {
     var wide =
         new lastcopy.simulate.Comparison(
             longWord, 5, base.currency(), 1, 0.95, false, List.of(layout, rare), List.of());
-    String text = TextReport.of(wide, List.of(longWord));
+    String text = TextReport.of(wide, warning(longWord));
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     assertThat(text).contains("UNFINISHED").contains("a-layout-with-a-very-long-name");
     assertThat(text).contains("(100,000 to 300,000)").contains("of 1,000,000 studios");
@@ -203,9 +211,23 @@ class WritersTest {
                 + " 62 more (60 to 64), 10 times as often (8 to 13).");
   }
 
+  @Test
+  void jsonSaysWhatIsNotCounted() throws IOException {
+    JsonNode left = json().get("not_counted");
+    assertThat(left).hasSize(2);
+    assertThat(keys(left.get(1))).containsExactly("id", "title");
+    assertThat(left.at("/0/id").asText()).isEqualTo("malware");
+    assertThat(left.at("/1/id").asText()).isEqualTo("read-errors");
+    assertThat(left.at("/1/title").asText()).isEqualTo("bits that cannot be read (far)");
+  }
+
+  private static Remarks warning(String sentence) {
+    return new Remarks(List.of(), Map.of(), List.of(sentence));
+  }
+
   private static JsonNode json() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JsonResult.write(Sample.result(true), out);
+    JsonResult.write(Sample.result(true), OMITTED, out);
     return new ObjectMapper().readTree(out.toByteArray());
   }
 

@@ -4,6 +4,7 @@ import lastcopy.law.Fixed;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rate;
 import lastcopy.scenario.Units;
 
 /** Failures and faults that are seen too late or mended too slowly. */
@@ -12,12 +13,16 @@ final class RepairRules {
   /** Looks further apart than this leave a failed drive unseen too long to call it watched. */
   private static final double RARE_LOOK_HOURS = 30 * Units.HOURS_PER_DAY;
 
+  /** A tenth of what this project assumes of an account, 0.2 % a year. */
+  private static final Rate CREDIBLE = Rate.ofYearlyProbability(0.0002);
+
   private RepairRules() {}
 
   static void apply(Subject subject, CopyOutlook outlook) {
     Copy copy = outlook.copy();
     seenAtOnce(subject, copy);
     neverTried(subject, copy);
+    tooGood(subject, copy);
     copy.driveSet()
         .ifPresent(
             set -> {
@@ -78,6 +83,21 @@ final class RepairRules {
           "Its drives grow unreadable spots, about one each in %s, and nobody reads them through:"
               + " a rebuild meets them all. Read everything once a month, such as scrub: 30 days.",
           Subject.time(set.latentDefects().get().mean()));
+    }
+  }
+
+  /** Durability figures are design goals of the storage; accounts are lost more often than that. */
+  private static void tooGood(Subject subject, Copy copy) {
+    if (copy.medium() instanceof Medium.Service service
+        && service.loses().perHour() < CREDIBLE.perHour()) {
+      subject.warn(
+          "service-too-good",
+          copy.id(),
+          "It %s: such a figure is a goal of the storage, without the account (a lost password, an"
+              + " unpaid bill, a deletion). Count that too, such as loses: 0.2 %%/year.",
+          service.loses().strikes()
+              ? "is said to be lost with less than 0.02 % a year"
+              : "is said never to be lost");
     }
   }
 

@@ -2,6 +2,7 @@ package lastcopy.scenario;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import lastcopy.law.Law;
 
 /**
@@ -20,6 +21,8 @@ import lastcopy.law.Law;
  * @param startsFull whether it holds the footage on hand at the start
  * @param spoils how it may turn out unusable, if at all
  * @param rotation drives that take turns, if any
+ * @param leftOut keys that the scenario leaves out although something hangs on them; their
+ *     components then have the format's default
  */
 public record Copy(
     String id,
@@ -33,7 +36,18 @@ public record Copy(
     Reach reach,
     boolean startsFull,
     Optional<Spoils> spoils,
-    Optional<Rotation> rotation) {
+    Optional<Rotation> rotation,
+    Set<LeftOut> leftOut) {
+
+  /** A key whose default flatters the copy. */
+  public enum LeftOut {
+    /** How long a failure goes unnoticed; the default is that it is seen at once. */
+    NOTICED,
+    /** How long until a replacement is there; the default is at once. */
+    WAIT,
+    /** The chance that a bit cannot be read; the default is never. */
+    READ_ERRORS
+  }
 
   /** Whether malware at the desk can reach a copy. */
   public enum Reach {
@@ -74,8 +88,39 @@ public record Copy(
     }
   }
 
-  /** Checks the ranges. */
+  /** A copy of which everything is stated. */
+  public Copy(
+      String id,
+      Place place,
+      Optional<Box> box,
+      Medium medium,
+      Repair repair,
+      Optional<Feed> feed,
+      OptionalDouble restoresAt,
+      double keepsDeletedHours,
+      Reach reach,
+      boolean startsFull,
+      Optional<Spoils> spoils,
+      Optional<Rotation> rotation) {
+    this(
+        id,
+        place,
+        box,
+        medium,
+        repair,
+        feed,
+        restoresAt,
+        keepsDeletedHours,
+        reach,
+        startsFull,
+        spoils,
+        rotation,
+        Set.of());
+  }
+
+  /** Copies the set and checks the ranges. */
   public Copy {
+    leftOut = Set.copyOf(leftOut);
     Require.text(id, "copy");
     restoresAt.ifPresent(rate -> Require.above(rate, 0, "restores_at"));
     Require.that(keepsDeletedHours >= 0, "keeps_deleted must be at least 0: " + keepsDeletedHours);

@@ -20,16 +20,30 @@ public record Desk(Optional<Deletion> deletion, Optional<Malware> malware) {
    * @param rate how often
    * @param size how much
    * @param noticed how long until somebody notices
+   * @param stated whether the scenario says so; if not, it is taken as seen at once
    */
-  public record Deletion(Rate rate, Amount size, Law noticed) {}
+  public record Deletion(Rate rate, Amount size, Law noticed, boolean stated) {
+
+    /** A deletion of which it is stated how long it goes unnoticed. */
+    public Deletion(Rate rate, Amount size, Law noticed) {
+      this(rate, size, noticed, true);
+    }
+  }
 
   /**
    * Everything disappears from the working copy and from each copy in reach.
    *
    * @param rate how often
    * @param noticed how long until somebody notices
+   * @param stated whether the scenario says so; if not, it is taken as seen at once
    */
-  public record Malware(Rate rate, Law noticed) {}
+  public record Malware(Rate rate, Law noticed, boolean stated) {
+
+    /** Malware of which it is stated how long it goes unnoticed. */
+    public Malware(Rate rate, Law noticed) {
+      this(rate, noticed, true);
+    }
+  }
 
   /** How much one deletion takes. */
   public sealed interface Amount permits Bytes, ShootCount {}

@@ -1,9 +1,11 @@
 package lastcopy.cli.scenario;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Box;
@@ -33,6 +35,9 @@ final class CopyReader {
           "strain",
           "read_errors",
           "rotation");
+
+  /** The chance that a service loses a copy, with its account; an assumption of this project. */
+  private static final String ACCOUNT_LOST = "0.2 %/year";
 
   private final Notes notes;
   private final Known known;
@@ -81,7 +86,18 @@ final class CopyReader {
                         reach,
                         full,
                         spoils,
-                        rotation)));
+                        rotation,
+                        leftOut(section))));
+  }
+
+  private static Set<Copy.LeftOut> leftOut(Section section) {
+    Set<Copy.LeftOut> keys = EnumSet.noneOf(Copy.LeftOut.class);
+    for (Copy.LeftOut key : Copy.LeftOut.values()) {
+      if (!section.has(key.name().toLowerCase(Locale.ROOT))) {
+        keys.add(key);
+      }
+    }
+    return keys;
   }
 
   private Optional<Medium> medium(Section section) {
@@ -92,7 +108,7 @@ final class CopyReader {
       return Optional.of(service(service.get(), section.where()));
     }
     if (!section.has("drives") && section.isMapping()) {
-      String accepted = "drives: 1 x desk-8tb, or service: {loses: 0.001 %/year}";
+      String accepted = "drives: 1 x desk-8tb, or service: {loses: " + ACCOUNT_LOST + "}";
       notes.problem(section.node(), "a copy without 'drives' or 'service'", accepted);
     }
     return section
@@ -104,7 +120,7 @@ final class CopyReader {
     Section section = Section.of(notes, Kind.SERVICE, node, where + ".service");
     Rate loses =
         section
-            .require("loses", "0.001 %/year")
+            .require("loses", ACCOUNT_LOST + ", which counts the account itself (an assumption)")
             .map(n -> values.chance(n).rate())
             .orElse(Rate.NONE);
     return new Medium.Service(loses, Maybe.number(section.get("price"), this::servicePrice));
@@ -137,7 +153,7 @@ final class CopyReader {
     Optional<Node> node = section.get("place");
     if (node.isEmpty()) {
       section.defaulted("place", "its own, without mishaps");
-      return new Place("copy:" + copy, List.of());
+      return new Place(Known.ownPlace(copy), List.of());
     }
     return known.place(notes, node.get(), values.text(node.get(), "the name of a place"));
   }

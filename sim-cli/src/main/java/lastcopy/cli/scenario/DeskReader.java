@@ -31,12 +31,12 @@ final class DeskReader {
     Rate rate = rate(section);
     Desk.Amount size =
         section.require("size", "1 shoots").map(this::amount).orElse(new Desk.ShootCount(1));
-    return new Desk.Deletion(rate, size, noticed(section));
+    return new Desk.Deletion(rate, size, noticed(section), section.has("noticed"));
   }
 
   private Desk.Malware malware(Node node) {
     Section section = Section.of(notes, Kind.MALWARE, node, "desk.malware");
-    return new Desk.Malware(rate(section), noticed(section));
+    return new Desk.Malware(rate(section), noticed(section), section.has("noticed"));
   }
 
   private Rate rate(Section section) {

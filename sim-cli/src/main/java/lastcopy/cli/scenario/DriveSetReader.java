@@ -111,6 +111,13 @@ final class DriveSetReader {
       return Optional.of(Arrangement.SINGLE);
     }
     String accepted = "arrangement: mirror, parity, double-parity, stripe or shelf";
+    if (copy.has("rotation")) {
+      // Whoever writes this has most likely counted the turns here.
+      accepted =
+          "drives: 1 x a model, since 'drives' is what each turn of 'rotation' consists of and"
+              + " 'rotation' counts the turns; or, for sets that take turns, "
+              + accepted;
+    }
     notes.problem(drives, count + " drives without 'arrangement'", accepted);
     return Optional.empty();
   }

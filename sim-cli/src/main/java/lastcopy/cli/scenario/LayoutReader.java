@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -73,8 +74,38 @@ final class LayoutReader {
     for (Nodes.Named entry : entries) {
       reader.read(entry, where + "." + entry.name(), ids).ifPresent(copies::add);
     }
+    noteSharedBoxes(entries, copies);
     // With a copy missing, the rest would only bring mistakes that follow from it.
     return copies.size() == entries.size() ? copies : List.of();
+  }
+
+  /** A box stands in one place: each copy that has it elsewhere is noted at its box. */
+  private void noteSharedBoxes(List<Nodes.Named> entries, List<Copy> copies) {
+    Map<String, Copy> first = new HashMap<>();
+    for (Copy copy : copies) {
+      String box = copy.box().map(Box::id).orElse("");
+      Copy other = first.putIfAbsent(box, copy);
+      if (!box.isEmpty() && other != null && !other.place().id().equals(copy.place().id())) {
+        String found =
+            String.format(
+                "the box '%s' %s, and with copy '%s' %s",
+                box, standing(copy), other.id(), standing(other));
+        String accepted = "one place for all copies in a box, or a box of its own for each place";
+        notes.problem(nodeOf(entries, copy.id(), "box"), found, accepted);
+      }
+    }
+  }
+
+  private static String standing(Copy copy) {
+    return copy.place().id().equals(Known.ownPlace(copy.id()))
+        ? "in a place of its own ('place' is left out)"
+        : "in the place '" + copy.place().id() + "'";
+  }
+
+  private static Node nodeOf(List<Nodes.Named> entries, String copy, String key) {
+    Nodes.Named named =
+        entries.stream().filter(entry -> entry.name().equals(copy)).findFirst().orElseThrow();
+    return Nodes.find(named.value(), key).orElse(named.key());
   }
 
   /** Notes each circle of feeds once, at the source that its first copy names. */

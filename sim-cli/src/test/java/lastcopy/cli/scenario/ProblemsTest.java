@@ -72,6 +72,8 @@ class ProblemsTest {
           drives: 1 x desk, arrangement: mirror     | at least 2 drives for mirror
           place: studio                             | found a copy without 'drives' or 'service'
           drives: 1 x desk, service: {loses: 0 %/year} | found 'drives' beside 'service'
+          service: {}                               | accepted: loses: 0.2 %/year, which counts the account itself
+          drives: 2 x desk                          | found 2 drives without 'arrangement'; accepted: arrangement: mirror
           drives: 1 x desk, wait: 4                 | found '4', a number without a unit
           drives: 1 x desk, wait: -4 h              | accepted: a time such as 6 h
           drives: 1 x desk, wait: {}                | found no law
@@ -99,6 +101,7 @@ class ProblemsTest {
           """
           drives: 1 x desk                                 | found the copy 'far' without 'feed'
           drives: 1 x desk, feed: {every: 1 day}           | found a feed without 'from'
+          drives: 2 x desk, rotation: {drives: 2, every: 7 days}, feed: {from: main, every: 7 days} | accepted: drives: 1 x a model, since 'drives' is what each turn of 'rotation' consists of
           drives: 1 x desk, feed: {from: main}             | without 'every' or 'continuous'
           drives: 1 x desk, feed: {from: mian, every: 1 h} | Did you mean 'main'?
           drives: 1 x desk, feed: {from: far, every: 1 h}  | which is this copy itself
@@ -160,6 +163,24 @@ class ProblemsTest {
         .singleElement()
         .asString()
         .endsWith("'odds', which is no key of a box; accepted: rate, price, speed.");
+  }
+
+  /** A box with its drives stands in one place. */
+  @Test
+  void aBoxInTwoPlacesIsAProblemAtTheSecond() {
+    String text =
+        Texts.withMain("place: studio, box: tower, drives: 1 x desk")
+            .replace("far: {", "far: {place: home, box: tower, ");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:16:31: found the box 'tower' in the place 'home', and with copy")
+        .contains("'main' in the place 'studio'; accepted: one place for all copies in a box");
+    assertThat(Texts.problems(text.replace("place: home", "place: studio"))).isEmpty();
+    assertThat(Texts.problems(text.replace("place: home, ", "")))
+        .singleElement()
+        .asString()
+        .contains("in a place of its own ('place' is left out)");
   }
 
   @Test

@@ -60,6 +60,8 @@ class WarningsTest {
           slow-restore    | 9 MB/s | 5 MB/s | 6.1 MB/s
           one-batch       | 1 x desk | 2 x desk, arrangement: mirror, batch: {name: spring, spread: 0.5} | 2 x desk, arrangement: mirror
           never-tried     | restores_at | spoils: {rate: 2 %/year}, restores_at | spoils: {rate: 2 %/year, tried_every: 90 days}, restores_at
+          service-too-good | drives: 1 x desk, noticed: 1 day, wait: 2 days, restores_at | service: {loses: 0 %/year}, restores_at | service: {loses: 0.2 %/year}, restores_at
+          service-too-good | drives: 1 x desk, noticed: 1 day, wait: 2 days, restores_at | service: {loses: 0.001 %/year}, restores_at | service: {loses: 0.02 %/year}, restores_at
           never-scrubbed  | 1 x desk | 2 x desk, arrangement: mirror, latent_defects: {mean: 1 year} | 2 x desk, arrangement: mirror, latent_defects: {mean: 1 year}, scrub: 30 days
           feed-unwatched  | 20 Mbit/s | 20 Mbit/s, stops: 0.5 per year | 20 Mbit/s, stops: 0.5 per year, checked_every: 30 days
           no-versions     | desk: {} | desk: {deletion: {rate: 20 %/year, size: 1 shoots, noticed: 3 days}} | desk: {deletion: {rate: 20 %/year, size: 1 shoots}}
