@@ -19,7 +19,7 @@ final class OmissionWords {
   static boolean comeFirst(List<Omission> omissions) {
     List<Kind> kinds = omissions.stream().map(Omission::kind).toList();
     return kinds.contains(Kind.PLACE_MISHAPS)
-        || kinds.contains(Kind.DELETION) && kinds.contains(Kind.MALWARE);
+        || (kinds.contains(Kind.DELETION) && kinds.contains(Kind.MALWARE));
   }
 
   /** One paragraph, the worst first; empty if nothing is left out. */

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StoryCommandTest {
 
   private static final String DEMO =
-      Path.of("..", "scenarios", "harbour-mirror-or-far-copy.yaml").toString();
+      Path.of("src", "test", "resources", "lastcopy", "cli", "rare-losses.yaml").toString();
 
   @TempDir Path directory;
 
