@@ -131,7 +131,9 @@ final class CsvResult {
             new ArrayList<>(List.of(layout.id(), recovery.id(), recovery.sentence()));
         row.add(Long.toString(recovery.seen()));
         add(row, recovery.workHours());
-        add(row, recovery.wholeHours());
+        recovery
+            .wholeHours()
+            .ifPresentOrElse(hours -> add(row, hours), () -> row.addAll(List.of("", "", "")));
         rows.add(row);
       }
     }

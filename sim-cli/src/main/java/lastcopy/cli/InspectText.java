@@ -10,6 +10,7 @@ import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Warning;
 import lastcopy.outlook.Way;
+import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 
@@ -110,16 +111,31 @@ final class InspectText {
     String its = " (" + megabytes(way.slowest().bytesPerSecond()) + ")";
     return switch (way.kind()) {
       case FEED -> "from " + way.from() + " at " + rate + slowest + its;
-      case REBUILD -> time(outlook.rebuildHours()) + " a drive at " + rate + slowest + its;
+      case REBUILD ->
+          time(outlook.rebuildHours())
+              + (readsUsed(outlook) ? " for what is in use at the end, at " : " a drive at ")
+              + rate
+              + slowest
+              + its;
       case REFILL ->
           time(outlook.refillHours())
-              + " for all footage at the end, from "
+              + " for all footage at the end, "
+              + (outlook.copy().feed().isPresent() ? "by its feed " : "")
+              + "from "
               + way.from()
               + " at "
               + rate
               + slowest
               + its;
     };
+  }
+
+  private static boolean readsUsed(CopyOutlook outlook) {
+    return outlook
+        .copy()
+        .driveSet()
+        .filter(set -> set.rebuild().reads() == Rebuild.Reads.USED)
+        .isPresent();
   }
 
   private void feed(CopyOutlook outlook, FeedOutlook feed) {
@@ -157,6 +173,9 @@ final class InspectText {
 
   private static String time(OptionalDouble hours) {
     double h = hours.orElse(Double.NaN);
+    if (Double.isInfinite(h)) {
+      return "never done";
+    }
     return h < LONG_HOURS
         ? ByteUnit.digits(h) + " h"
         : ByteUnit.digits(h / Units.HOURS_PER_DAY) + " days";

@@ -147,7 +147,11 @@ final class JsonResult {
       json.writeStringField("sentence", recovery.sentence());
       json.writeNumberField("seen", recovery.seen());
       estimate("work_hours", "mean", recovery.workHours());
-      estimate("whole_hours", "mean", recovery.wholeHours());
+      if (recovery.wholeHours().isPresent()) {
+        estimate("whole_hours", "mean", recovery.wholeHours().get());
+      } else {
+        json.writeNullField("whole_hours");
+      }
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -59,10 +59,15 @@ record StoryClock(Optional<LocalDate> start, double horizonHours) {
     return start.map(date -> at(hours).format(DateTimeFormatter.ISO_LOCAL_DATE_TIME));
   }
 
-  /** A length of time, such as {@code 9 hours} or {@code 2.5 days}. */
+  /** After how long something is over, such as {@code at once} or {@code 2.5 days}. */
+  static String after(double hours) {
+    return hours == 0 ? "at once" : span(hours);
+  }
+
+  /** A length of time, such as {@code 9 hours} or {@code 2.5 days}; at least 0. */
   static String span(double hours) {
     if (hours * MINUTES < 0.5) {
-      return "no time";
+      return "under a minute";
     }
     if (hours < 1) {
       return number(Math.rint(hours * MINUTES), "minute");

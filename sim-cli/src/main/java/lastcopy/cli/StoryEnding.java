@@ -91,10 +91,7 @@ final class StoryEnding {
   List<String> why() {
     List<String> lines = new ArrayList<>();
     if (story.losses().isEmpty()) {
-      lines.add(
-          peril()
-              .orElse(
-                  "At no time did half of it or more stand in one copy only after something had failed."));
+      lines.add(peril().orElseGet(this::neverNear));
       return lines;
     }
     Moment loss = story.moments().get(focus());
@@ -108,6 +105,22 @@ final class StoryEnding {
                     Hindsight::lack, () -> new EnumMap<>(Hindsight.Lack.class), toList()));
     alike.values().forEach(some -> lines.add(words(some)));
     return lines;
+  }
+
+  private String neverNear() {
+    return story.copies().size() == 1
+        ? "All of it stood in one copy only, all the time, and nothing took that."
+        : "At no time did half of it or more stand in one copy only after something had failed.";
+  }
+
+  /** The id of the cause of the loss that matters most. */
+  private String cause() {
+    double hours = story.moments().get(focus()).hours();
+    return story.losses().stream()
+        .filter(loss -> loss.hours() == hours)
+        .map(loss -> loss.cause().id())
+        .findFirst()
+        .orElse("");
   }
 
   private Optional<String> peril() {
@@ -143,9 +156,18 @@ final class StoryEnding {
     boolean known = Double.isFinite(missing.hours());
     String span = known ? StoryClock.span(missing.hours()) : "some time";
     return switch (missing.lack()) {
-      case NO_OTHER_COPY -> "There was no other copy: one somewhere else would have kept it.";
+      case NO_OTHER_COPY ->
+          "There was no other copy: one in another place, up to date, would have kept it.";
       case STRUCK_TOGETHER ->
-          "All copies went at the same instant: a copy somewhere else would have kept it.";
+          "All copies went at the same instant: one "
+              + (cause().startsWith("box") ? "outside of that box" : "in another place")
+              + ", up to date, would have kept it.";
+      case NOTHING_KEPT ->
+          cause().startsWith("desk:malware")
+              ? "Malware reached every copy and none keeps old versions: one out of its reach, up to"
+                  + " date, would have kept it."
+              : "No copy keeps what is deleted: one that does, until somebody notices, would have"
+                  + " kept it.";
       case DRIVE_DOWN ->
           "Another drive of "
               + copy
@@ -161,7 +183,14 @@ final class StoryEnding {
           "Behind at the time: "
               + copy
               + (known ? ", though it had been shot " + span + " before" : "")
-              + ". Fed sooner or faster, it would have been kept there.";
+              + (cause().startsWith("desk:")
+                  ? "."
+                  : ". Fed sooner or faster, it would have been kept there.");
+      case OTHER_DELETED ->
+          "Deleted or destroyed at the time: on "
+              + copy
+              + (known ? ", " + span + " before" : "")
+              + ", and nobody had noticed. Noticed sooner, it would have been put back.";
       case FEED_STOPPED ->
           "The feed of " + copy + " had stopped " + span + " before, and nobody had looked.";
       case OTHER_SPOILT ->
@@ -171,14 +200,18 @@ final class StoryEnding {
               + ", and nobody knew: a restore that is tried"
               + " shows it.";
       case DROPPED_TOO_SOON ->
-          missing.hours() > 0
-              ? "The last copy dropped it "
-                  + span
-                  + " before anybody would have noticed: a copy"
-                  + " that keeps deleted footage that much longer would have kept it."
-              : "No copy kept it until somebody noticed: one that keeps deleted footage longer"
-                  + " would have.";
-      case UNREADABLE ->
+          missing.hours() == Double.POSITIVE_INFINITY
+              ? "Nobody would ever have noticed: only a copy that keeps deleted footage for good"
+                  + " would have kept it."
+              : known
+                  ? "The last copy dropped it "
+                      + span
+                      + " before anybody would have noticed: a copy"
+                      + " that keeps deleted footage that much longer would have kept it."
+                  : "No copy kept it until somebody noticed: one that keeps deleted footage longer"
+                      + " would have.";
+      case UNREADABLE -> "No other copy held what could not be read: one would have helped out.";
+      case DEFECT ->
           "No other copy held what could not be read: one would have helped out, and a scrub"
               + " before might have found it.";
       case CARDS_FORMATTED -> "Cards that are kept longer would have held it.";

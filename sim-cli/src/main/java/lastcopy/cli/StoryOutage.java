@@ -37,7 +37,16 @@ final class StoryOutage {
         : "One drive too many of " + name + " is down. ";
   }
 
-  private static boolean unusable(List<Moment> before, int copy) {
+  /** Whether no copy goes at the instant of a mishap. */
+  static boolean harmsNothing(Story story, int mishap) {
+    double hours = story.moments().get(mishap).hours();
+    return story.moments().subList(mishap, story.moments().size()).stream()
+        .takeWhile(m -> m.hours() == hours)
+        .noneMatch(m -> m.kind() == Kind.COPY_GONE || m.kind() == Kind.LOST);
+  }
+
+  /** Whether a copy had become unusable and nobody knew. */
+  static boolean unusable(List<Moment> before, int copy) {
     return before.stream()
         .filter(m -> m.happening().copy() == copy)
         .filter(m -> m.kind() == Kind.SPOILT || m.kind() == Kind.COPY_GONE)

@@ -3,6 +3,7 @@ package lastcopy.cli;
 import java.util.Locale;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
 import lastcopy.simulate.Story;
 
@@ -17,10 +18,17 @@ final class StorySentences {
     this.clock = clock;
   }
 
-  /** The sentence of a moment; how a copy went is read from what came before. */
+  /** The sentence of a moment, with what can be read from what came before and after. */
   String of(int moment) {
     Happening it = story.moments().get(moment).happening();
-    return it.kind() == Happening.Kind.COPY_GONE ? StoryOutage.how(story, moment) + of(it) : of(it);
+    return switch (it.kind()) {
+      case COPY_GONE -> StoryOutage.how(story, moment) + of(it);
+      case MISHAP ->
+          of(it) + (StoryOutage.harmsNothing(story, moment) ? " No copy is harmed." : "");
+      case REFILLED -> StoryReturn.filled(story, moment);
+      case NOTICED -> StoryReturn.noticed(story, moment, bytes(it.bytes()));
+      default -> of(it);
+    };
   }
 
   /** One or two sentences for somebody who does not know the model. */
@@ -33,8 +41,12 @@ final class StorySentences {
           capital(drive(it))
               + " fails"
               + (it.bytes() > 0 ? " with the " + bytes + " on it." : ".")
-              + expected(it, "It", "be whole again");
-      case DRIVE_READY -> capital(drive(it)) + " is replaced and whole again.";
+              + (shelf(it)
+                  ? expected(it, "A new one", "be there")
+                  : expected(it, "It", "be replaced and whole again"));
+      case DRIVE_READY ->
+          capital(drive(it))
+              + (shelf(it) ? " is replaced by a new, empty one." : " is replaced and whole again.");
       case DRIVE_SWAPPED ->
           capital(drive(it)) + " has its planned age: it is swapped for a new one.";
       case DRIVE_ADDED -> copy + " is full: " + drive(it) + " is added.";
@@ -43,8 +55,11 @@ final class StorySentences {
           copy
               + " is gone"
               + (it.bytes() > 0 ? " with the " + bytes + " that it held." : ".")
-              + expected(it, "New hardware", "be there");
-      case COPY_BACK -> copy + " has hardware again and is empty.";
+              + (service(it)
+                  ? expected(it, "It", "take footage again")
+                  : expected(it, "New hardware", "be there"));
+      case COPY_BACK ->
+          copy + (service(it) ? " takes footage again" : " has hardware again") + " and is empty.";
       case REFILL_STARTED ->
           copy
               + " is filled again from "
@@ -53,23 +68,30 @@ final class StorySentences {
               + bytes
               + "."
               + expected(it, "It", "be done");
-      case REFILLED -> copy + " holds again everything that the other copies hold.";
+      case REFILLED -> copy + " is filled again.";
       case UNREADABLE ->
           "Unreadable spots are found on "
               + copy
               + ": "
               + bytes
-              + ". What another copy holds is put back.";
-      case SPOILT -> copy + " can no longer be restored from, and nobody knows: " + bytes + ".";
+              + "."
+              + (story.copies().size() > 1 ? " What another copy holds is put back." : "");
+      case SPOILT ->
+          copy
+              + " can no longer be restored from, and nobody knows"
+              + (it.bytes() > 0 ? ": " + bytes + "." : ".");
       case SPOIL_FOUND -> "A restore from " + copy + " fails: now it is known to be unusable.";
       case DELETED -> bytes + " is deleted by mistake on " + orDesk(it) + "." + noticed(it);
       case MALWARE ->
-          "Malware destroys " + bytes + " on the copies that it can reach." + noticed(it);
+          (it.bytes() > 0
+                  ? "Malware destroys " + bytes + " on the copies that it can reach."
+                  : "Malware strikes and finds nothing to destroy.")
+              + noticed(it);
       case DELETION_ARRIVED -> arrived(it);
       case DROPPED -> copy + " drops what it still held of it: " + bytes + ".";
       case NOTICED ->
           it.bytes() > 0
-              ? "Somebody notices: " + bytes + " is put back from a copy that still held it."
+              ? "Somebody notices: " + bytes + " of it is put back, since a copy still held it."
               : "Somebody notices; there is nothing to put back.";
       case FEED_STOPPED -> "The feed of " + copy + " stops, and nobody sees it.";
       case FEED_SEEN -> "Somebody looks: the feed of " + copy + " goes on.";
@@ -91,11 +113,14 @@ final class StorySentences {
 
   private String arrived(Happening it) {
     String arrives = mistake(it) + " reaches " + name(it.copy());
-    if (it.until() == Double.POSITIVE_INFINITY) {
+    if (it.until() == Double.POSITIVE_INFINITY && it.bytes() > 0) {
       return arrives + ", which keeps the old state for good.";
     }
     if (!(it.until() > it.hours())) {
       return arrives + ", which keeps nothing of the old state.";
+    }
+    if (it.bytes() == 0) {
+      return arrives + ", which held nothing of it.";
     }
     return arrives + ", which keeps the old state " + when(it) + ".";
   }
@@ -136,6 +161,19 @@ final class StorySentences {
     return it.drive() >= 0 && (several || added)
         ? "drive " + (it.drive() + 1) + " of " + name(it.copy())
         : "the drive of " + name(it.copy());
+  }
+
+  private boolean shelf(Happening it) {
+    return it.copy() >= 0
+        && story
+            .copy(it.copy())
+            .driveSet()
+            .filter(set -> set.arrangement() == Arrangement.SHELF)
+            .isPresent();
+  }
+
+  private boolean service(Happening it) {
+    return it.copy() >= 0 && story.copy(it.copy()).driveSet().isEmpty();
   }
 
   private String orDesk(Happening it) {

@@ -144,7 +144,7 @@ final class TextReport {
             .collect(
                 Collectors.groupingBy(TextReport::spans, LinkedHashMap::new, Collectors.toList()));
     if (!recoveries.isEmpty()) {
-      recovery("  Work stops because", Wrap.column("it goes on after", SPAN) + "all is back after");
+      recovery("  Work stops because", Wrap.column("it goes on after", SPAN) + "copied back after");
     }
     alike.values().stream()
         .limit(RECOVERIES)
@@ -158,8 +158,8 @@ final class TextReport {
   }
 
   private static String spans(Recovery recovery) {
-    return Wrap.column(StoryClock.span(recovery.workHours().value()), SPAN)
-        + StoryClock.span(recovery.wholeHours().value());
+    return Wrap.column(StoryClock.after(recovery.workHours().value()), SPAN)
+        + recovery.wholeHours().map(h -> StoryClock.after(h.value())).orElse("nothing to copy");
   }
 
   /** A cause too long for its column stands on lines alone. */

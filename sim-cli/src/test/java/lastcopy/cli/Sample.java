@@ -71,8 +71,10 @@ final class Sample {
             100_000),
         any.seen()
             ? List.of(
-                new Recovery("drive", "a drive failed", 950, seen(72.5, 1), seen(91, 1.5)),
-                new Recovery("place:fire", "fire struck at 'studio'", 1, wide(72), wide(80)))
+                new Recovery(
+                    "drive", "a drive failed", 950, seen(72.5, 1), Optional.of(seen(91, 1.5))),
+                new Recovery(
+                    "place:fire", "fire struck at 'studio'", 1, wide(72), Optional.empty()))
             : List.of(),
         Optional.empty());
   }

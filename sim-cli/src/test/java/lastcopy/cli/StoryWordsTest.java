@@ -73,7 +73,7 @@ class StoryWordsTest {
       delimiter = '|',
       value = {
         "DRIVE_FAILED | 172 | main | The drive of far fails with the 2 TB on it. It should be"
-            + " whole again in 3 days (day 8).",
+            + " replaced and whole again in 3 days (day 8).",
         "COPY_GONE | 172 | main | far is gone with the 2 TB that it held. New hardware should be"
             + " there in 3 days (day 8).",
         "COPY_GONE | 1e7 | main | far is gone with the 2 TB that it held. New hardware should be"

@@ -136,7 +136,7 @@ class WritersTest {
     assertThat(lines("causes.csv")).hasSize(3);
     assertThat(lines("recovery.csv"))
         .hasSize(5)
-        .contains("mirror,place:fire,fire struck at 'studio',1,72,,,80,,");
+        .contains("mirror,place:fire,fire struck at 'studio',1,72,,,,,");
     assertThat(lines("comparisons.csv").get(2)).startsWith("one-drive,three-copies,,2300,,0.07");
   }
 

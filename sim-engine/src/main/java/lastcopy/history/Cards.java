@@ -90,7 +90,7 @@ final class Cards implements Mechanism {
       if (offloadedAt[k] != EXPIRED && offloadedAt[k] + plan.cardHours <= stage.now) {
         within(stage.shoots.start(k), stage.shoots.end(k));
         holdings.cards.removeAll(part);
-        Map<Cause.Context, Cause> struck = stage.rule.lastStruck();
+        Map<Cause.Context, Cause> struck = stage.rule.lastOf(0); // it held them once
         stage.rule.met(struck == null ? plan.driveCauses : struck, Cause.Context.CARDS);
         stage.rule.removed(-1, part);
         offloadedAt[k] = EXPIRED;
@@ -133,6 +133,9 @@ final class Cards implements Mechanism {
       part.removeAll(holdings.barred[0]);
       part.remove(0, holdings.aged);
       holdings.held[0].addAll(part);
+      if (!part.isEmpty()) {
+        stage.outages.comesBack();
+      }
     }
   }
 

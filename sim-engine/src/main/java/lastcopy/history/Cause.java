@@ -15,28 +15,33 @@ public record Cause(String id, String sentence) {
   public enum Context {
     /** Nothing: what was lost stood in that one copy only. */
     ALONE("", ""),
-    /** Another drive of the set was down. */
-    REBUILD("+rebuild", " while another drive of the set was still being replaced"),
+    /** Another drive of the set was down, and that was known. */
+    REBUILD("+rebuild", " while another drive of the set was being replaced or rebuilt"),
+    /** Another drive of the set was down, and of at least one nobody knew. */
+    UNSEEN("+unseen", " while another drive of the set had failed and nobody had seen it"),
+    /** Another copy was unusable and nobody knew. */
+    SPOILT("+spoilt", " while another copy was unusable and nobody knew"),
     /** Another copy was gone or being filled again. */
     AWAY("+away", " while another copy was gone or not yet full again"),
-    /** The other copies had not received it yet, for less than a day. */
-    BEHIND_HOURS("+behind:hours", " before the other copy had the newest footage (under a day)"),
-    /** The same, for days. */
-    BEHIND_DAYS("+behind:days", " before the other copy had the newest footage (days behind)"),
-    /** The same, for weeks. */
-    BEHIND_WEEKS("+behind:weeks", " before the other copy had the newest footage (weeks behind)"),
-    /** The same, for longer. */
-    BEHIND_LONGER("+behind:longer", " before the other copy had its footage (over a month behind)"),
-    /** It was deleted elsewhere and nobody had noticed. */
-    DELETED("+deleted", " while the footage was deleted elsewhere and nobody had noticed"),
+    /** The other copies did not have it; the oldest of it was shot less than a day before. */
+    BEHIND_HOURS("+behind:hours", " while no other copy had what was shot within the last day"),
+    /** The same, days before. */
+    BEHIND_DAYS("+behind:days", " while no other copy had what had been shot days before"),
+    /** The same, weeks before. */
+    BEHIND_WEEKS("+behind:weeks", " while no other copy had what had been shot weeks before"),
+    /** The same, longer before. */
+    BEHIND_LONGER(
+        "+behind:longer", " while no other copy had what had been shot over a month before"),
+    /** It was deleted or destroyed elsewhere and nobody had noticed. */
+    DELETED("+deleted", " while nobody had noticed that it was deleted or destroyed elsewhere"),
     /** The last copy that kept what was deleted dropped it. */
-    LATE("+late", ", and it was noticed only after the last copy had dropped it"),
+    LATE("+late", ", and the last copy dropped it before anybody had noticed"),
     /** Only camera cards held it, and they were formatted. */
     CARDS("+cards", ", and the camera cards were formatted before another copy had it"),
-    /** A rebuild or refill met it. */
-    MET_BY_REBUILD("+rebuild", " met while a drive was rebuilt"),
+    /** A rebuild met it. */
+    MET_BY_REBUILD("+rebuild", " needed to rebuild a drive"),
     /** A refill met it. */
-    MET_BY_REFILL("+refill", " met while a copy was filled again");
+    MET_BY_REFILL("+refill", " needed to fill a copy again");
 
     private final String suffix;
     private final String words;
@@ -46,7 +51,7 @@ public record Cause(String id, String sentence) {
       this.words = words;
     }
 
-    /** The context of footage that lags by so many hours. */
+    /** The context of footage that was shot so many hours before and that no other copy has. */
     static Context behind(double hours) {
       if (hours < 24) {
         return BEHIND_HOURS;

@@ -18,7 +18,7 @@ final class Clips {
   private final Map<Cause.Context, Cause> unreadable =
       Cause.family("unreadable", "bits could not be read that were");
   private final Map<Cause.Context, Cause> defects =
-      Cause.family("defect", "a spot had become unreadable unseen, which was");
+      Cause.family("defect", "a spot had become unreadable unseen that was");
 
   Clips(Stage stage) {
     this.stage = stage;

@@ -157,6 +157,7 @@ final class Desk {
     if (plan.keepsDeleted[copy] == 0) {
       stage.rule.removed(copy, kept);
       kept.clear();
+      deletion.dropAt[copy] = stage.now;
     } else {
       deletion.dropAt[copy] = stage.now + plan.keepsDeleted[copy];
     }
@@ -255,7 +256,8 @@ final class Desk {
     }
     found.addAll(holdings.cards);
     intersect(found, found, deletion.block);
-    if (!stage.gone[0] && !stage.spoils.is(0)) {
+    boolean takes = !stage.gone[0] && !stage.spoils.is(0);
+    if (takes) {
       found.removeAll(holdings.barred[0]);
       found.removeAll(holdings.blocked);
       found.remove(0, holdings.aged);
@@ -264,7 +266,7 @@ final class Desk {
       stage.feeds.wakeTargets(0, true);
     }
     double bytes = found.bytes();
-    if (bytes > 0) {
+    if (bytes > 0 && takes) {
       stage.outages.putBack(deletion.causes, deletion.at);
     }
     stage.say(Happening.Kind.NOTICED, -1, -1, bytes, Double.NaN, deletion.words);
@@ -286,18 +288,15 @@ final class Desk {
     settle();
   }
 
-  /** Whether any of some positions is deleted since before now and nobody has noticed. */
+  /** Whether all of some positions are deleted since before now and nobody has noticed. */
   boolean covers(PositionSet positions) {
+    scratch.copyFrom(positions);
     for (Pending deletion : pending) {
       if (deletion.at < stage.now) {
-        scratch.copyFrom(positions);
         scratch.removeAll(deletion.block);
-        if (scratch.bytes() < positions.bytes()) {
-          return true;
-        }
       }
     }
-    return false;
+    return scratch.isEmpty();
   }
 
   /** What copies keep and what is blocked, and when somebody notices or a copy drops something. */

@@ -29,7 +29,8 @@ public interface Ledger {
    *
    * @param cause what interrupted it, without what was down or behind
    * @param workHours from the interruption until work could go on
-   * @param wholeHours from the interruption until everything that was saved was back
+   * @param wholeHours from the interruption until everything that was saved was back; NaN if
+   *     nothing was, so that nothing came back
    */
   void recovered(Cause cause, double workHours, double wholeHours);
 

@@ -110,9 +110,14 @@ final class Lives implements Mechanism {
     stage.down[copy]++;
     if (stage.down[copy] > plan.survives[copy]) {
       state[slot] = State.FAILED;
-      stage.rule.struck(plan.service[copy] ? plan.serviceCauses : plan.driveCauses);
-      if (stage.down[copy] > 1) {
-        stage.rule.setWasDegraded();
+      if (plan.service[copy]) {
+        stage.rule.struck(plan.serviceCauses);
+      } else if (stage.down[copy] > 1) {
+        stage.rule.struck(
+            plan.driveCauses,
+            stage.repairs.unseen(copy, slot) ? Cause.Context.UNSEEN : Cause.Context.REBUILD);
+      } else {
+        stage.rule.struck(plan.driveCauses);
       }
       stage.outages.goes(copy);
       return;

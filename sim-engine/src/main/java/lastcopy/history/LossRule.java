@@ -13,21 +13,23 @@ final class LossRule {
 
   private final Stage stage;
   private final PositionSet removed = new PositionSet();
+  private final PositionSet scratch = new PositionSet();
   private final boolean[] wentNow;
   private Map<Cause.Context, Cause> striking;
-  private Map<Cause.Context, Cause> last;
+  private final Map<Cause.Context, Cause>[] lastOf;
   private Cause.Context context;
-  private boolean setWasDegraded;
 
+  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of maps has no other form
   LossRule(Stage stage) {
     this.stage = stage;
     wentNow = new boolean[stage.plan.copies];
+    lastOf = new Map[stage.plan.copies];
   }
 
   void clear() {
     removed.clear();
     striking = null;
-    last = null;
+    Arrays.fill(lastOf, null);
   }
 
   /** Failures and mishaps of a new instant begin. */
@@ -36,14 +38,11 @@ final class LossRule {
     Arrays.fill(wentNow, false);
     striking = null;
     context = null;
-    setWasDegraded = false;
   }
 
   /** Something struck. */
   void struck(Map<Cause.Context, Cause> causes) {
     striking = causes;
-    last = causes;
-    setWasDegraded = false;
     context = null;
   }
 
@@ -54,9 +53,9 @@ final class LossRule {
     }
   }
 
-  /** What struck last, also at an earlier instant; null if nothing yet. */
-  Map<Cause.Context, Cause> lastStruck() {
-    return last;
+  /** What last took something from a copy, also at an earlier instant; null if nothing yet. */
+  Map<Cause.Context, Cause> lastOf(int copy) {
+    return lastOf[copy];
   }
 
   /** Something struck, and what was down or behind is known. */
@@ -65,15 +64,11 @@ final class LossRule {
     context = with;
   }
 
-  /** A drive failed of a set of which others were already down. */
-  void setWasDegraded() {
-    setWasDegraded = true;
-  }
-
   /** A copy no longer holds something; whether it is lost is seen once all has struck. */
   void removed(int copy, PositionSet positions) {
     if (copy >= 0) {
       wentNow[copy] = true;
+      lastOf[copy] = striking;
     }
     removed.addAll(positions);
   }
@@ -119,18 +114,20 @@ final class LossRule {
   }
 
   private Cause.Context context() {
-    if (setWasDegraded) {
-      return Cause.Context.REBUILD;
-    }
     if (stage.desk.covers(removed)) {
       return Cause.Context.DELETED;
     }
     boolean othersStand = false;
+    boolean spoilt = false;
     for (int c = 0; c < stage.plan.copies; c++) {
-      if (!wentNow[c] && (stage.gone[c] || stage.recovering[c])) {
+      if (!wentNow[c] && away(c)) {
         return Cause.Context.AWAY;
       }
       othersStand |= !wentNow[c];
+      spoilt |= !wentNow[c] && stage.spoils.is(c);
+    }
+    if (spoilt) {
+      return Cause.Context.SPOILT;
     }
     if (!othersStand) {
       return Cause.Context.ALONE;
@@ -139,5 +136,15 @@ final class LossRule {
     ShootTable shoots = stage.shoots;
     double shot = oldest < shoots.onHand() ? 0 : shoots.time(shoots.shootOf(oldest));
     return Cause.Context.behind(stage.now - shot);
+  }
+
+  /** A copy, or a drive of a shelf that would hold some of it, is gone or being filled again. */
+  private boolean away(int copy) {
+    if (stage.gone[copy] || stage.recovering[copy]) {
+      return true;
+    }
+    scratch.copyFrom(removed);
+    scratch.removeAll(stage.holdings.barred[copy]);
+    return scratch.bytes() < removed.bytes();
   }
 }

@@ -13,6 +13,7 @@ final class Outages implements Mechanism {
   private Cause interruptedBy;
   private double interruptedAt;
   private double workAt;
+  private boolean somethingCameBack;
 
   Outages(Stage stage) {
     this.stage = stage;
@@ -105,12 +106,18 @@ final class Outages implements Mechanism {
     if (interruptedBy == null) {
       interruptedBy = cause;
       interruptedAt = stage.now;
+      somethingCameBack = false;
     }
   }
 
   /** Work can go on. */
   void workGoesOn() {
     workAt = Math.min(workAt, stage.now);
+  }
+
+  /** Some footage that was saved elsewhere is brought back to the working copy. */
+  void comesBack() {
+    somethingCameBack = true;
   }
 
   /** Everything that was saved is back on the working copy, or the horizon ends the wait. */
@@ -123,7 +130,8 @@ final class Outages implements Mechanism {
   private void tell(double now) {
     if (stage.timed && stage.ledger != null) {
       double work = Math.min(workAt, now) - interruptedAt;
-      stage.ledger.recovered(interruptedBy, work, now - interruptedAt);
+      double whole = somethingCameBack ? now - interruptedAt : Double.NaN;
+      stage.ledger.recovered(interruptedBy, work, whole);
     }
     interruptedBy = null;
   }

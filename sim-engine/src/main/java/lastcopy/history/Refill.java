@@ -32,6 +32,7 @@ final class Refill {
     if (best > 0 && stage.feeds.mustWait(best)) {
       stage.set(plan.timer.runEnd(0), stage.feeds.nextQuarter());
     } else if (best > 0) {
+      stage.outages.comesBack();
       double hours = stage.holdings.start(0, best, plan.refillPerHour[0][best], stage.now);
       if (hours == 0) {
         start();

@@ -17,13 +17,23 @@ final class RepairTimes {
     this.draws = draws;
   }
 
+  /** When somebody notices the k-th drive of a slot that failed. */
+  double seenAt(int slot, int k, double failedAt) {
+    Copy.Repair repair = plan.copy[plan.copyOfSlot[slot]].repair();
+    long key = Draws.key(plan.slotSource[slot], Draws.NOTICED, k);
+    return failedAt + delay(repair.noticed(), failedAt, key);
+  }
+
+  /** How long its replacement takes from then on. */
+  double arrivalHours(int slot, int k) {
+    Copy.Repair repair = plan.copy[plan.copyOfSlot[slot]].repair();
+    long key = Draws.key(plan.slotSource[slot], Draws.ARRIVAL, k);
+    return draws.remaining(repair.arrival(), 0, key);
+  }
+
   /** When the k-th drive of a slot that failed has been noticed and its replacement arrived. */
   double replacedAt(int slot, int k, double failedAt) {
-    long source = plan.slotSource[slot];
-    Copy.Repair repair = plan.copy[plan.copyOfSlot[slot]].repair();
-    return failedAt
-        + delay(repair.noticed(), failedAt, Draws.key(source, Draws.NOTICED, k))
-        + draws.remaining(repair.arrival(), 0, Draws.key(source, Draws.ARRIVAL, k));
+    return seenAt(slot, k, failedAt) + arrivalHours(slot, k);
   }
 
   /** The k-th repair of drives that failed, where its time does not depend on what is held. */

@@ -16,11 +16,14 @@ final class Repairs implements Mechanism {
   /** Bytes that the copy held when the rebuild of a slot started, which reads the part in use. */
   private final double[] inUse;
 
+  private final double[] seenAt;
+
   Repairs(Stage stage) {
     this.stage = stage;
     plan = stage.plan;
     failures = new int[plan.slots];
     inUse = new double[plan.slots];
+    seenAt = new double[plan.slots];
   }
 
   void clear() {
@@ -30,7 +33,9 @@ final class Repairs implements Mechanism {
   /** A drive of a set that survives has failed. */
   void start(int slot, int copy) {
     int k = failures[slot]++;
-    double ready = stage.times.replacedAt(slot, k, stage.now);
+    double seen = stage.times.seenAt(slot, k, stage.now);
+    double ready = seen + stage.times.arrivalHours(slot, k);
+    seenAt[slot] = seen;
     Rebuild rebuild = stage.times.rebuild(copy);
     boolean byRate = rebuild.time() instanceof Rebuild.ByRate;
     boolean partInUse = rebuild.reads() == Rebuild.Reads.USED;
@@ -41,8 +46,22 @@ final class Repairs implements Mechanism {
       stage.set(plan.timer.repair(slot), ready + stage.times.rebuildHours(slot, k, inUse[slot]));
     }
     int timer = plan.timer.repair(slot);
-    double until = stage.agenda.isSet(timer) ? stage.agenda.time(timer) : Double.NaN;
+    boolean known = stage.lives.state(slot) != Lives.State.ORDERED && stage.agenda.isSet(timer);
+    double until = known ? stage.agenda.time(timer) : Double.NaN;
     stage.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], 0, until);
+  }
+
+  /** Whether some drive of a set other than this one is down and nobody has seen it yet. */
+  boolean unseen(int copy, int slot) {
+    for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
+      boolean isDown = stage.lives.state(s) == Lives.State.DOWN;
+      if (s != slot && (isDown || stage.lives.state(s) == Lives.State.ORDERED)) {
+        if (seenAt[s] > stage.now) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Counts a failure of a slot's drives; how many there were before. */

@@ -11,10 +11,12 @@ import lastcopy.scenario.Copy;
  * @param copy which
  * @param usableBytes its room; empty for a service, which has as much as is paid for
  * @param fillsAtYears when the footage first exceeds its room; empty if not by the horizon
- * @param rebuildHours the mean time that a replaced drive of a surviving set takes, whole drive;
- *     empty where nothing survives a failed drive
- * @param refillHours all footage of the horizon from the copy that is fastest; empty if there is no
- *     other
+ * @param rebuildHours the mean time that a replaced drive of a surviving set takes, the whole drive
+ *     or, where only the part in use is read, what is in use at the horizon; empty where nothing
+ *     survives a failed drive
+ * @param refillHours all footage of the horizon: into the working copy from the copy that is
+ *     fastest, into a fed copy by its feed, from the start of its first run on; empty if there is
+ *     no other copy
  * @param feed its feed; empty for the working copy
  * @param ways each way into it
  */

@@ -1,6 +1,5 @@
 package lastcopy.outlook;
 
-import java.util.Comparator;
 import java.util.Locale;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
@@ -12,6 +11,9 @@ final class DeskRules {
 
   /** The share of cases that the remedy named is to catch. */
   private static final double CAUGHT = 0.95;
+
+  /** From this share of cases that are noticed too late on it is worth a warning. */
+  private static final double TOO_MANY = 0.1;
 
   private DeskRules() {}
 
@@ -31,23 +33,24 @@ final class DeskRules {
   }
 
   private static void deletion(Subject subject, Rate rate, Law noticed) {
-    Copy best = best(subject);
-    if (noticed.mean() > 0 && memory(best) == 0) {
+    Memory memory = memory(subject, false);
+    if (keeps(subject) == 0 && memory.late(noticed) > TOO_MANY) {
       subject.warn(
           "no-versions",
           "",
-          "No copy keeps what was deleted at its source: a deletion (%s a year) that is not noticed"
-              + " at once is final. Set keeps_deleted: %s on one copy.",
+          "No copy keeps what was deleted at its source: a deletion (%s a year) is final once the"
+              + " feeds have passed it on, in %s of cases before it is noticed. Set keeps_deleted:"
+              + " %s on one copy.",
           Subject.yearly(rate.perHour()),
+          Subject.percent(memory.late(noticed)),
           remedy(noticed));
     } else {
-      forgets(subject, best, "a deletion", noticed);
+      forgets(subject, memory, "a deletion", noticed);
     }
   }
 
   private static void malware(Subject subject, Rate rate, Law noticed) {
-    Copy best = best(subject);
-    if (memory(best) == 0 && subject.copies().stream().allMatch(c -> inReach(c.copy()))) {
+    if (keeps(subject) == 0 && subject.copies().stream().allMatch(c -> inReach(c.copy()))) {
       subject.warn(
           "malware-reaches-all",
           "",
@@ -56,39 +59,44 @@ final class DeskRules {
           Subject.yearly(rate.perHour()),
           remedy(noticed));
     } else {
-      forgets(subject, best, "malware", noticed);
+      forgets(subject, memory(subject, true), "malware", noticed);
     }
   }
 
-  private static void forgets(Subject subject, Copy best, String what, Law noticed) {
-    double memory = memory(best);
-    if (memory < noticed.mean()) {
+  private static Memory memory(Subject subject, boolean malware) {
+    return new Memory(subject.layout(), subject.course(), subject.studio().horizonHours(), malware);
+  }
+
+  private static void forgets(Subject subject, Memory memory, String what, Law noticed) {
+    int best = 0;
+    for (int c = 1; c < subject.copies().size(); c++) {
+      best = memory.mean(c) > memory.mean(best) ? c : best;
+    }
+    double late = memory.late(noticed);
+    if (late > TOO_MANY) {
+      boolean never = Double.isInfinite(noticed.mean());
       subject.warn(
           "forgets-too-soon",
-          best.id(),
-          "It keeps what was destroyed for %s, no copy longer; %s is noticed after %s on average,"
-              + " in %s of cases too late. keeps_deleted: %s catches 19 of 20.",
-          Subject.time(memory),
+          subject.copies().get(best).copy().id(),
+          "It holds what was destroyed for %s on average, no copy longer; %s is %s, in %s of cases"
+              + " too late. keeps_deleted: %s%s.",
+          Subject.timeExactly(memory.mean(best)),
           what,
-          Subject.time(noticed.mean()),
-          Subject.percent(noticed.survival(memory)),
-          remedy(noticed));
+          never
+              ? "never noticed"
+              : "noticed after " + Subject.timeExactly(noticed.mean()) + " on average",
+          Subject.percent(late),
+          remedy(noticed),
+          never ? " would help" : " catches 19 of 20 or more");
     }
   }
 
-  /** The first of the copies that keep longest what was destroyed at their source. */
-  private static Copy best(Subject subject) {
+  /** The longest that any copy keeps on purpose what was destroyed at its source. */
+  private static double keeps(Subject subject) {
     return subject.copies().stream()
-        .map(CopyOutlook::copy)
-        .max(Comparator.comparingDouble(DeskRules::memory))
-        .filter(copy -> memory(copy) > 0)
-        .orElse(subject.layout().workingCopy());
-  }
-
-  /** For how long at least; of drives that take turns, one is fed only after all the others. */
-  private static double memory(Copy copy) {
-    double turns = copy.rotation().map(r -> (r.turns() - 1) * r.everyHours()).orElse(0.0);
-    return copy.keepsDeletedHours() + turns;
+        .mapToDouble(outlook -> outlook.copy().keepsDeletedHours())
+        .max()
+        .orElse(0);
   }
 
   private static boolean inReach(Copy copy) {
@@ -97,6 +105,9 @@ final class DeskRules {
 
   private static String remedy(Law noticed) {
     double hours = noticed.inverseCumulativeHazard(-StrictMath.log1p(-CAUGHT));
+    if (Double.isInfinite(hours)) {
+      return "for good";
+    }
     return String.format(
         Locale.ROOT, "%.0f days", Math.max(1, Math.ceil(hours / Units.HOURS_PER_DAY)));
   }

@@ -1,6 +1,10 @@
 package lastcopy.outlook;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import lastcopy.footage.Course;
 import lastcopy.footage.FeedLine;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
@@ -12,19 +16,26 @@ import lastcopy.scenario.Units;
 final class FeedReckoner {
 
   private final ShootTable shoots;
-  private final FeedLine line;
+  private final List<FeedLine> lines;
   private double worst;
   private double weighted;
   private double bytes;
 
-  private FeedReckoner(ShootTable shoots, FeedLine line) {
+  private FeedReckoner(ShootTable shoots, List<FeedLine> lines) {
     this.shoots = shoots;
-    this.line = line;
+    this.lines = lines;
+  }
+
+  /** The lines of a fed copy: one for each of its turns. */
+  static List<FeedLine> lines(Course course, int copy) {
+    return IntStream.range(0, course.turns(copy))
+        .mapToObj(turn -> course.line(copy, turn))
+        .toList();
   }
 
   static FeedOutlook of(
-      Studio studio, Copy copy, double bytesPerSecond, ShootTable shoots, FeedLine line) {
-    FeedReckoner reckoner = new FeedReckoner(shoots, line);
+      Studio studio, Copy copy, Way way, ShootTable shoots, List<FeedLine> lines) {
+    FeedReckoner reckoner = new FeedReckoner(shoots, lines);
     reckoner.lags();
     double atEnd = shotPerSecond(studio.footage(), studio.years());
     double needed = Math.max(atEnd, shotPerSecond(studio.footage(), 0));
@@ -32,9 +43,9 @@ final class FeedReckoner {
     return new FeedOutlook(
         any ? OptionalDouble.of(reckoner.worst) : OptionalDouble.empty(),
         any ? OptionalDouble.of(reckoner.weighted / reckoner.bytes) : OptionalDouble.empty(),
-        bytesPerSecond < atEnd,
+        way.bytesPerSecond() < atEnd,
         needed,
-        reckoner.firstFill(copy, bytesPerSecond, studio.horizonHours()));
+        reckoner.firstFill(copy, way, studio.horizonHours()));
   }
 
   /** Mean bytes per second that shoots bring at a time in years. */
@@ -43,32 +54,74 @@ final class FeedReckoner {
     return size / footage.shoots().everyHours() / Units.SECONDS_PER_HOUR;
   }
 
-  /** Footage on hand has no lag: it is the first fill. */
+  /**
+   * Between neighbouring ends of shoots and runs each line carries at one rate; what counts is the
+   * line that has it first. Footage on hand has no lag: it is the first fill.
+   */
   private void lags() {
-    int shoot = 0;
-    for (int i = 0; i < line.runCount(); i++) {
-      FeedLine.Run run = line.run(i);
-      while (shoot < shoots.count() && shoots.end(shoot) <= run.from()) {
-        shoot++;
+    double[] ends = ends();
+    int k = 0;
+    for (int i = 0; i + 1 < ends.length; i++) {
+      while (k < shoots.count() && shoots.end(k) <= ends[i]) {
+        k++;
       }
-      for (int k = shoot; k < shoots.count() && begin(k) < run.to(); k++) {
-        add(run, k);
+      if (k < shoots.count()) {
+        add(ends[i], ends[i + 1], shoots.time(k));
       }
     }
   }
 
-  private double begin(int k) {
-    return k == 0 ? shoots.onHand() : shoots.end(k - 1);
+  /** Positions at which a shoot or a run ends or begins, in order, without footage on hand. */
+  private double[] ends() {
+    DoubleStream ofShoots = IntStream.range(0, shoots.count()).mapToDouble(shoots::end);
+    DoubleStream ofRuns =
+        lines.stream()
+            .flatMapToDouble(
+                line ->
+                    IntStream.range(0, line.runCount())
+                        .mapToObj(line::run)
+                        .flatMapToDouble(run -> DoubleStream.of(run.from(), run.to())));
+    return DoubleStream.concat(
+            DoubleStream.of(shoots.onHand()), DoubleStream.concat(ofShoots, ofRuns))
+        .filter(position -> position >= shoots.onHand())
+        .sorted()
+        .distinct()
+        .toArray();
   }
 
-  private void add(FeedLine.Run run, int k) {
-    double from = Math.max(run.from(), begin(k));
-    double to = Math.min(run.to(), shoots.end(k));
-    double last = crossing(run, to) - shoots.time(k);
-    double first = crossing(run, from) - shoots.time(k);
-    worst = Math.max(worst, last);
-    weighted += (to - from) * (first + last) / 2;
-    bytes += to - from;
+  private void add(double from, double to, double shot) {
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.POSITIVE_INFINITY;
+    for (FeedLine line : lines) {
+      int i = runThatCarries(line, (from + to) / 2);
+      if (i >= 0) {
+        first = Math.min(first, crossing(line.run(i), from) - shot);
+        last = Math.min(last, crossing(line.run(i), to) - shot);
+      }
+    }
+    if (last < Double.POSITIVE_INFINITY) {
+      worst = Math.max(worst, last);
+      weighted += (to - from) * (first + last) / 2;
+      bytes += to - from;
+    }
+  }
+
+  /** The run of a line that carries a position, or −1. */
+  private static int runThatCarries(FeedLine line, double position) {
+    int low = 0;
+    int high = line.runCount() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      FeedLine.Run run = line.run(middle);
+      if (position < run.from()) {
+        high = middle - 1;
+      } else if (position >= run.to()) {
+        low = middle + 1;
+      } else {
+        return middle;
+      }
+    }
+    return -1;
   }
 
   private static double crossing(FeedLine.Run run, double position) {
@@ -76,15 +129,19 @@ final class FeedReckoner {
     return run.start() + share * (run.end() - run.start());
   }
 
-  private OptionalDouble firstFill(Copy copy, double bytesPerSecond, double horizon) {
+  private OptionalDouble firstFill(Copy copy, Way way, double horizon) {
     if (copy.startsFull()) {
-      return OptionalDouble.of(shoots.onHand() / bytesPerSecond / Units.SECONDS_PER_HOUR);
+      return OptionalDouble.of(Outlook.hours(copy, shoots.onHand(), way));
     }
+    return lines.stream().mapToDouble(line -> filled(line, horizon)).filter(Double::isFinite).min();
+  }
+
+  private double filled(FeedLine line, double horizon) {
     for (int i = 0; i < line.runCount() && line.run(i).end() <= horizon; i++) {
       if (line.run(i).to() >= shoots.total(line.run(i).end())) {
-        return OptionalDouble.of(line.run(i).end());
+        return line.run(i).end();
       }
     }
-    return OptionalDouble.empty();
+    return Double.POSITIVE_INFINITY;
   }
 }

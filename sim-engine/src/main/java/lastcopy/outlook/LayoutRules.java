@@ -28,32 +28,24 @@ final class LayoutRules {
       subject.warn(
           "one-drive",
           "",
-          "One failed drive loses footage, and a drive fails with %s within %.1f years: there is"
+          "One failed drive loses footage, and a drive fails within %s with a chance of %s: there is"
               + " no other copy. Add one, best in another place.",
-          Subject.percent(failsWithin(subject, set)),
-          subject.studio().years());
+          Subject.years(subject.studio().years()),
+          Subject.percent(DriveChances.failsWithin(set, subject.studio().horizonHours())));
     } else {
       double rate = mishaps(main);
       subject.warn(
           "one-copy",
           "",
           "All footage is in one copy: its parts back each other, but a mishap of the box or the"
-              + " place, or a mistake at the desk, takes it whole%s. Add a copy in another place.",
+              + " place, or a mistake at the desk, can take all of it%s. Add a copy in another place.",
           rate > 0 ? " (place and box: " + Subject.yearly(rate) + " a year)" : "");
     }
   }
 
-  /** The chance that one drive fails by the horizon, at the mean age of its model. */
-  private static double failsWithin(Subject subject, Medium.DriveSet set) {
-    double age = set.model().age().mean();
-    double horizon = subject.studio().horizonHours();
-    return -StrictMath.expm1(
-        set.model().fails().cumulativeHazard(age)
-            - set.model().fails().cumulativeHazard(age + horizon));
-  }
-
   private static double mishaps(Copy copy) {
-    double place = copy.place().mishaps().stream().mapToDouble(m -> m.rate().perHour()).sum();
+    double place =
+        copy.place().mishaps().stream().mapToDouble(m -> m.rate().perHour() * m.takes()).sum();
     return place + copy.box().map(box -> box.rate().perHour()).orElse(0.0);
   }
 
@@ -62,14 +54,18 @@ final class LayoutRules {
     if (subject.copies().size() > 1
         && subject.copies().stream()
             .allMatch(outlook -> outlook.copy().place().id().equals(main.place().id()))) {
-      double rate = main.place().mishaps().stream().mapToDouble(m -> m.rate().perHour()).sum();
+      int copies = subject.copies().size();
+      double rate =
+          main.place().mishaps().stream()
+              .mapToDouble(m -> m.rate().perHour() * StrictMath.pow(m.takes(), copies))
+              .sum();
       subject.warn(
           "one-place",
           "",
-          "All copies stand in one place (%s): one mishap takes them (%s a year). Move one copy to"
-              + " another place.",
+          "All copies stand in one place (%s): one mishap there can take all of them%s. Move one"
+              + " copy to another place.",
           main.place().id(),
-          Subject.yearly(rate));
+          rate > 0 ? " (" + Subject.yearly(rate) + " a year)" : "");
     }
   }
 

@@ -46,7 +46,7 @@ public record Outlook(
     for (int i = 0; i < layout.copies().size(); i++) {
       copies.add(copy(studio, layout, i, shoots, course, room));
     }
-    List<Warning> warnings = Warnings.of(studio, layout, copies, shoots);
+    List<Warning> warnings = Warnings.of(studio, layout, copies, shoots, course);
     return new Outlook(layout, room.byYear(), copies, warnings);
   }
 
@@ -64,23 +64,39 @@ public record Outlook(
         copy,
         usable,
         usable.isPresent() ? room.fills(usable.getAsDouble()) : OptionalDouble.empty(),
-        optional(copy.driveSet().flatMap(set -> rebuildHours(copy, set))),
-        optional(refill.map(way -> hours(room.footage(studio.horizonHours()), way))),
+        optional(
+            copy.driveSet()
+                .flatMap(set -> rebuildHours(copy, set, room.footage(studio.horizonHours())))),
+        optional(refill.map(way -> hours(copy, room.footage(studio.horizonHours()), way))),
         feed.map(
-            way ->
-                FeedReckoner.of(studio, copy, way.bytesPerSecond(), shoots, course.line(index, 0))),
+            way -> FeedReckoner.of(studio, copy, way, shoots, FeedReckoner.lines(course, index))),
         ways);
   }
 
-  private static Optional<Double> rebuildHours(Copy copy, Medium.DriveSet set) {
+  private static Optional<Double> rebuildHours(Copy copy, Medium.DriveSet set, double inUse) {
     if (set.survives() == 0) {
       return Optional.empty();
     }
     if (set.rebuild().time() instanceof Rebuild.ByLaw byLaw) {
       return Optional.of(byLaw.law().mean());
     }
-    double seconds = set.model().sizeBytes() / Ways.rebuild(copy);
-    return Optional.of(seconds / Units.SECONDS_PER_HOUR);
+    double bytes =
+        set.rebuild().reads() == Rebuild.Reads.ALL
+            ? set.model().sizeBytes()
+            : inUse / set.arrangement().usableDrives(set.drives());
+    return Optional.of(bytes / Ways.rebuild(copy) / Units.SECONDS_PER_HOUR);
+  }
+
+  /** Hours that an amount takes into a copy; of one that visits, from its first visit on. */
+  static double hours(Copy copy, double bytes, Way way) {
+    double hours = hours(bytes, way);
+    if (copy.rotation().isEmpty()) {
+      return hours;
+    }
+    double visit = copy.feed().orElseThrow().visitHours();
+    double full = Math.max(0, Math.ceil(hours / visit) - 1);
+    double round = copy.rotation().get().turns() * copy.rotation().get().everyHours();
+    return full * round + hours - full * visit;
   }
 
   /** Hours that an amount takes on a way. */

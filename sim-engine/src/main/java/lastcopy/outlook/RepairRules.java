@@ -1,6 +1,7 @@
 package lastcopy.outlook;
 
 import lastcopy.law.Fixed;
+import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Medium;
@@ -50,10 +51,10 @@ final class RepairRules {
       subject.warn(
           "nobody-watches",
           copy.id(),
-          "%s a failed drive stays unseen for %s on average, without the redundancy that was paid"
+          "%s a failed drive stays unseen %s, without the redundancy that was paid"
               + " for. Let it raise an alarm, or look every week.",
           looks ? "Somebody looks only every " + Subject.time(worst) + ":" : "Nobody watches it:",
-          Subject.time(worst / 2));
+          Double.isInfinite(worst) ? "for ever" : "for " + Subject.time(worst / 2) + " on average");
     }
   }
 
@@ -62,7 +63,7 @@ final class RepairRules {
       return;
     }
     double rebuild = outlook.rebuildHours().getAsDouble();
-    double next = set.model().fails().mean() / (set.drives() - 1);
+    double next = DriveChances.untilFirst(set.model().fails(), set.drives() - 1);
     if (rebuild > next) {
       subject.warn(
           "rebuild-too-slow",
@@ -76,13 +77,14 @@ final class RepairRules {
   }
 
   private static void neverScrubbed(Subject subject, Copy copy, Medium.DriveSet set) {
-    if (set.latentDefects().isPresent() && set.scrub().isEmpty()) {
+    double mean = set.latentDefects().map(Law::mean).orElse(Double.POSITIVE_INFINITY);
+    if (Double.isFinite(mean) && set.scrub().isEmpty()) {
       subject.warn(
           "never-scrubbed",
           copy.id(),
           "Its drives grow unreadable spots, about one each in %s, and nobody reads them through:"
               + " a rebuild meets them all. Read everything once a month, such as scrub: 30 days.",
-          Subject.time(set.latentDefects().get().mean()));
+          Subject.time(mean));
     }
   }
 
@@ -109,9 +111,9 @@ final class RepairRules {
                 subject.warn(
                     "never-tried",
                     copy.id(),
-                    "Nobody tries to restore from it: at the end of %.1f years it is unusable with"
+                    "Nobody tries to restore from it: by the end of %s it has become unusable with"
                         + " a chance of %s. Try a restore, such as tried_every: 90 days.",
-                    subject.studio().years(),
+                    Subject.years(subject.studio().years()),
                     Subject.percent(
                         -StrictMath.expm1(
                             -spoils.rate().perHour() * subject.studio().horizonHours()))));

@@ -27,9 +27,9 @@ final class RoomRules {
     subject.warn(
         "fills",
         outlook.copy().id(),
-        "Its room is full after %.1f of %.1f years (%s would be enough); %s.",
+        "Its room is full after %.1f of %s (%s would be enough); %s.",
         outlook.fillsAtYears().getAsDouble(),
-        subject.studio().years(),
+        Subject.years(subject.studio().years()),
         Subject.bytes(subject.mostFootage()),
         shelf
             ? "another drive is bought then"
@@ -81,10 +81,10 @@ final class RoomRules {
       subject.warn(
           "slow-restore",
           copy.id(),
-          "Getting everything back from it takes %.0f days at the end of %.1f years; a week needs"
+          "Getting everything back from it takes %.0f days at the end of %s; a week needs"
               + " %.0f MB/s (restores_at).",
           hours / Units.HOURS_PER_DAY,
-          subject.studio().years(),
+          Subject.years(subject.studio().years()),
           Math.ceil(all / LONG_RESTORE_HOURS / Units.SECONDS_PER_HOUR / Units.MB));
     }
   }

@@ -38,7 +38,15 @@ final class RotationRules {
     }
   }
 
-  /** A mishap of the place strikes half a period after a swap on average. */
+  /**
+   * A mishap of the place strikes half a period after a swap on average; during a visit it takes
+   * the visiting drive too, and the one before it is a period older.
+   */
+  private static double lostOnAverage(Copy copy, Copy.Rotation rotation, double shot) {
+    double visit = copy.feed().map(Feed::visitHours).orElseThrow();
+    return shot * (0.5 + Math.min(1, visit / rotation.everyHours()));
+  }
+
   private static void gap(Subject subject, Copy copy, Copy.Rotation rotation) {
     boolean onlyTurns =
         subject.copies().stream()
@@ -50,8 +58,10 @@ final class RotationRules {
           "rotation-gap",
           copy.id(),
           "Up to %s are shot between two swaps and stand in one place until the next: a mishap"
-              + " there takes half of it on average. Swap after each large shoot.",
-          Subject.bytes(shot));
+              + " there takes about %s of new footage on average, the drive on its visit with it."
+              + " Swap after each large shoot.",
+          Subject.bytes(shot),
+          Subject.bytes(lostOnAverage(copy, rotation, shot)));
     }
   }
 }

@@ -1,7 +1,10 @@
 package lastcopy.outlook;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import lastcopy.footage.Course;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
@@ -15,6 +18,7 @@ import lastcopy.scenario.Units;
  * @param layout the layout that is warned about
  * @param copies what is sure about each copy
  * @param shoots when shoots come
+ * @param course what copies hold while nothing fails
  * @param found what was found so far
  */
 record Subject(
@@ -22,6 +26,7 @@ record Subject(
     Layout layout,
     List<CopyOutlook> copies,
     ShootTable shoots,
+    Course course,
     List<Warning> found) {
 
   /** Warns about a copy, or with an empty id about the layout; the text is a format. */
@@ -69,6 +74,24 @@ record Subject(
         : String.format(Locale.ROOT, "%.0f GB", amount / Units.GB);
   }
 
+  /** A time in words to three digits, in days from three of them on. */
+  static String timeExactly(double hours) {
+    double days = hours / Units.HOURS_PER_DAY;
+    if (Double.isInfinite(hours)) {
+      return "ever";
+    }
+    return days >= 3 ? digits(days) + " days" : digits(hours) + " h";
+  }
+
+  private static String digits(double number) {
+    return new BigDecimal(number).round(new MathContext(3)).stripTrailingZeros().toPlainString();
+  }
+
+  /** A number of years in words, such as {@code 1 year} or {@code 2.5 years}. */
+  static String years(double years) {
+    return digits(years) + (years == 1 ? " year" : " years");
+  }
+
   /** A time in words, in days from three of them on. */
   static String time(double hours) {
     double days = hours / Units.HOURS_PER_DAY;
@@ -83,6 +106,8 @@ record Subject(
   }
 
   static String percent(double share) {
-    return String.format(Locale.ROOT, share < 0.0995 ? "%.1f %%" : "%.0f %%", 100 * share);
+    String form =
+        share < 0.000995 && share > 0 ? "%.2g %%" : share < 0.0995 ? "%.1f %%" : "%.0f %%";
+    return String.format(Locale.ROOT, form, 100 * share);
   }
 }

@@ -2,6 +2,7 @@ package lastcopy.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastcopy.footage.Course;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -44,8 +45,8 @@ public final class Warnings {
   }
 
   static List<Warning> of(
-      Studio studio, Layout layout, List<CopyOutlook> copies, ShootTable shoots) {
-    Subject subject = new Subject(studio, layout, copies, shoots, new ArrayList<>());
+      Studio studio, Layout layout, List<CopyOutlook> copies, ShootTable shoots, Course course) {
+    Subject subject = new Subject(studio, layout, copies, shoots, course, new ArrayList<>());
     LayoutRules.apply(subject);
     DeskRules.apply(subject);
     for (CopyOutlook copy : copies) {

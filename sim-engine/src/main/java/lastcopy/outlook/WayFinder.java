@@ -27,8 +27,15 @@ final class WayFinder {
             });
   }
 
-  /** From the copy that refills the target fastest; the first of equals. */
+  /**
+   * The way by which a copy that was gone is filled again: of a fed copy its feed, else from the
+   * copy that refills the target fastest, the first of equals.
+   */
   static Optional<Way> refill(Layout layout, Copy target) {
+    if (target.feed().isPresent()) {
+      return feed(layout, target)
+          .map(way -> new Way(Way.Kind.REFILL, way.from(), way.bytesPerSecond(), way.slowest()));
+    }
     Copy best = null;
     for (Copy source : layout.copies()) {
       boolean better = best == null || Ways.refill(source, target) > Ways.refill(best, target);

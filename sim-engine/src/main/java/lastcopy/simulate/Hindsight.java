@@ -25,6 +25,8 @@ public record Hindsight(Lack lack, int copy, double hours) {
     NO_OTHER_COPY,
     /** Every other copy was struck at the same instant. */
     STRUCK_TOGETHER,
+    /** No copy kept what was deleted or destroyed at the desk, not even for a while. */
+    NOTHING_KEPT,
     /** A drive of the same set was down, for so long. */
     DRIVE_DOWN,
     /** Another copy had no hardware, for so long. */
@@ -33,14 +35,21 @@ public record Hindsight(Lack lack, int copy, double hours) {
     OTHER_NOT_FULL,
     /** Another copy had not received it, though it had been shot so long before. */
     OTHER_BEHIND,
+    /** It had been deleted or destroyed on another copy so long before, and nobody had noticed. */
+    OTHER_DELETED,
     /** The feed of another copy had stopped unseen, so long before. */
     FEED_STOPPED,
     /** Another copy had been unusable unseen, for so long. */
     OTHER_SPOILT,
-    /** The last copy dropped what had been deleted so long before it would have been noticed. */
+    /**
+     * The last copy dropped what had been deleted so long before it would have been noticed; for
+     * ever, if it never would have been.
+     */
     DROPPED_TOO_SOON,
-    /** Unreadable spots were met where no redundancy was left. */
+    /** Bits could not be read where no redundancy was left. */
     UNREADABLE,
+    /** Spots that had become unreadable unseen were met where no redundancy was left. */
+    DEFECT,
     /** The camera cards that alone still held it were formatted. */
     CARDS_FORMATTED
   }
@@ -55,47 +64,89 @@ public record Hindsight(Lack lack, int copy, double hours) {
     List<Hindsight> all = new ArrayList<>();
     List<Moment> before = story.moments().subList(0, at);
     Moment loss = story.moments().get(at);
+    String cause = causeOf(story, loss);
+    boolean desk = cause.startsWith("desk:");
+    boolean spots = cause.startsWith("unreadable") || cause.startsWith("defect");
     boolean struck = before.stream().anyMatch(m -> strikes(m, loss));
     notByStrike(story, before, loss, all);
     int copies = story.copies().size();
-    boolean othersStood = false;
-    for (int c = 0; struck && c < copies; c++) {
+    int struckCopies = 0;
+    for (int c = 0; c < copies; c++) {
       int copy = c;
       if (before.stream().anyMatch(m -> strikes(m, loss) && copyOf(m) == copy)) {
-        driveDown(before, loss, c, all);
-      } else {
-        othersStood = true;
+        struckCopies++;
+        if (cause.endsWith("+rebuild") || cause.endsWith("+unseen")) {
+          driveDown(before, loss, c, all);
+        }
+      } else if (struck || (desk && c > 0 && wasMissing(cause) && !hit(story, before, loss, c))) {
         other(story, before, loss, c, all);
       }
     }
-    if (copies == 1) {
+    if (copies == 1 && !desk && !spots) {
       all.add(new Hindsight(Lack.NO_OTHER_COPY, -1, Double.NaN));
-    } else if (struck && !othersStood) {
+    } else if (copies > 1 && struckCopies == copies) {
       all.add(new Hindsight(Lack.STRUCK_TOGETHER, -1, Double.NaN));
     }
     return all;
   }
 
+  /** Whether a cause says that some other copy did not have it. */
+  private static boolean wasMissing(String cause) {
+    return cause.contains("+behind") || cause.endsWith("+away") || cause.endsWith("+spoilt");
+  }
+
+  /** Whether what happened at the desk destroyed it on a copy at the instant of the loss. */
+  private static boolean hit(Story story, List<Moment> before, Moment loss, int copy) {
+    boolean kept = story.copy(copy).keepsDeletedHours() > 0;
+    boolean emptied = !kept && loss.scene().heldBytes()[copy] == 0;
+    return before.stream()
+        .filter(m -> m.hours() == loss.hours())
+        .anyMatch(
+            m ->
+                (m.kind() == Kind.DELETION_ARRIVED && copyOf(m) == copy)
+                    || (m.kind() == Kind.MALWARE && emptied));
+  }
+
   private static void notByStrike(
       Story story, List<Moment> before, Moment loss, List<Hindsight> all) {
     String cause = causeOf(story, loss);
-    Moment mistake = last(before, m -> m.kind() == Kind.DELETED || m.kind() == Kind.MALWARE);
-    boolean deleted = cause.startsWith("desk:");
-    if (deleted && mistake != null) {
-      double late = mistake.happening().until() - loss.hours();
-      all.add(new Hindsight(Lack.DROPPED_TOO_SOON, -1, Math.max(0, late)));
-    }
-    if (before.stream().anyMatch(m -> isAt(m, loss, Kind.UNREADABLE))) {
+    if (cause.startsWith("desk:") && cause.endsWith("+late")) {
+      all.add(new Hindsight(Lack.DROPPED_TOO_SOON, -1, late(before, loss)));
+    } else if (cause.equals("desk:deletion") || cause.equals("desk:malware")) {
+      all.add(new Hindsight(Lack.NOTHING_KEPT, -1, Double.NaN));
+    } else if (cause.startsWith("unreadable")) {
       all.add(new Hindsight(Lack.UNREADABLE, -1, Double.NaN));
-    }
-    if (cause.endsWith("+cards")) {
+    } else if (cause.startsWith("defect")) {
+      all.add(new Hindsight(Lack.DEFECT, -1, Double.NaN));
+    } else if (cause.endsWith("+cards")) {
       all.add(new Hindsight(Lack.CARDS_FORMATTED, -1, Double.NaN));
+    } else if (cause.startsWith("spoils")) {
+      spoiltBefore(before, loss, all);
+    }
+  }
+
+  /** How long after the loss it would have been noticed; not known if several are unnoticed. */
+  private static double late(List<Moment> before, Moment loss) {
+    List<Moment> unnoticed =
+        before.stream()
+            .filter(m -> m.kind() == Kind.DELETED || m.kind() == Kind.MALWARE)
+            .filter(m -> m.happening().until() > loss.hours())
+            .toList();
+    return unnoticed.size() == 1 ? unnoticed.get(0).happening().until() - loss.hours() : Double.NaN;
+  }
+
+  /** What is offloaded to a copy that is unusable unseen stands nowhere. */
+  private static void spoiltBefore(List<Moment> before, Moment loss, List<Hindsight> all) {
+    Moment spoilt = open(before, 0, Kind.SPOILT, Kind.SPOIL_FOUND, Kind.COPY_GONE);
+    if (spoilt != null && spoilt.hours() < loss.hours()) {
+      all.add(new Hindsight(Lack.OTHER_SPOILT, 0, loss.hours() - spoilt.hours()));
     }
   }
 
   /** A copy goes at the instant of the loss, or a drive of a shelf with what is on it. */
   private static boolean strikes(Moment moment, Moment loss) {
     return isAt(moment, loss, Kind.COPY_GONE)
+        || isAt(moment, loss, Kind.SPOILT)
         || (isAt(moment, loss, Kind.DRIVE_FAILED) && moment.happening().bytes() > 0);
   }
 
@@ -104,7 +155,7 @@ public record Hindsight(Lack lack, int copy, double hours) {
         last(
             before,
             m -> m.kind() == Kind.DRIVE_FAILED && copyOf(m) == copy && m.hours() < loss.hours());
-    if (failed == null || failed.happening().until() <= loss.hours()) {
+    if (failed == null) {
       return;
     }
     int drive = failed.happening().drive();
@@ -125,7 +176,9 @@ public record Hindsight(Lack lack, int copy, double hours) {
     Moment went = last(before, m -> went(m) && copyOf(m) == copy);
     Moment spoilt = open(before, copy, Kind.SPOILT, Kind.SPOIL_FOUND, Kind.COPY_GONE);
     Moment stopped = open(before, copy, Kind.FEED_STOPPED, Kind.FEED_SEEN, Kind.COPY_GONE);
-    if (spoilt != null) {
+    if (causeOf(story, loss).endsWith("+deleted")) {
+      all.add(new Hindsight(Lack.OTHER_DELETED, copy, deletedBefore(before, loss)));
+    } else if (spoilt != null) {
       all.add(new Hindsight(Lack.OTHER_SPOILT, copy, loss.hours() - spoilt.hours()));
     } else if (scene.gone()[copy]) {
       double hours = went == null ? Double.NaN : loss.hours() - went.hours();
@@ -135,8 +188,19 @@ public record Hindsight(Lack lack, int copy, double hours) {
     } else if (stopped != null) {
       all.add(new Hindsight(Lack.FEED_STOPPED, copy, loss.hours() - stopped.hours()));
     } else {
-      all.add(new Hindsight(Lack.OTHER_BEHIND, copy, behind(story, loss)));
+      boolean newest = causeOf(story, loss).contains("+behind");
+      all.add(new Hindsight(Lack.OTHER_BEHIND, copy, newest ? behind(story, loss) : Double.NaN));
     }
+  }
+
+  /** How long before its loss it was deleted; not known if several deletions are unnoticed. */
+  private static double deletedBefore(List<Moment> before, Moment loss) {
+    List<Moment> unnoticed =
+        before.stream()
+            .filter(m -> m.kind() == Kind.DELETED || m.kind() == Kind.MALWARE)
+            .filter(m -> m.hours() < loss.hours() && m.happening().until() > loss.hours())
+            .toList();
+    return unnoticed.size() == 1 ? loss.hours() - unnoticed.get(0).hours() : Double.NaN;
   }
 
   private static boolean went(Moment moment) {

@@ -107,10 +107,11 @@ public record LayoutResult(
    * @param sentence for a layman
    * @param seen how many such interruptions the figures come from
    * @param workHours mean hours until work goes on
-   * @param wholeHours mean hours until everything that was saved is back
+   * @param wholeHours mean hours until everything that was saved is back, over those interruptions
+   *     after which anything came back; empty if nothing ever did
    */
   public record Recovery(
-      String id, String sentence, long seen, Estimate workHours, Estimate wholeHours) {}
+      String id, String sentence, long seen, Estimate workHours, Optional<Estimate> wholeHours) {}
 
   /** Copies the lists. */
   public LayoutResult {

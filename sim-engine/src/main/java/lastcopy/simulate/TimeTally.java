@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import lastcopy.history.Cause;
 import lastcopy.interval.Estimate;
@@ -25,7 +26,7 @@ final class TimeTally {
   /** Interruptions of work by one cause: how many, sums and squares of the hours. */
   private static final class Outages {
     final String sentence;
-    long count;
+    final long[] counts = new long[2];
     final double[] sum = new double[2];
     final double[] squares = new double[2];
 
@@ -34,20 +35,21 @@ final class TimeTally {
     }
 
     void add(int figure, double hours) {
+      counts[figure]++;
       sum[figure] += hours;
       squares[figure] += hours * hours;
     }
 
     void merge(Outages other) {
-      count += other.count;
       for (int i = 0; i < 2; i++) {
+        counts[i] += other.counts[i];
         sum[i] += other.sum[i];
         squares[i] += other.squares[i];
       }
     }
 
     Estimate mean(int figure, double confidence) {
-      return Means.of(count, sum[figure], squares[figure], confidence);
+      return Means.of(counts[figure], sum[figure], squares[figure], confidence);
     }
   }
 
@@ -61,9 +63,10 @@ final class TimeTally {
 
   void recovered(Cause cause, double workHours, double wholeHours) {
     Outages tally = outages.computeIfAbsent(cause.id(), id -> new Outages(cause.sentence()));
-    tally.count++;
     tally.add(0, workHours);
-    tally.add(1, wholeHours);
+    if (!Double.isNaN(wholeHours)) {
+      tally.add(1, wholeHours);
+    }
   }
 
   void endHistory() {
@@ -95,9 +98,11 @@ final class TimeTally {
                 new LayoutResult.Recovery(
                     id,
                     tally.sentence,
-                    tally.count,
+                    tally.counts[0],
                     tally.mean(0, confidence),
-                    tally.mean(1, confidence))));
+                    tally.counts[1] == 0
+                        ? Optional.empty()
+                        : Optional.of(tally.mean(1, confidence)))));
     all.sort(Comparator.comparingLong((LayoutResult.Recovery r) -> -r.seen()));
     return all;
   }

@@ -19,6 +19,7 @@ import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
+import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
@@ -75,6 +76,11 @@ class CauseIdsTest {
     Part main = Part.single("main", 500);
     all.put("drive", shooting(mortal()));
     all.put("drive+rebuild", kept(Part.set("main", Arrangement.MIRROR, 2, 300)));
+    all.put(
+        "drive+unseen",
+        kept(
+            Part.set("main", Arrangement.MIRROR, 2, 300).noticed(new Delay.Lawful(new Fixed(99)))));
+    all.put("drive+spoilt", kept(main, nightly().spoils(300, 200)));
     all.put("drive+away", shooting(main, Part.single("far", 400).nightly("main", 2, AT_ONCE)));
     all.put("drive+behind:hours", behind(20));
     all.put("drive+behind:days", behind(150));

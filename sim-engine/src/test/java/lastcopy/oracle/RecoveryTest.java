@@ -35,7 +35,24 @@ class RecoveryTest {
     LayoutResult.Recovery one = after(new Delay.Lawful(new Fixed(7)), new Fixed(40));
     assertThat(one.id()).isEqualTo("drive");
     assertThat(one.workHours().value()).isCloseTo(7 + 40, within(1e-6));
-    assertThat(one.wholeHours().value()).isCloseTo(7 + 40 + 100 / 5.0, within(1e-6));
+    assertThat(one.wholeHours().orElseThrow().value()).isCloseTo(7 + 40 + 100 / 5.0, within(1e-6));
+  }
+
+  /** A single drive has nothing to come back from. Red if the wait for hardware is told as one. */
+  @Test
+  void nothingComesBackWhereThereIsNoOtherCopy() {
+    Part main =
+        eternal("main")
+            .lives(new Fixed(1_000))
+            .noticed(new Delay.Lawful(new Fixed(7)))
+            .arrives(new Fixed(40));
+    LayoutResult.Recovery one =
+        Figures.resultOf(
+                studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main), 1_000, 1)
+            .recoveries()
+            .get(0);
+    assertThat(one.workHours().value()).isCloseTo(47, within(1e-6));
+    assertThat(one.wholeHours()).isEmpty();
   }
 
   /** Means of exponential times add up. Red if one draw serves both. */
@@ -43,7 +60,7 @@ class RecoveryTest {
   void meansAddUp() {
     LayoutResult.Recovery one = after(new Delay.Lawful(new Exponential(20)), new Exponential(40));
     agrees(one.workHours(), 20 + 40);
-    agrees(one.wholeHours(), 20 + 40 + 20);
+    agrees(one.wholeHours().orElseThrow(), 20 + 40 + 20);
   }
 
   /** Somebody looks at 24, 48 ...: at 1,008 after 1,000. Red if looks count from the loss. */
@@ -58,7 +75,7 @@ class RecoveryTest {
   void atOnceIsNoTime() {
     LayoutResult.Recovery one = after(Delay.none(), new Fixed(0), AT_ONCE);
     assertThat(one.workHours().value()).isZero();
-    assertThat(one.wholeHours().value()).isCloseTo(0, within(1e-6));
+    assertThat(one.wholeHours().orElseThrow().value()).isCloseTo(0, within(1e-6));
   }
 
   /** What was deleted is back when noticed, and work never stood still. Red if never told. */
@@ -82,7 +99,7 @@ class RecoveryTest {
             .get(0);
     assertThat(one.id()).isEqualTo("desk:deletion");
     assertThat(one.workHours().value()).isZero();
-    assertThat(one.wholeHours().value()).isCloseTo(9, within(1e-6));
+    assertThat(one.wholeHours().orElseThrow().value()).isCloseTo(9, within(1e-6));
   }
 
   private static LayoutResult.Recovery after(Delay noticed, lastcopy.law.Law wait) {

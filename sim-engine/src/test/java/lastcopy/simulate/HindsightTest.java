@@ -54,6 +54,10 @@ class HindsightTest {
     assertThat(of(lost(whole, 150, 9, 0), "box", MAIN))
         .extracting(Hindsight::lack)
         .containsExactly(Lack.NO_OTHER_COPY);
+    // A fire takes a whole set as well as a degraded one.
+    assertThat(of(lost(made, 150, 9, 0), "place:fire", MAIN))
+        .extracting(Hindsight::lack)
+        .containsExactly(Lack.NO_OTHER_COPY);
   }
 
   @Test
@@ -76,6 +80,44 @@ class HindsightTest {
     Made spoilt = new Made(2).at(110, Kind.SPOILT, 1, NOT_KNOWN, 9, 1);
     assertThat(only(lost(spoilt, 150, 9, 0, 1), "drive"))
         .isEqualTo(new Hindsight(Lack.OTHER_SPOILT, 1, 40));
+  }
+
+  /** What malware or a mistake takes before it was fed asks for no longer memory. */
+  @Test
+  void whatWasNeverCopiedWasBehindAndNotForgotten() {
+    Made made =
+        new Made(2)
+            .at(340, Kind.MALWARE, -1, 500, 0, 1_000)
+            .bytes(100)
+            .at(340, Kind.LOST, -1, NOT_KNOWN, 0, 1_000);
+    assertThat(only(made, "desk:malware+behind:hours").lack()).isEqualTo(Lack.OTHER_BEHIND);
+    Made reached =
+        new Made(2)
+            .at(340, Kind.MALWARE, -1, 500, 0, 0)
+            .bytes(100)
+            .at(340, Kind.LOST, -1, NOT_KNOWN, 0, 0);
+    assertThat(only(reached, "desk:malware").lack()).isEqualTo(Lack.NOTHING_KEPT);
+    assertThat(of(reached, "desk:malware", MAIN))
+        .extracting(Hindsight::lack)
+        .containsExactly(Lack.NOTHING_KEPT);
+  }
+
+  /** The working copy had lost it to a deletion that nobody had noticed: it was not behind. */
+  @Test
+  void whatWasDeletedElsewhereIsSaidSo() {
+    Made made = new Made(2).at(100, Kind.DELETED, 0, 500, 8, 9);
+    Made struck =
+        made.at(150, Kind.COPY_GONE, 1, 222, 8, 0).bytes(1).at(150, Kind.LOST, -1, NOT_KNOWN, 8, 0);
+    assertThat(only(struck, "drive+deleted")).isEqualTo(new Hindsight(Lack.OTHER_DELETED, 0, 50));
+  }
+
+  /** Bits that cannot be read are no spots that a scrub would have found. */
+  @Test
+  void aScrubHelpsAgainstDefectsOnly() {
+    Made made = new Made(2).at(150, Kind.UNREADABLE, 0, NOT_KNOWN, 9, 9);
+    Made lost = made.at(150, Kind.LOST, -1, NOT_KNOWN, 9, 9);
+    assertThat(only(lost, "unreadable+rebuild").lack()).isEqualTo(Lack.UNREADABLE);
+    assertThat(only(lost, "defect+rebuild").lack()).isEqualTo(Lack.DEFECT);
   }
 
   /** Shoots of 100 come at 168 h, 336 h ...; at 400 h the newest was shot 64 h before. */

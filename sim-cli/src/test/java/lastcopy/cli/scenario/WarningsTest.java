@@ -72,7 +72,10 @@ class WarningsTest {
     assertThat(ids(QUIET.replace(old, good))).doesNotContain(id);
   }
 
-  /** Deletions are noticed after 20 days on average, in e^(-10/20) = 61 % after more than 10. */
+  /**
+   * Deletions are noticed after 20 days on average. They are held for 10 days from the next nightly
+   * run on: e^(-10/20) · 20 · (1 − e^(-1/20)) = 59 % are noticed later.
+   */
   @Test
   void whatIsForgottenTooSoon() {
     String text =
@@ -84,8 +87,10 @@ class WarningsTest {
     assertThat(warning.id()).isEqualTo("forgets-too-soon");
     assertThat(warning.copy()).isEqualTo("far");
     // 20 days times ln 20 = 59.9 days.
-    assertThat(warning.text()).contains("for 10 days").contains("61 %").contains("60 days");
-    assertThat(ids(text.replace(far, far + ", keeps_deleted: 20 days"))).isEmpty();
+    assertThat(warning.text()).contains("for 10.5 days").contains("59 %").contains("60 days");
+    assertThat(ids(text.replace(far, far + ", keeps_deleted: 40 days")))
+        .containsExactly("forgets-too-soon");
+    assertThat(ids(text.replace(far, far + ", keeps_deleted: 50 days"))).isEmpty();
     assertThat(ids(text.replace(far, far + ", keeps_deleted: for good"))).isEmpty();
   }
 
