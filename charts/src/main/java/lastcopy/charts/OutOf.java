@@ -7,18 +7,16 @@ import lastcopy.interval.Estimate;
 /**
  * Of how many studios a chance is told, so that every chance of a row or chart has one denominator.
  *
- * @param studios a power of ten from 1,000 to 10^15
+ * @param studios a power of ten from 1,000 to 1,000,000: of more nobody has an idea
  */
 public record OutOf(long studios) {
 
   private static final long LEAST = 1_000;
-  private static final long MOST = 1_000_000_000_000_000L;
-
-  /** Up to here a denominator is written out; the columns of a table hold no more. */
-  private static final long WRITTEN_OUT = 1_000_000;
+  private static final long MOST = 1_000_000;
 
   /**
-   * Of 1,000 studios, or of ten times as many until the chance makes at least one studio.
+   * Of 1,000 studios, or of ten times as many until the chance makes at least one studio, up to
+   * 1,000,000.
    *
    * @param chance a probability; 0 gives 1,000
    */
@@ -46,11 +44,8 @@ public record OutOf(long studios) {
     return probability * studios;
   }
 
-  /** The denominator in words, such as {@code 1,000 studios} or {@code 10^9 studios}. */
+  /** The denominator in words, such as {@code 1,000 studios}. */
   public String words() {
-    if (studios > WRITTEN_OUT) {
-      return "10^" + (Long.toString(studios).length() - 1) + " studios";
-    }
     return String.format(Locale.ROOT, "%,d studios", studios);
   }
 

@@ -6,10 +6,14 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.util.Optional;
+import java.util.Set;
 import lastcopy.charts.ChartException;
+import lastcopy.cli.scenario.Spelling;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns what went wrong into a message and a status; a stack trace only if asked for. */
 final class Failures {
@@ -24,11 +28,31 @@ final class Failures {
 
   /** The command line is wrong. */
   int usage(ParameterException e, String[] args) {
-    say(e.getMessage());
+    say(unknownCommand(e).orElse(e.getMessage()));
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
     err.println("Type '" + command + " --help' for the options.");
     traceOf(e);
     return ExitStatus.USAGE;
+  }
+
+  /** A first word that is no command, with the one that was probably meant. */
+  private static Optional<String> unknownCommand(ParameterException e) {
+    if (!(e instanceof UnmatchedArgumentException wrong)
+        || e.getCommandLine().getParent() != null
+        || wrong.getUnmatched().isEmpty()
+        || wrong.getUnmatched().get(0).startsWith("-")) {
+      return Optional.empty();
+    }
+    Set<String> names = e.getCommandLine().getSubcommands().keySet();
+    String word = wrong.getUnmatched().get(0);
+    String near = Spelling.nearest(word, names);
+    return Optional.of(
+        "no command is named '"
+            + word
+            + "'; there is: "
+            + String.join(", ", names)
+            + "."
+            + (near.isEmpty() ? "" : " Did you mean '" + near + "'?"));
   }
 
   /** A command failed. */

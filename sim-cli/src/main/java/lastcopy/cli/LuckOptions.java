@@ -11,7 +11,7 @@ final class LuckOptions {
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Seed of all luck; the same seed gives the same result (default: 1).")
+      description = "Where random numbers begin; the same gives the same result (default: 1).")
   private long seed;
 
   @Option(

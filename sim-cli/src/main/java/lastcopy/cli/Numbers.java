@@ -13,6 +13,8 @@ final class Numbers {
   /** Up to here every whole double is written without an exponent. */
   private static final double LARGEST_WHOLE = 1e15;
 
+  private static final String BELOW_ONE = "fewer than 1";
+
   private Numbers() {}
 
   /** Whether a number can be written as a whole number without loss. */
@@ -35,11 +37,20 @@ final class Numbers {
 
   /** A chance as studios with its interval, such as {@code 70 (68 to 72)}. */
   static String studios(Estimate chance, OutOf outOf) {
-    return scaled(chance, outOf.count(1));
+    return belowOne(chance, outOf) ? BELOW_ONE : scaled(chance, outOf.count(1));
+  }
+
+  /** Whether a chance that is not 0 makes less than one studio. */
+  static boolean belowOne(Estimate chance, OutOf outOf) {
+    double told = chance.onlyAtMost() ? chance.high() : chance.value();
+    return told > 0 && outOf.count(told) < 1 - 1e-9;
   }
 
   /** A chance as studios without its interval. */
   static String studiosAlone(Estimate chance, OutOf outOf) {
+    if (belowOne(chance, outOf)) {
+      return BELOW_ONE;
+    }
     if (chance.onlyAtMost()) {
       return "at most " + ByteUnit.digits(outOf.count(chance.high()));
     }

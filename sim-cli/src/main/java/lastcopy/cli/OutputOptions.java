@@ -28,6 +28,9 @@ final class OutputOptions {
       description = "Write everything as JSON; - for standard output and nothing else there.")
   private String json;
 
+  @Option(names = "--details", description = "Also say how the figures were made.")
+  private boolean details;
+
   @Option(names = "--csv", paramLabel = "DIR", description = "Write tables as CSV files.")
   private Path csv;
 
@@ -71,7 +74,7 @@ final class OutputOptions {
    */
   void write(Comparison result, Remarks remarks, Host host) throws IOException, ChartException {
     if (!onlyJson()) {
-      host.out().print(TextReport.of(result, remarks));
+      host.out().print(TextReport.of(result, remarks, details));
       host.out().flush();
     }
     writeJson(result, remarks, host.out());

@@ -16,10 +16,17 @@ import lastcopy.simulate.LayoutResult;
 /** Sentences that compare two layouts: the difference in studios first, then how many times. */
 final class PairSentences {
 
+  /** Of larger factors nobody has an idea. */
+  private static final double MANY = 1e6;
+
   private PairSentences() {}
 
-  /** Each layout against the first, and each against its neighbour, in the scenario's order. */
-  static List<String> of(Comparison result) {
+  /**
+   * Each layout against the first, and each against its neighbour, in the scenario's order.
+   *
+   * @param outOf of how many studios, as in the table above
+   */
+  static List<String> of(Comparison result, OutOf outOf) {
     List<String> ids = result.layouts().stream().map(LayoutResult::id).toList();
     Map<String, LayoutResult> layouts =
         result.layouts().stream().collect(Collectors.toMap(LayoutResult::id, Function.identity()));
@@ -28,43 +35,56 @@ final class PairSentences {
       int a = ids.indexOf(pair.a());
       int b = ids.indexOf(pair.b());
       if (a == 0 || b == a + 1) {
-        Estimate chanceA = layouts.get(pair.a()).anyLoss();
-        Estimate chanceB = layouts.get(pair.b()).anyLoss();
-        sentences.add(sentence(TextReport.horizon(result), pair, chanceA, chanceB));
+        String horizon = TextReport.horizon(result);
+        sentences.add(sentence(horizon, pair, layouts, outOf));
       }
     }
     return sentences;
   }
 
-  private static String sentence(String horizon, Pair pair, Estimate a, Estimate b) {
-    OutOf outOf = OutOf.showingSmallest(List.of(a, b));
+  private static String sentence(
+      String horizon, Pair pair, Map<String, LayoutResult> layouts, OutOf outOf) {
+    LayoutResult a = layouts.get(pair.a());
+    LayoutResult b = layouts.get(pair.b());
     if (undecided(pair)) {
       return String.format(
           "Over %s, no difference could be shown between %s (%s of %s) and %s (%s).",
           horizon,
-          pair.a(),
-          Numbers.studiosAlone(a, outOf),
+          quoted(a),
+          Numbers.studiosAlone(a.anyLoss(), outOf),
           outOf.words(),
-          pair.b(),
-          Numbers.studiosAlone(b, outOf));
+          quoted(b),
+          Numbers.studiosAlone(b.anyLoss(), outOf));
     }
     return pair.difference().value() >= 0
         ? worseFirst(horizon, pair, a, b, outOf)
         : worseFirst(horizon, swapped(pair), b, a, outOf);
   }
 
+  /** A title as it stands in a sentence. */
+  static String quoted(LayoutResult layout) {
+    return '"' + layout.title() + '"';
+  }
+
   private static String worseFirst(
-      String horizon, Pair pair, Estimate worse, Estimate better, OutOf outOf) {
+      String horizon, Pair pair, LayoutResult worse, LayoutResult better, OutOf outOf) {
+    String both =
+        String.format(
+            "Over %s, %s loses footage in %s of %s and %s in %s",
+            horizon,
+            quoted(worse),
+            Numbers.studiosAlone(worse.anyLoss(), outOf),
+            outOf.words(),
+            quoted(better),
+            Numbers.studiosAlone(better.anyLoss(), outOf));
     Estimate more = pair.difference();
+    if (Numbers.belowOne(more, outOf)) {
+      return both + times(pair) + ".";
+    }
     String range = Numbers.range(more, outOf.count(1)).map(text -> " (" + text + ")").orElse("");
     return String.format(
-        "Over %s, %s loses footage in %s of %s and %s in %s: %s more%s%s.",
-        horizon,
-        pair.a(),
-        Numbers.studiosAlone(worse, outOf),
-        outOf.words(),
-        pair.b(),
-        Numbers.studiosAlone(better, outOf),
+        "%s: %s more%s%s.",
+        both,
         Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, outOf.count(1))),
         range,
         times(pair));
@@ -72,11 +92,12 @@ final class PairSentences {
 
   private static String times(Pair pair) {
     if (pair.ratio().isEmpty()) {
-      return pair.ratioLow().isEmpty()
-          ? ""
-          : ", at least " + ByteUnit.digits(pair.ratioLow().getAsDouble()) + " times as often";
+      return pair.ratioLow().isEmpty() ? "" : ", at least " + often(pair.ratioLow().getAsDouble());
     }
     double ratio = pair.ratio().getAsDouble();
+    if (ratio > MANY) {
+      return ", " + often(ratio);
+    }
     double low = pair.ratioLow().orElse(ratio);
     double high = pair.ratioHigh().orElse(ratio);
     Estimate times = new Estimate(ratio, low, high, true);
@@ -84,6 +105,12 @@ final class PairSentences {
     String value =
         range.isEmpty() ? ByteUnit.digits(ratio) : Numbers.fixed(ratio, Numbers.decimals(times, 1));
     return ", " + value + " times as often" + range;
+  }
+
+  private static String often(double ratio) {
+    return ratio > MANY
+        ? "over a million times as often"
+        : ByteUnit.digits(ratio) + " times as often";
   }
 
   /** The interval of the ratio holds 1, or, where there is no ratio, that of the difference 0. */

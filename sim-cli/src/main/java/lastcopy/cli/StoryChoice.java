@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lastcopy.charts.ByteUnit;
+import lastcopy.charts.OutOf;
 import lastcopy.interval.Estimate;
 import lastcopy.simulate.LayoutResult;
 import lastcopy.simulate.Life;
@@ -100,17 +101,16 @@ final class StoryChoice {
     Estimate chance = found.chanceIfNone(CONFIDENCE);
     return String.format(
         Locale.ROOT,
-        "None of %,d histories loses anything: the chance of any loss is at most %s"
-            + " (95 %% sure, one-sided).",
+        "None of %,d histories loses anything: at most %s lose any (95 %% sure, one-sided).",
         found.searched(),
-        oneIn(chance.high()));
+        atMost(chance.high()));
   }
 
-  /** Rounded so that the chance is not told smaller than it is. */
-  private static String oneIn(double chance) {
-    double one = 1 / chance;
-    double step = Math.pow(10, Math.max(0, Math.floor(Math.log10(one)) - 1));
-    return String.format(Locale.ROOT, "1 in %,.0f", Math.max(1, Math.floor(one / step) * step));
+  /** Rounded up, so that the chance is not told smaller than it is. */
+  private static String atMost(double chance) {
+    OutOf outOf = OutOf.showing(chance);
+    return String.format(
+        Locale.ROOT, "%,.0f of %s", Math.ceil(outOf.count(chance) - 1e-9), outOf.words());
   }
 
   /** A typical one. */

@@ -92,7 +92,7 @@ final class StoryCommand implements Callable<Integer> {
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Seed of all luck; the same seed and number tell the same (default: 1).")
+      description = "Where random numbers begin; the same and a number tell the same (default: 1).")
   private long seed;
 
   @Mixin private YearsOption years;

@@ -2,8 +2,11 @@ package lastcopy.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lastcopy.charts.ByteUnit;
+import lastcopy.interval.Estimate;
 import lastcopy.simulate.Comparison;
 import lastcopy.simulate.LayoutResult;
 
@@ -14,29 +17,76 @@ final class TextFooter {
       List.of(
           "This is a model, not a guarantee; rates left to their defaults are assumptions.",
           "Drives that back each other in one place are not an independent copy.",
-          "A copy counts only once restoring from it was tried.",
-          "Wiring and fire safety follow local codes: ask a licensed electrician.");
+          "A copy counts only once restoring from it was tried.");
+
+  private static final String WIRING =
+      "Wiring and fire safety follow local codes: ask a licensed electrician.";
+
+  /** Causes that have to do with wiring or fire, by a word in their ids. */
+  private static final Pattern OF_WIRING =
+      Pattern.compile("^box|fire|surge|lightning|electric|power|wiring");
 
   private TextFooter() {}
 
-  static String of(Comparison result, List<String> warnings) {
+  /**
+   * The end of a report.
+   *
+   * @param details whether to say how the figures were made
+   */
+  static String of(Comparison result, List<String> warnings, boolean details) {
     StringBuilder text = new StringBuilder();
     warnings.forEach(warning -> text.append(Wrap.lines("! ", "  ", warning)));
     doubts(result).forEach(doubt -> text.append(Wrap.lines("! ", "  ", doubt)));
     CAUTIONS.forEach(caution -> text.append(Wrap.lines("- ", "  ", caution)));
-    text.append('\n').append(Wrap.lines("", "", made(result)));
+    if (ofWiring(result)) {
+      text.append(Wrap.lines("- ", "  ", WIRING));
+    }
+    text.append('\n').append(Wrap.lines("", "", brackets(result) + reached(result)));
+    if (details) {
+      text.append('\n').append(Wrap.lines("", "", made(result)));
+      result.layouts().forEach(layout -> text.append(Wrap.lines("  ", "    ", exact(layout))));
+    }
     return text.toString();
+  }
+
+  private static boolean ofWiring(Comparison result) {
+    return result.layouts().stream()
+        .flatMap(
+            layout ->
+                Stream.concat(
+                    layout.causes().stream().map(LayoutResult.CauseShare::id),
+                    layout.recoveries().stream().map(LayoutResult.Recovery::id)))
+        .anyMatch(id -> OF_WIRING.matcher(id).find());
+  }
+
+  private static String brackets(Comparison result) {
+    return String.format(
+        Locale.ROOT,
+        "In brackets: how far chance may have led the simulation astray (%s %% intervals); that"
+            + " nobody knows the rates themselves comes on top.",
+        ByteUnit.digits(100 * result.confidence()));
   }
 
   private static String made(Comparison result) {
     return String.format(
         Locale.ROOT,
-        "In brackets: %s %% intervals of the sampling alone, not of unknown rates. %s; seed %d. %s%s",
-        ByteUnit.digits(100 * result.confidence()),
+        "How it was made: %s, random numbers from --seed %d. %sThe chances of losing any footage:",
         histories(result),
         result.seed(),
-        biased(result),
-        reached(result));
+        biased(result));
+  }
+
+  /** The chance itself, which a number of studios may hide. */
+  private static String exact(LayoutResult layout) {
+    Estimate any = layout.anyLoss();
+    return String.format(
+        Locale.ROOT,
+        "%s (%s): %.4g (%.4g to %.4g)",
+        layout.title(),
+        layout.id(),
+        any.value(),
+        any.low(),
+        any.high());
   }
 
   /** What the weights of biased histories cannot carry: said wherever it shows. */
@@ -62,7 +112,8 @@ final class TextFooter {
                 layout ->
                     String.format(
                         Locale.ROOT,
-                        "%s (losses count as %,.0f, the heaviest has %.2g %% of the weight)",
+                        "%s (an effective number of %,.0f losing histories, the heaviest with"
+                            + " %.2g %% of the weight)",
                         layout.id(),
                         layout.effectiveHistories(),
                         100 * layout.largestWeightShare()))
@@ -89,12 +140,14 @@ final class TextFooter {
     List<String> missed =
         result.layouts().stream()
             .filter(layout -> !layout.precisionReached())
-            .map(LayoutResult::id)
+            .map(PairSentences::quoted)
             .toList();
-    String precision =
+    String less =
         missed.isEmpty()
-            ? "The precision asked for was reached."
-            : "The precision asked for was not reached for " + String.join(", ", missed) + ".";
-    return result.finished() ? precision : "Unfinished: interrupted. " + precision;
+            ? ""
+            : " The run ended before the figures of "
+                + String.join(" and ", missed)
+                + " were as sure as they should be; --time and --histories let it go on.";
+    return result.finished() ? less : less + " Unfinished: the run was interrupted.";
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.charts.ByteUnit;
@@ -30,26 +29,29 @@ final class TextReport {
 
   private final Comparison result;
   private final Remarks remarks;
+  private final OutOf outOf;
   private final StringBuilder text = new StringBuilder();
 
   private TextReport(Comparison result, Remarks remarks) {
     this.result = result;
     this.remarks = remarks;
+    outOf = outOf(result);
   }
 
   /**
    * The report.
    *
    * @param remarks what it says beside the figures
+   * @param details whether to say how the figures were made
    */
-  static String of(Comparison result, Remarks remarks) {
+  static String of(Comparison result, Remarks remarks, boolean details) {
     TextReport report = new TextReport(result, remarks);
     report.title();
     report.table();
     report.omissions(false);
     result.layouts().forEach(report::block);
     report.pairs();
-    report.text.append(TextFooter.of(result, remarks.warnings()));
+    report.text.append(TextFooter.of(result, remarks.warnings(), details));
     return report.text.toString();
   }
 
@@ -62,7 +64,12 @@ final class TextReport {
   private void title() {
     paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
     omissions(true);
-    paragraph("Studios like yours that lose footage within " + horizon(result) + ":");
+    paragraph(
+        "Of "
+            + outOf.words()
+            + " like yours, so many lose footage within "
+            + horizon(result)
+            + ":");
     text.append('\n');
   }
 
@@ -86,18 +93,14 @@ final class TextReport {
   }
 
   private void table() {
-    OutOf any = outOf(LayoutResult::anyLoss);
-    OutOf shoot = outOf(TextReport::oneShoot);
-    OutOf all = outOf(LayoutResult::everythingLost);
     row("Layout", "Any footage", "A shoot or more", "Everything");
-    row("", "of " + any.words(), "of " + shoot.words(), "of " + all.words());
     text.append("-".repeat(NAME + 3 * COLUMN)).append('\n');
     for (LayoutResult layout : result.layouts()) {
       row(
-          layout.id(),
-          Numbers.studios(layout.anyLoss(), any),
-          oneShootPoint(layout).map(chance -> Numbers.studios(chance, shoot)).orElse("-"),
-          Numbers.studios(layout.everythingLost(), all));
+          layout.title(),
+          Numbers.studios(layout.anyLoss(), outOf),
+          oneShootPoint(layout).map(chance -> Numbers.studios(chance, outOf)).orElse("-"),
+          Numbers.studios(layout.everythingLost(), outOf));
       assumption(layout.id());
     }
     remarks.assumptionOfAll().ifPresent(words -> paragraph("Each layout " + words + "."));
@@ -128,8 +131,9 @@ final class TextReport {
   }
 
   private void block(LayoutResult layout) {
-    paragraph(layout.id() + ": " + layout.title());
-    label("Lost on average", Numbers.bytes(layout.bytesLost()));
+    paragraph(layout.title());
+    label("Lost on average", Numbers.bytes(layout.bytesLost()) + " over all of them");
+    LossSizes.of(layout).ifPresent(words -> label("Where it is lost", words));
     layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
     label("Most common cause", topCause(layout.causes()));
     label("On a single copy", days(layout.exposure().singleCopyDays()));
@@ -180,7 +184,7 @@ final class TextReport {
   }
 
   private void pairs() {
-    List<String> sentences = PairSentences.of(result);
+    List<String> sentences = PairSentences.of(result, outOf);
     sentences.forEach(sentence -> text.append(Wrap.lines("", "", sentence)));
     text.append(sentences.isEmpty() ? "" : "\n");
   }
@@ -199,8 +203,12 @@ final class TextReport {
     return figure + " days a year";
   }
 
-  private OutOf outOf(Function<LayoutResult, Estimate> chance) {
-    return OutOf.showingSmallest(result.layouts().stream().map(chance).toList());
+  /** One denominator for the table and its sentences: the least that shows its least number. */
+  private static OutOf outOf(Comparison result) {
+    return OutOf.showingSmallest(
+        result.layouts().stream()
+            .flatMap(l -> Stream.of(l.anyLoss(), oneShoot(l), l.everythingLost()))
+            .toList());
   }
 
   private static Estimate oneShoot(LayoutResult layout) {

@@ -147,8 +147,9 @@ class RemarksTest {
     assertThat(warnings.get(1)).startsWith("Side by side: All copies stand in one place (studio)");
     assertThat(warnings.get(2)).startsWith("Side by side, far: Its feed never catches up");
     assertThat(warnings.get(3)).endsWith(" more warnings: 'lastcopy inspect' tells.");
-    // Full rooms of both copies, no versions, the run at the shoot, in both layouts.
-    assertThat(warnings.get(3)).startsWith("8 ");
+    // Full rooms of both copies and the run at the shoot, in both layouts. A deletion never gets
+    // across such a link, so that it is not noticed too late.
+    assertThat(warnings.get(3)).startsWith("6 ");
   }
 
   /** A mirror that nobody looks at is told; one that raises an alarm is not. */
@@ -182,7 +183,7 @@ class RemarksTest {
   }
 
   private static String report(Remarks remarks) {
-    return TextReport.of(Sample.result(true), remarks).replaceAll("\\s+", " ");
+    return TextReport.of(Sample.result(true), remarks, false).replaceAll("\\s+", " ");
   }
 
   private static String paragraph(String text) {

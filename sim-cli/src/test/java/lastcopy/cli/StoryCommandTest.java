@@ -63,10 +63,10 @@ class StoryCommandTest {
   @Test
   void aSearchThatFindsNothingSaysSoWithABound() {
     assertThat(story("drive-and-far-copy", "--first-loss --histories 50")).isZero();
-    // 1 - 0.05^(1/50) is 1 in 17.2, rounded down to the safe side.
+    // 1 - 0.05^(1/50) is 58.2 of 1,000, rounded up to the safe side.
     assertThat(text(out).replaceAll("\\s+", " "))
         .contains("None of 50 histories loses anything")
-        .contains("at most 1 in 17 ")
+        .contains("at most 59 of 1,000 studios ")
         .contains("--near-miss")
         .contains("told from a biased history")
         .containsPattern("any footage over [0-9]+ years? is [^ ]+ \\([^ ]+ to [^ ]+, 95 % sure\\)")

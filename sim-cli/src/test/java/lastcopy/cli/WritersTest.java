@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import lastcopy.charts.OutOf;
 import lastcopy.outlook.Omission;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -142,7 +143,7 @@ class WritersTest {
 
   @Test
   void textIsAsStored() throws IOException {
-    String text = TextReport.of(Sample.result(true), warning("The upload never catches up."));
+    String text = TextReport.of(Sample.result(true), warning("The upload never catches up."), true);
     try (var stored = WritersTest.class.getResourceAsStream("three-layouts.txt")) {
       assertThat(text).isEqualTo(new String(stored.readAllBytes(), StandardCharsets.UTF_8));
     }
@@ -158,10 +159,10 @@ class WritersTest {
     var wide =
         new lastcopy.simulate.Comparison(
             longWord, 5, base.currency(), 1, 0.95, false, List.of(layout, rare), List.of());
-    String text = TextReport.of(wide, warning(longWord));
+    String text = TextReport.of(wide, warning(longWord), true);
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     assertThat(text).contains("UNFINISHED").contains("a-layout-with-a-very-long-name");
-    assertThat(text).contains("(100,000 to 300,000)").contains("of 1,000,000 studios");
+    assertThat(text).contains("(100,000 to 300,000)").contains("Of 1,000,000 studios");
   }
 
   @Test
@@ -178,10 +179,10 @@ class WritersTest {
     var same =
         new lastcopy.simulate.Comparison(
             "s", 1, base.currency(), 1, 0.95, true, base.layouts(), List.of(pair));
-    assertThat(PairSentences.of(same))
+    assertThat(PairSentences.of(same, new OutOf(1_000)))
         .containsExactly(
-            "Over 1 year, no difference could be shown between one-drive (70 of 1,000 studios)"
-                + " and mirror (8.0).");
+            "Over 1 year, no difference could be shown between \"One external drive\" (70 of 1,000 studios)"
+                + " and \"Two drives mirrored in one box\" (8.0).");
   }
 
   @Test
@@ -205,10 +206,51 @@ class WritersTest {
             true,
             List.of(base.layouts().get(1), base.layouts().get(0)),
             List.of(pair));
-    assertThat(PairSentences.of(reversed))
+    assertThat(PairSentences.of(reversed, new OutOf(1_000)))
         .containsExactly(
-            "Over 5 years, one-drive loses footage in 70 of 1,000 studios and mirror in 8.0:"
-                + " 62 more (60 to 64), 10 times as often (8 to 13).");
+            "Over 5 years, \"One external drive\" loses footage in 70 of 1,000 studios and"
+                + " \"Two drives mirrored in one box\" in 8.0: 62 more (60 to 64), 10 times as often"
+                + " (8 to 13).");
+  }
+
+  /** One denominator for all, at most 1,000,000: what is less is said so, and how many times. */
+  @Test
+  void whatIsRarerThanOneOfAMillionIsSaidSo() {
+    var base = Sample.result(true);
+    var often = Sample.layout("often", "Often", Sample.seen(0.008, 0.0002), true);
+    var rare = Sample.layout("rare", "Rare", Sample.seen(2e-14, 1e-15), true);
+    var pair =
+        Sample.pair(
+            "often",
+            "rare",
+            Sample.of(4e11),
+            Sample.of(3e11),
+            Sample.of(5e11),
+            Sample.seen(0.008, 0.0002));
+    var both =
+        new lastcopy.simulate.Comparison(
+            "s", 5, base.currency(), 1, 0.95, true, List.of(often, rare), List.of(pair));
+    String text = TextReport.of(both, NOTHING, false);
+    assertThat(text)
+        .contains("Of 1,000,000 studios like yours")
+        .contains("fewer than 1")
+        .contains("over a million times as often")
+        .doesNotContain("10^")
+        .doesNotContain("weight")
+        .doesNotContain("seed");
+    assertThat(text.split("studios", -1).length - 1).isEqualTo(2);
+    assertThat(TextReport.of(both, NOTHING, true)).contains("2.000e-14");
+  }
+
+  /** The electrician stands where a cause has to do with wiring or fire. */
+  @Test
+  void theElectricianIsNamedWhereWiringOrFireMatters() {
+    var base = Sample.result(true);
+    assertThat(TextReport.of(base, NOTHING, false)).contains("electrician");
+    var quiet =
+        new lastcopy.simulate.Comparison(
+            "s", 5, base.currency(), 1, 0.95, true, List.of(base.layouts().get(2)), List.of());
+    assertThat(TextReport.of(quiet, NOTHING, false)).doesNotContain("electrician");
   }
 
   @Test
@@ -220,6 +262,8 @@ class WritersTest {
     assertThat(left.at("/1/id").asText()).isEqualTo("read-errors");
     assertThat(left.at("/1/title").asText()).isEqualTo("bits that cannot be read (far)");
   }
+
+  private static final Remarks NOTHING = new Remarks(List.of(), Map.of(), List.of());
 
   private static Remarks warning(String sentence) {
     return new Remarks(List.of(), Map.of(), List.of(sentence));

@@ -1,5 +1,6 @@
 package lastcopy.cli.scenario;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,12 +65,32 @@ final class LawReader {
   private Law scalar(Node node) {
     Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
     if (parsed.isEmpty()) {
-      values.wrong(node, EXAMPLE);
+      boolean never = Nodes.text(node).equalsIgnoreCase("never");
+      notes.problem(node, Nodes.describe(node), EXAMPLE, never ? "0 %/year" : "");
       return STAND_IN;
     }
     String unit = parsed.get().unit();
+    if (unit.isEmpty()) {
+      notes.problem(
+          node,
+          Nodes.describe(node) + ", a number without a unit",
+          EXAMPLE,
+          yearly(parsed.get().low()));
+      return STAND_IN;
+    }
     boolean chance = unit.contains("%") || unit.contains("per") || unit.startsWith("/");
     return chance ? values.chance(node).law() : new Fixed(values.time(node, Bound.AT_LEAST_ZERO));
+  }
+
+  /** A bare number below 1 is often meant as the chance of a year. */
+  private static String yearly(double number) {
+    return number > 0 && number < 1
+        ? new BigDecimal(Double.toString(number))
+                .movePointRight(2)
+                .stripTrailingZeros()
+                .toPlainString()
+            + " %/year"
+        : "";
   }
 
   private Law form(Section section) {

@@ -3,12 +3,25 @@ package lastcopy.cli.scenario;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 
 /** A mapping whose keys are fixed by the format; unknown keys are noted as problems. */
 final class Section {
+  private static final String SPARE =
+      "wait: 0 h, which is what a spare on the shelf means: the replacement is there at once";
+
+  private static final Pattern DIGITS = Pattern.compile("\\d");
+
+  /** Words that owners use for what the format says otherwise. */
+  private static final Map<String, String> MEANT =
+      Map.of(
+          "spare", SPARE,
+          "spares", SPARE,
+          "hot_spare", SPARE);
+
   private final Notes notes;
   private final Kind kind;
   private final Node node;
@@ -38,6 +51,18 @@ final class Section {
     String key = Nodes.text(entry.getKeyNode());
     if (kind.keys().contains(key)) {
       entries.putIfAbsent(key, entry);
+      return;
+    }
+    if (Nodes.isEmpty(entry.getValueNode()) && DIGITS.matcher(key).lookingAt()) {
+      notes.problem(
+          entry.getKeyNode(),
+          "'" + key + "' after a comma, which begins a new key",
+          "a number with a point, such as 1.5 %/year");
+      return;
+    }
+    if (MEANT.containsKey(key)) {
+      notes.problem(
+          entry.getKeyNode(), "'" + key + "', which is no key of " + kind.phrase(), MEANT.get(key));
       return;
     }
     notes.problem(
