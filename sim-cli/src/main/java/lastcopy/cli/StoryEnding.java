@@ -28,6 +28,8 @@ final class StoryEnding {
           "It is a model: rates left to their defaults are assumptions.",
           "A copy counts only once restoring from it was tried.");
 
+  private static final String NOTHING_HELD = " no drive and no service held anything any more.";
+
   private final Story story;
   private final StoryClock clock;
   private final StorySentences sentences;
@@ -73,7 +75,7 @@ final class StoryEnding {
         + worth(shoots)
         + ")"
         + times
-        + (everything ? "; no drive and no service held anything then." : ".");
+        + (everything ? "; " + (n == 1 ? "then" : "at one of them") + NOTHING_HELD : ".");
   }
 
   private String worth(double shoots) {

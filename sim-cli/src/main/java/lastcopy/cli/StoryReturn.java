@@ -55,7 +55,7 @@ final class StoryReturn {
     if (it.scene().gone()[0] || !usable) {
       return "Somebody notices: copies still hold "
           + bytes
-          + " of it, which comes back once "
+          + " of it, which can come back once "
           + story.copies().get(0)
           + " does.";
     }

@@ -57,7 +57,7 @@ final class StoryTimeline {
     int last = 0;
     for (int i = shown.nextSetBit(0); i >= 0; i = shown.nextSetBit(i + 1)) {
       timeline.between(last, i);
-      timeline.moment(i);
+      timeline.moment(i, last);
       last = i;
     }
     return timeline.text.toString();
@@ -99,7 +99,8 @@ final class StoryTimeline {
     }
   }
 
-  private void moment(int index) {
+  /** A happening of the instant of the one told just before has no time of its own. */
+  private void moment(int index, int last) {
     Moment moment = story.moments().get(index);
     boolean end = moment.kind() == Kind.END;
     String heading = end ? year : clock.year(moment.hours());
@@ -107,7 +108,7 @@ final class StoryTimeline {
       text.append(year.isEmpty() ? "" : "\n").append(heading).append('\n');
       year = heading;
     }
-    boolean same = index > 0 && story.moments().get(index - 1).hours() == moment.hours();
+    boolean same = last == index - 1 && story.moments().get(last).hours() == moment.hours();
     String stamp = same ? "" : clock.stamp(moment.hours());
     line(end ? "the end" : stamp, sentences.of(index));
     if (pictured(index)) {

@@ -187,9 +187,8 @@ public record Hindsight(Lack lack, int copy, double hours) {
       all.add(new Hindsight(Lack.OTHER_NOT_FULL, copy, loss.hours() - went.hours()));
     } else if (stopped != null) {
       all.add(new Hindsight(Lack.FEED_STOPPED, copy, loss.hours() - stopped.hours()));
-    } else {
-      boolean newest = causeOf(story, loss).contains("+behind");
-      all.add(new Hindsight(Lack.OTHER_BEHIND, copy, newest ? behind(story, loss) : Double.NaN));
+    } else if (causeOf(story, loss).contains("+behind")) {
+      all.add(new Hindsight(Lack.OTHER_BEHIND, copy, behind(story, loss)));
     }
   }
 
