@@ -65,7 +65,7 @@ public final class DriveSets {
           CopyMaker.set("main", Arrangement.DOUBLE_PARITY, 5)
               .life(new Weibull(2, 30_000, 0))
               .aged(new Uniform(0, 20_000))
-              .boughtAt(3_000)
+              .boughtAt(15_000)
               .batch("spring", 2);
       case "swapped" ->
           CopyMaker.set("main", Arrangement.MIRROR, 2)
