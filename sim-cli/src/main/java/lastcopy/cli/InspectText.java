@@ -45,7 +45,7 @@ final class InspectText {
 
   private void layout(Outlook outlook) {
     text.append('\n');
-    wrap("", "  ", outlook.layout().id() + ": " + outlook.layout().title());
+    wrap("", "  ", outlook.layout().title() + " (" + outlook.layout().id() + ")");
     room(outlook);
     outlook.copies().forEach(this::copy);
     for (Warning warning : outlook.warnings()) {

@@ -40,8 +40,18 @@ final class ProveCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Proof proof = new Proof(luck.seed(), luck.threads());
-    List<Finding> findings = proof.of(checks.get());
-    json.write(host, ProveText.of(proof, findings), out -> ProveJson.write(proof, findings, out));
+    ProveText page = new ProveText();
+    say(page.head());
+    List<Finding> findings = proof.of(checks.get(), finding -> say(page.next(finding)));
+    json.write(host, page.end(proof, findings), out -> ProveJson.write(proof, findings, out));
     return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
+  }
+
+  /** At once, since the whole list takes a while. */
+  private void say(String lines) {
+    if (!json.alone()) {
+      host.out().print(lines);
+      host.out().flush();
+    }
   }
 }

@@ -9,7 +9,7 @@ import lastcopy.prove.Finding;
 import lastcopy.prove.Proof;
 import lastcopy.prove.Reference;
 
-/** A proof as a table for a terminal of 80 columns. */
+/** A proof as a table for a terminal of 80 columns, line by line as it is done. */
 final class ProveText {
 
   private static final int WHAT = 28;
@@ -29,23 +29,36 @@ final class ProveText {
   private String topic = "";
   private String source = "";
 
-  private ProveText() {}
+  /** The head of the table. */
+  String head() {
+    line("What", "Reference", "Ours (95 % interval)", "");
+    text.append("-".repeat(Wrap.WIDTH)).append('\n');
+    return taken();
+  }
 
-  /** The table with a summary below it. */
-  static String of(Proof proof, List<Finding> findings) {
-    ProveText page = new ProveText();
-    page.line("What", "Reference", "Ours (95 % interval)", "");
-    page.text.append("-".repeat(Wrap.WIDTH)).append('\n');
-    findings.forEach(page::finding);
-    page.summary(proof, findings);
-    return page.text.toString();
+  /** The lines of the next finding, below its topic and source where they are new. */
+  String next(Finding finding) {
+    finding(finding);
+    return taken();
+  }
+
+  /** What is below the table. */
+  String end(Proof proof, List<Finding> findings) {
+    summary(proof, findings);
+    return taken();
+  }
+
+  private String taken() {
+    String lines = text.toString();
+    text.setLength(0);
+    return lines;
   }
 
   private void finding(Finding finding) {
     if (!finding.check().topic().equals(topic)) {
+      text.append(topic.isEmpty() ? "" : "\n");
       topic = finding.check().topic();
       source = "";
-      text.append(topic.isEmpty() || text.isEmpty() ? "" : "\n");
       text.append(Wrap.lines("", "", topic));
     }
     if (!finding.check().source().equals(source)) {

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import lastcopy.prove.Check;
 import lastcopy.prove.Checks;
@@ -51,6 +52,26 @@ class ProveCommandTest {
     assertThat(run(List.of(right))).isZero();
     assertThat(run(List.of(right, wrong))).isEqualTo(ExitStatus.FAILED);
     assertThat(printed()).contains("1 of 2 lines FAIL");
+  }
+
+  /** Each line is there before the next check begins. Red if the table waits for its end. */
+  @Test
+  void linesAreShownAsTheyAreDone() {
+    Check right = Checks.all().get(0);
+    List<String> before = new ArrayList<>();
+    Check looks =
+        new Check(
+            "t",
+            "s",
+            "looks back",
+            () -> {
+              before.add(printed());
+              return right.reference().get();
+            },
+            right.figure());
+    assertThat(run(List.of(right, looks))).isZero();
+    assertThat(before.get(0)).contains(right.source().substring(0, 20)).contains("holds");
+    assertThat(before.get(0)).doesNotContain("lines hold");
   }
 
   private int run(List<Check> checks) {

@@ -1,8 +1,10 @@
 package lastcopy.prove;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Consumer;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.simulate.LayoutResult;
@@ -28,9 +30,24 @@ public record Proof(long seed, int threads) {
 
   /** The findings, in the order of the checks. */
   public List<Finding> of(List<Check> checks) {
+    return of(checks, finding -> {});
+  }
+
+  /**
+   * The findings, in the order of the checks.
+   *
+   * @param done told each finding as soon as it is there
+   */
+  public List<Finding> of(List<Check> checks, Consumer<Finding> done) {
     long simulated = checks.stream().filter(c -> c.figure() instanceof Figure.Simulated).count();
     double confidence = 1 - ALARM_RATE / Math.max(1, simulated);
-    return checks.stream().map(check -> find(check, confidence)).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Check check : checks) {
+      Finding finding = find(check, confidence);
+      findings.add(finding);
+      done.accept(finding);
+    }
+    return findings;
   }
 
   /** Whether all hold. */

@@ -34,14 +34,18 @@ final class LawReader {
 
   /** A law in hours. */
   Law law(Node node) {
+    return law(node, false);
+  }
+
+  private Law law(Node node, boolean life) {
     return node instanceof MappingNode
         ? form(Section.of(notes, Kind.LAW, node, ""))
-        : notes.build(node, () -> scalar(node)).orElse(STAND_IN);
+        : notes.build(node, () -> scalar(node, life)).orElse(STAND_IN);
   }
 
   /** A law of a life: one that is over at once is a mistake. */
   Law life(Node node) {
-    Law law = law(node);
+    Law law = law(node, true);
     if (law instanceof Fixed fixed && fixed.hours() == 0) {
       notes.problem(node, Nodes.describe(node), "a life above 0");
     }
@@ -62,7 +66,7 @@ final class LawReader {
     return new Delay.Looks(values.time(every.get(), Bound.ABOVE_ZERO));
   }
 
-  private Law scalar(Node node) {
+  private Law scalar(Node node, boolean life) {
     Optional<Quantity> parsed = Quantity.parse(Nodes.text(node));
     if (parsed.isEmpty()) {
       boolean never = Nodes.text(node).equalsIgnoreCase("never");
@@ -75,14 +79,14 @@ final class LawReader {
           node,
           Nodes.describe(node) + ", a number without a unit",
           EXAMPLE,
-          yearly(parsed.get().low()));
+          life ? yearly(parsed.get().low()) : "");
       return STAND_IN;
     }
     boolean chance = unit.contains("%") || unit.contains("per") || unit.startsWith("/");
     return chance ? values.chance(node).law() : new Fixed(values.time(node, Bound.AT_LEAST_ZERO));
   }
 
-  /** A bare number below 1 is often meant as the chance of a year. */
+  /** A bare number below 1 for a life is often meant as the chance of a year. */
   private static String yearly(double number) {
     return number > 0 && number < 1
         ? new BigDecimal(Double.toString(number))

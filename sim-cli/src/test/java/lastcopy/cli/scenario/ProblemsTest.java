@@ -76,6 +76,8 @@ class ProblemsTest {
           drives: 2 x desk                          | found 2 drives without 'arrangement'; accepted: arrangement: mirror
           drives: 1 x desk, wait: 4                 | found '4', a number without a unit
           drives: 1 x desk, wait: -4 h              | accepted: a time such as 6 h
+          drives: 1 x desk, noticed: never          | Did you mean '0 %/year'?
+          drives: 1 x desk, spares: 1               | accepted: wait: 0 h, which is what a spare on the shelf means
           drives: 1 x desk, wait: {}                | found no law
           drives: 1 x desk, wait: {mean: 2 h, fixed: 2 h} | found several laws: mean, fixed
           drives: 1 x desk, noticed: {checked_every: 0 days} | a number above 0
@@ -130,9 +132,24 @@ class ProblemsTest {
           size: 8 TB, fails: {by_age: [1 %/year, 2]} | found '2', a number without a unit
           size: 8 TB, fails: {sum: [2 %/year, soon]} | found 'soon'
           size: 8 TB, fails: {mean: 0 h}     | a number above 0
+          size: 8 TB, fails: 0.03            | Did you mean '3 %/year'?
+          size: 8 TB, fails: 0.03            | accepted: a law such as 2 %/year
+          size: 8 TB, fails: never           | Did you mean '0 %/year'?
           """)
   void aDriveSaysWhatIsWrong(String drive, String message) {
     assertThat(Texts.problems(Texts.withDrive(drive))).singleElement().asString().contains(message);
+  }
+
+  /** A decimal comma begins a new key; a delay that is a bare number is no chance of a year. */
+  @Test
+  void aCommaIsNoPointAndADelayNoChance() {
+    assertThat(Texts.problems(Texts.withDrive("size: 8 TB, fails: 1,5 %/year")))
+        .anyMatch(p -> p.toString().contains("accepted: a number with a point, such as 1.5 %/year"))
+        .noneMatch(p -> p.toString().contains("which is no key"));
+    assertThat(Texts.problems(Texts.withMain("drives: 1 x desk, wait: 0.5")))
+        .singleElement()
+        .asString()
+        .doesNotContain("Did you mean");
   }
 
   @ParameterizedTest
