@@ -9,8 +9,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import lastcopy.simulate.Comparison;
-import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
 
 /** Writes charts to files, each whole or not at all. */
@@ -90,9 +92,18 @@ public final class ChartFiles {
 
   private static void draw(JFreeChart chart, Format format, OutputStream out) throws IOException {
     if (format == Format.PNG) {
-      ChartUtils.writeChartAsPNG(out, chart, WIDTH, HEIGHT);
+      png(chart, out);
     } else {
       SvgDrawing.of(chart, WIDTH, HEIGHT).writeTo(out);
+    }
+  }
+
+  /**
+   * Held in memory: a cache on disk needs a folder for it, and cannot be made at an interruption.
+   */
+  private static void png(JFreeChart chart, OutputStream out) throws IOException {
+    try (ImageOutputStream image = new MemoryCacheImageOutputStream(out)) {
+      ImageIO.write(chart.createBufferedImage(WIDTH, HEIGHT), "png", image);
     }
   }
 }

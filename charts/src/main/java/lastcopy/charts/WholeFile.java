@@ -3,13 +3,32 @@ package lastcopy.charts;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Set;
 
-/** Writes a file whole or not at all: under a temporary name beside it, then moved. */
+/**
+ * Writes a file whole or not at all: under a temporary name beside it, then moved. Links are
+ * followed; what is no regular file, such as a device or a pipe, is written to and stays.
+ */
 public final class WholeFile {
+
+  private static final int MOST_LINKS = 40;
+
+  private static final Set<PosixFilePermission> WRITE =
+      Set.of(
+          PosixFilePermission.OWNER_WRITE,
+          PosixFilePermission.GROUP_WRITE,
+          PosixFilePermission.OTHERS_WRITE);
 
   /** Writes the content of a file. */
   @FunctionalInterface
@@ -26,8 +45,12 @@ public final class WholeFile {
    * @throws IOException if it cannot be written; then a file of that name is as it was
    */
   public static void write(Path file, Content content) throws IOException {
-    Path target = file.toAbsolutePath();
-    Path temporary = target.resolveSibling("." + target.getFileName() + "." + unique() + ".tmp");
+    Path target = target(file);
+    if (isSpecial(target)) {
+      straight(target, content);
+      return;
+    }
+    Path temporary = target.resolveSibling("." + unique() + ".tmp");
     try {
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {
         content.writeTo(out);
@@ -38,6 +61,53 @@ public final class WholeFile {
     }
   }
 
+  /**
+   * Where a file of that name would be written: links followed, also to what is not there yet.
+   *
+   * @throws IOException if nothing can be written there: a directory, what is read-only, a circle
+   *     of links
+   */
+  public static Path target(Path file) throws IOException {
+    Path at = file.toAbsolutePath();
+    // A link to an open pipe, as under /dev/fd, leads nowhere by its text, but opens.
+    for (int links = 0; Files.isSymbolicLink(at) && !isSpecial(at); links++) {
+      if (links == MOST_LINKS) {
+        throw new FileSystemLoopException(file.toString());
+      }
+      at = at.resolveSibling(Files.readSymbolicLink(at)).toAbsolutePath();
+    }
+    if (Files.isDirectory(at)) {
+      throw new FileSystemException(file.toString(), null, "is a directory");
+    }
+    if (Files.exists(at) && isReadOnly(at)) {
+      throw new AccessDeniedException(file.toString(), null, "is read-only");
+    }
+    return at;
+  }
+
+  private static boolean isSpecial(Path file) {
+    return Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file);
+  }
+
+  /** A privileged user may write to anything, so the file's own mark is looked at too. */
+  private static boolean isReadOnly(Path file) throws IOException {
+    if (!Files.isWritable(file)) {
+      return true;
+    }
+    PosixFileAttributeView posix =
+        Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+    return posix != null
+        && posix.readAttributes().permissions().stream().noneMatch(WRITE::contains);
+  }
+
+  private static void straight(Path target, Content content) throws IOException {
+    try (OutputStream out =
+        new BufferedOutputStream(Files.newOutputStream(target, StandardOpenOption.WRITE))) {
+      content.writeTo(out);
+    }
+  }
+
+  /** Short, since a name as long as the system allows leaves no room for more. */
   private static String unique() {
     return ProcessHandle.current().pid() + "-" + Long.toHexString(System.nanoTime());
   }

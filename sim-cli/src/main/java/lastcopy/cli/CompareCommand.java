@@ -50,17 +50,18 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, ChartException, IOException {
+  public Integer call()
+      throws WrongScenarioException, ChartException, IOException, RefusedException {
     Settings settings = simulation.settings();
     if (!Files.isRegularFile(file)) {
       throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
     }
     ScenarioLoading.Loaded loaded = host.scenarios().load(file);
-    outputs.prepare();
+    outputs.prepare(file);
     Studio studio = simulation.over(loaded.studio());
     Comparison result = simulate(studio, settings);
     Remarks remarks = remarks(loaded, studio, result);
-    outputs.write(result, remarks, host);
+    outputs.write(result, remarks, host, file);
     if (!quiet && outputs.onlyJson()) {
       warn(remarks.warnings());
     }

@@ -25,6 +25,8 @@ final class CsvResult {
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
 
+  private static final String FORMULA = "=+-@\t\r\n";
+
   private CsvResult() {}
 
   /**
@@ -57,7 +59,7 @@ final class CsvResult {
     rows.add(List.of("layout", at, "probability", "probability_low", "probability_high"));
     for (LayoutResult layout : result.layouts()) {
       for (Point point : points.apply(layout)) {
-        List<String> row = new ArrayList<>(List.of(layout.id(), Numbers.exact(point.at())));
+        List<String> row = new ArrayList<>(List.of(text(layout.id()), Numbers.exact(point.at())));
         add(row, point.chance());
         rows.add(row);
       }
@@ -78,7 +80,8 @@ final class CsvResult {
             "share_of_bytes"));
     for (LayoutResult layout : result.layouts()) {
       for (CauseShare cause : layout.causes()) {
-        List<String> row = new ArrayList<>(List.of(layout.id(), cause.id(), cause.sentence()));
+        List<String> row =
+            new ArrayList<>(List.of(text(layout.id()), text(cause.id()), text(cause.sentence())));
         add(row, cause.share());
         row.add(Numbers.exact(cause.shareOfBytes()));
         rows.add(row);
@@ -101,7 +104,8 @@ final class CsvResult {
             "difference_high",
             "paired_histories"));
     for (Comparison.Pair pair : result.pairs()) {
-      List<String> row = new ArrayList<>(List.of(pair.a(), pair.b(), Numbers.exact(pair.ratio())));
+      List<String> row =
+          new ArrayList<>(List.of(text(pair.a()), text(pair.b()), Numbers.exact(pair.ratio())));
       row.add(Numbers.exact(pair.ratioLow()));
       row.add(Numbers.exact(pair.ratioHigh()));
       add(row, pair.difference());
@@ -128,7 +132,8 @@ final class CsvResult {
     for (LayoutResult layout : result.layouts()) {
       for (Recovery recovery : layout.recoveries()) {
         List<String> row =
-            new ArrayList<>(List.of(layout.id(), recovery.id(), recovery.sentence()));
+            new ArrayList<>(
+                List.of(text(layout.id()), text(recovery.id()), text(recovery.sentence())));
         row.add(Long.toString(recovery.seen()));
         add(row, recovery.workHours());
         recovery
@@ -138,6 +143,11 @@ final class CsvResult {
       }
     }
     return rows;
+  }
+
+  /** Text for a spreadsheet, which takes what begins so for a formula. */
+  static String text(String cell) {
+    return cell.isEmpty() || FORMULA.indexOf(cell.charAt(0)) < 0 ? cell : "'" + cell;
   }
 
   private static void table(Path file, List<List<String>> rows) throws IOException {

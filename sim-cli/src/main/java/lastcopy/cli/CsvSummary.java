@@ -67,7 +67,8 @@ final class CsvSummary {
 
   private static List<String> row(
       Comparison result, LayoutResult layout, Map<String, Estimate> estimates) {
-    List<String> row = new ArrayList<>(List.of(layout.id(), layout.title()));
+    List<String> row =
+        new ArrayList<>(List.of(CsvResult.text(layout.id()), CsvResult.text(layout.title())));
     row.add(Numbers.exact(result.years()));
     row.add(Long.toString(result.seed()));
     row.add(Numbers.exact(result.confidence()));

@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.Optional;
 import java.util.Set;
 import lastcopy.charts.ChartException;
+import lastcopy.cli.scenario.Printable;
 import lastcopy.cli.scenario.Spelling;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -17,6 +20,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns what went wrong into a message and a status; a stack trace only if asked for. */
 final class Failures {
+
+  /** How the system calls a pipe that nobody reads any more. */
+  private static final String CLOSED_PIPE = "Broken pipe";
 
   private final PrintStream err;
   private final boolean trace;
@@ -62,13 +68,33 @@ final class Failures {
 
   /** Says what failed and returns the status. */
   int report(Throwable e) {
+    if (e instanceof WrongScenarioException wrong) {
+      say(wrong.lines().get(0));
+      wrong.lines().stream().skip(1).map(Printable::of).forEach(err::println);
+      traceOf(e);
+      return ExitStatus.SCENARIO;
+    }
     say(message(e));
     traceOf(e);
-    return e instanceof WrongScenarioException ? ExitStatus.SCENARIO : ExitStatus.FAILED;
+    return e instanceof RefusedException ? ExitStatus.USAGE : ExitStatus.FAILED;
+  }
+
+  /** Standard output could not be written; a pipe that was closed is told by nobody. */
+  void output(IOException e) {
+    if (!String.valueOf(e.getMessage()).contains(CLOSED_PIPE)) {
+      say("cannot write to standard output: " + e.getMessage());
+    }
+  }
+
+  /** What is said of a name that this system cannot give a file. */
+  static String notAName(String name) {
+    return "this system cannot name a file '"
+        + name
+        + "'; in a locale without other letters than English ones, set LC_ALL=C.UTF-8";
   }
 
   private void say(String message) {
-    err.println("lastcopy: " + message);
+    err.println("lastcopy: " + Printable.of(message));
   }
 
   private void traceOf(Throwable e) {
@@ -85,7 +111,7 @@ final class Failures {
       return "out of memory; fewer threads or fewer layouts need less";
     }
     boolean told =
-        e instanceof WrongScenarioException
+        e instanceof RefusedException
             || e instanceof ChartException
             || e instanceof UnsupportedOperationException;
     return told && e.getMessage() != null ? e.getMessage() : unexpected(e);
@@ -100,8 +126,16 @@ final class Failures {
     if (e instanceof NoSuchFileException) {
       return "no such file or directory: " + e.getMessage();
     }
-    if (e instanceof AccessDeniedException) {
-      return "no permission for " + e.getMessage();
+    if (e instanceof AccessDeniedException denied) {
+      return denied.getReason() == null
+          ? "no permission for " + denied.getFile()
+          : denied.getFile() + " " + denied.getReason();
+    }
+    if (e instanceof FileSystemLoopException) {
+      return "a circle of links: " + e.getMessage();
+    }
+    if (e instanceof FileSystemException other && other.getReason() != null) {
+      return other.getFile() + ": " + other.getReason();
     }
     if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
       return "not a directory: " + e.getMessage();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioPages;
@@ -88,7 +89,7 @@ final class InspectCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, IOException {
+  public Integer call() throws WrongScenarioException, IOException, RefusedException {
     if (schema || keys || template) {
       host.out().print(page());
       host.out().flush();
@@ -103,9 +104,11 @@ final class InspectCommand implements Callable<Integer> {
     }
     Inspected read = source.read(file);
     Studio studio = years.over(read.studio());
+    json.prepare(Optional.of(file));
     List<Outlook> outlooks = Outlook.of(studio);
     json.write(
         host,
+        Optional.of(file),
         InspectText.render(studio, outlooks, read.defaults()),
         out -> InspectJson.write(studio, outlooks, read.defaults(), out));
     return ExitStatus.DONE;

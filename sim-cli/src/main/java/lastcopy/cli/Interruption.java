@@ -10,6 +10,7 @@ final class Interruption {
 
   private final CountDownLatch printed = new CountDownLatch(1);
   private volatile boolean asked;
+  private volatile int status = ExitStatus.INTERRUPTED;
 
   /** Listens for the end of the process from now on. */
   void listen() {
@@ -26,8 +27,9 @@ final class Interruption {
     return asked;
   }
 
-  /** Everything is printed: the process may end with its own status. */
-  void done() {
+  /** Everything is printed: the process may end with that status, also one that was interrupted. */
+  void done(int with) {
+    status = with;
     printed.countDown();
   }
 
@@ -44,6 +46,6 @@ final class Interruption {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-    Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
+    Runtime.getRuntime().halt(status);
   }
 }

@@ -1,12 +1,20 @@
 package lastcopy.cli;
 
 import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import lastcopy.charts.WholeFile;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Where a command that prints a page writes the same as JSON. */
 final class JsonOption {
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
 
   @Option(
       names = "--json",
@@ -14,25 +22,63 @@ final class JsonOption {
       description = "Write everything as JSON; - for standard output and nothing else there.")
   private String file;
 
+  @Option(
+      names = "--force",
+      description = "Let --json replace a file that this program did not write.")
+  private boolean force;
+
   /** Whether standard output is for JSON alone. */
   boolean alone() {
     return "-".equals(file);
   }
 
+  /** What may be written beside a scenario. */
+  OutputFile beside(Optional<Path> scenario) {
+    return new OutputFile(scenario, force);
+  }
+
+  /**
+   * Checks the name of the file asked for and makes its folder, before anything is computed.
+   *
+   * @throws RefusedException if it is that of another file
+   * @throws IOException if it cannot be written
+   */
+  void prepare(Optional<Path> scenario) throws IOException, RefusedException {
+    if (path().isPresent()) {
+      beside(scenario).check(path().get());
+    }
+  }
+
   /**
    * Prints the page, or JSON alone, and writes the file asked for.
    *
+   * @throws RefusedException if there is another file of that name
    * @throws IOException if a file cannot be written
    */
-  void write(Host host, String page, WholeFile.Content json) throws IOException {
+  void write(Host host, Optional<Path> scenario, String page, WholeFile.Content json)
+      throws IOException, RefusedException {
     if (alone()) {
       json.writeTo(host.out());
     } else {
       host.out().print(page);
     }
     host.out().flush();
-    if (file != null && !alone()) {
-      WholeFile.write(Path.of(file), json);
+    if (path().isPresent()) {
+      beside(scenario).write(path().get(), json);
+    }
+  }
+
+  private Optional<Path> path() {
+    if (file == null || alone()) {
+      return Optional.empty();
+    }
+    if (file.isBlank()) {
+      throw new ParameterException(command.commandLine(), "--json needs the name of a file, or -");
+    }
+    try {
+      return Optional.of(Path.of(file));
+    } catch (InvalidPathException e) {
+      throw new ParameterException(command.commandLine(), Failures.notAName(file), e);
     }
   }
 }

@@ -2,9 +2,6 @@ package lastcopy.cli;
 
 import java.io.Console;
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -24,15 +21,19 @@ public final class Main {
     interruption.listen();
     Host host =
         new Host(
-            stream(FileDescriptor.out),
-            stream(FileDescriptor.err),
+            new StandardStream(FileDescriptor.out),
+            new StandardStream(FileDescriptor.err),
             terminal(),
             ScenarioLoading::fromFile,
             quickly ? quick(interruption) : Simulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
             interruption);
-    int status = new Program(host).run(args);
-    interruption.done();
+    int status = ExitStatus.FAILED;
+    try {
+      status = new Program(host).run(args);
+    } finally {
+      interruption.done(status);
+    }
     System.exit(status);
   }
 
@@ -59,10 +60,5 @@ public final class Main {
     } catch (ReflectiveOperationException e) {
       return true;
     }
-  }
-
-  /** UTF-8 whatever the locale, since JSON must be. */
-  private static PrintStream stream(FileDescriptor descriptor) {
-    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
   }
 }

@@ -1,15 +1,15 @@
 package lastcopy.cli;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import lastcopy.charts.ChartException;
 import lastcopy.charts.ChartFiles;
-import lastcopy.charts.WholeFile;
 import lastcopy.simulate.Comparison;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where results go. */
@@ -22,11 +22,7 @@ final class OutputOptions {
     both
   }
 
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "Write everything as JSON; - for standard output and nothing else there.")
-  private String json;
+  @Mixin private JsonOption json;
 
   @Option(names = "--details", description = "Also say how the figures were made.")
   private boolean details;
@@ -46,52 +42,46 @@ final class OutputOptions {
 
   /** Whether standard output is for JSON alone. */
   boolean onlyJson() {
-    return "-".equals(json);
+    return json.alone();
   }
 
   /**
-   * Makes the directories, so that one that cannot be made is told before the simulation.
+   * Makes the directories and checks the names, so that what cannot be written is told before the
+   * simulation.
    *
-   * @throws IOException if one cannot be made
+   * @throws RefusedException if a name is that of another file
+   * @throws IOException if a directory cannot be made
    */
-  void prepare() throws IOException {
-    if (json != null && !onlyJson()) {
-      Files.createDirectories(Path.of(json).toAbsolutePath().getParent());
-    }
+  void prepare(Path scenario) throws IOException, RefusedException {
+    OutputFile files = json.beside(Optional.of(scenario));
+    json.prepare(Optional.of(scenario));
     if (csv != null) {
-      Files.createDirectories(csv);
+      files.checkFolder(csv, Set.of(".csv"));
     }
     if (charts != null) {
-      Files.createDirectories(charts);
+      files.checkFolder(charts, Set.of(".png", ".svg"));
     }
   }
 
   /**
    * Prints the result and writes the files asked for.
    *
+   * @throws RefusedException if there is another file of a name by now
    * @throws IOException if a file cannot be written
    * @throws ChartException if this system cannot draw
    */
-  void write(Comparison result, Remarks remarks, Host host) throws IOException, ChartException {
-    if (!onlyJson()) {
-      host.out().print(TextReport.of(result, remarks, details));
-      host.out().flush();
-    }
-    writeJson(result, remarks, host.out());
+  void write(Comparison result, Remarks remarks, Host host, Path scenario)
+      throws IOException, ChartException, RefusedException {
+    json.write(
+        host,
+        Optional.of(scenario),
+        onlyJson() ? "" : TextReport.of(result, remarks, details),
+        out -> JsonResult.write(result, remarks.omissions(), out));
     if (csv != null) {
       CsvResult.write(result, csv);
     }
     if (charts != null) {
       ChartFiles.writeAll(result, host.today().get(), charts, formats());
-    }
-  }
-
-  private void writeJson(Comparison result, Remarks remarks, OutputStream out) throws IOException {
-    if (onlyJson()) {
-      JsonResult.write(result, remarks.omissions(), out);
-      out.flush();
-    } else if (json != null) {
-      WholeFile.write(Path.of(json), file -> JsonResult.write(result, remarks.omissions(), file));
     }
   }
 

@@ -32,11 +32,19 @@ final class Program {
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(failures::usage)
             .setExecutionExceptionHandler(failures::failed);
+    int status;
     try {
-      return line.execute(args);
+      status = line.execute(args);
     } catch (StackOverflowError | OutOfMemoryError e) {
-      return failures.report(e);
+      status = failures.report(e);
     }
+    return StandardStream.failure(host.out()).isEmpty() ? status : unwritten(failures, status);
+  }
+
+  /** Whoever closed the pipe knows that it did; anything else must not look like a success. */
+  private int unwritten(Failures failures, int status) {
+    failures.output(StandardStream.failure(host.out()).orElseThrow());
+    return status == ExitStatus.DONE ? ExitStatus.FAILED : status;
   }
 
   /** The commands with their options: what completion and the manual are made from, too. */

@@ -2,6 +2,7 @@ package lastcopy.cli;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import lastcopy.prove.Check;
@@ -38,12 +39,17 @@ final class ProveCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws IOException, RefusedException {
+    json.prepare(Optional.empty());
     Proof proof = new Proof(luck.seed(), luck.threads());
     ProveText page = new ProveText();
     say(page.head());
     List<Finding> findings = proof.of(checks.get(), finding -> say(page.next(finding)));
-    json.write(host, page.end(proof, findings), out -> ProveJson.write(proof, findings, out));
+    json.write(
+        host,
+        Optional.empty(),
+        page.end(proof, findings),
+        out -> ProveJson.write(proof, findings, out));
     return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
   }
 

@@ -2,7 +2,9 @@ package lastcopy.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
@@ -36,6 +38,8 @@ final class ScenarioLoading {
     }
   }
 
+  private static final int MOST_SHOWN = 50;
+
   private ScenarioLoading() {}
 
   /**
@@ -58,7 +62,17 @@ final class ScenarioLoading {
     try {
       return ScenarioReader.read(file);
     } catch (ScenarioException e) {
-      throw new WrongScenarioException(e.problems().stream().map(Problem::toString).toList());
+      throw new WrongScenarioException(shown(e.problems()));
     }
+  }
+
+  private static List<String> shown(List<Problem> problems) {
+    List<String> lines = new ArrayList<>();
+    problems.stream().limit(MOST_SHOWN).map(Problem::toString).forEach(lines::add);
+    int more = problems.size() - lines.size();
+    if (more > 0) {
+      lines.add(String.format(Locale.ROOT, "... and %,d more like these", more));
+    }
+    return lines;
   }
 }

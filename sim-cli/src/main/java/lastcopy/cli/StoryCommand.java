@@ -123,7 +123,7 @@ final class StoryCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, IOException {
+  public Integer call() throws WrongScenarioException, IOException, RefusedException {
     if (which.history != null && which.history < 0) {
       throw wrong("--history must be at least 0: " + which.history);
     }
@@ -136,6 +136,7 @@ final class StoryCommand implements Callable<Integer> {
     Studio read = host.scenarios().load(file).studio();
     Studio studio = years.over(read);
     Layout layout = layout(studio);
+    json.prepare(Optional.of(file));
     Told told = choose(studio, layout);
     StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
     write(told, studio, layout, clock);
@@ -191,9 +192,11 @@ final class StoryCommand implements Callable<Integer> {
         : SearchLimit.histories(histories);
   }
 
-  private void write(Told told, Studio studio, Layout layout, StoryClock clock) throws IOException {
+  private void write(Told told, Studio studio, Layout layout, StoryClock clock)
+      throws IOException, RefusedException {
     json.write(
         host,
+        Optional.of(file),
         StoryText.of(told, studio, layout, clock, all),
         out -> StoryJson.write(told, studio, layout, seed, clock, out));
   }

@@ -136,12 +136,13 @@ final class LawReader {
     String accepted = "two times, the earlier first, such as [1 day, 3 days]";
     List<Node> ends = Nodes.items(notes, node, accepted);
     List<Double> hours = new ArrayList<>();
+    int before = notes.count();
     ends.forEach(end -> hours.add(values.time(end, Bound.AT_LEAST_ZERO)));
     if (hours.size() == 2 && hours.get(0) < hours.get(1)) {
       return new Uniform(hours.get(0), hours.get(1));
     }
     // Where an end was a mistake, that is already noted.
-    if (!ends.isEmpty() && !notes.hasProblemWithin(node)) {
+    if (!ends.isEmpty() && notes.count() == before) {
       notes.problem(node, "ends in the wrong order or not two of them", accepted);
     }
     return STAND_IN;

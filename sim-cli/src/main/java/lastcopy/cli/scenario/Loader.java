@@ -1,6 +1,5 @@
 package lastcopy.cli.scenario;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -8,6 +7,8 @@ import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.CollectionEndEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -19,10 +20,13 @@ final class Loader {
 
   private static final int DEEPEST = 30;
   private static final int MOST_ALIASES = 100;
-  private static final String YAML = "YAML 1.2";
+  private static final int LONGEST_TEXT = 1_000;
 
   private final Notes notes;
   private final LoadSettings settings;
+
+  /** Where the parser was last. */
+  private Optional<Mark> last = Optional.empty();
 
   Loader(Notes notes) {
     this.notes = notes;
@@ -38,16 +42,17 @@ final class Loader {
 
   /** The root; empty if the text is no YAML or beyond a limit, which is then noted. */
   Optional<Node> load(String text) {
+    if (text.length() > MOST_CHARACTERS) {
+      start(text.length() + " characters", "at most " + MOST_CHARACTERS);
+      return Optional.empty();
+    }
     try {
-      if (text.length() > MOST_CHARACTERS) {
-        start(text.length() + " characters", "at most " + MOST_CHARACTERS);
-        return Optional.empty();
-      }
-      return tooDeep(text) ? Optional.empty() : compose(text);
+      return canBeBuilt(text) ? compose(text) : Optional.empty();
     } catch (MarkedYamlEngineException e) {
-      note(e);
-    } catch (YamlEngineException e) {
-      start(firstLine(e.getMessage()), YAML);
+      note(e.getProblemMark().or(e::getContextMark).or(() -> last), e);
+    } catch (YamlEngineException | IllegalArgumentException | IndexOutOfBoundsException e) {
+      // The parser's own slips, such as a number of a character beyond the last.
+      note(last, e);
     }
     return Optional.empty();
   }
@@ -62,39 +67,57 @@ final class Loader {
   }
 
   /** The parser's events come without recursion, so depth is counted before nodes are built. */
-  private boolean tooDeep(String text) {
+  private boolean canBeBuilt(String text) {
     int depth = 0;
     for (Event event : new Parse(settings).parseString(text)) {
+      last = event.getEndMark();
       depth += event instanceof CollectionStartEvent ? 1 : 0;
       depth -= event instanceof CollectionEndEvent ? 1 : 0;
       if (depth > DEEPEST) {
         String found = "more than " + DEEPEST + " levels of nesting";
         notes.problem(event.getStartMark(), found, "fewer levels", "");
-        return true;
+        return false;
       }
+      if (event instanceof ScalarEvent scalar) {
+        checkText(scalar);
+      }
+      tag(event).ifPresent(tag -> noteTag(event, tag));
     }
-    return false;
+    return true;
   }
 
-  private void note(MarkedYamlEngineException e) {
-    String problem = firstLine(e.getProblem() == null ? e.getMessage() : e.getProblem());
-    boolean tab = problem.contains("TAB") || problem.contains("\\t");
+  private void checkText(ScalarEvent event) {
+    String text = event.getValue();
+    if (text.length() > LONGEST_TEXT) {
+      String found = "a text of " + text.length() + " characters";
+      notes.problem(event.getStartMark(), found, "at most " + LONGEST_TEXT, "");
+    } else if (!Printable.isPlain(text.strip())) {
+      String found = Nodes.quote(text.strip()) + ", with what cannot be seen";
+      notes.problem(event.getStartMark(), found, "letters, digits, signs and spaces", "");
+    }
+  }
+
+  private static Optional<String> tag(Event event) {
+    if (event instanceof ScalarEvent scalar) {
+      return scalar.getTag();
+    }
+    return event instanceof CollectionStartEvent collection
+        ? collection.getTag()
+        : Optional.empty();
+  }
+
+  private void noteTag(Event event, String tag) {
+    String shown = tag.replace("tag:yaml.org,2002:", "!!");
     notes.problem(
-        e.getProblemMark().or(e::getContextMark),
-        tab ? "a tab used to indent" : "what is no YAML: " + lowerFirst(problem),
-        tab ? "spaces" : YAML,
-        "");
+        event.getStartMark(), "the tag " + Nodes.quote(shown), "plain values without tags", "");
+  }
+
+  private void note(Optional<Mark> at, RuntimeException e) {
+    YamlWords words = YamlWords.of(String.valueOf(e.getMessage()));
+    notes.problem(at, words.found(), words.accepted(), "");
   }
 
   private void start(String found, String accepted) {
     notes.problem(Optional.empty(), found, accepted, "");
-  }
-
-  private static String firstLine(String text) {
-    return text.lines().findFirst().orElse("something unreadable");
-  }
-
-  private static String lowerFirst(String text) {
-    return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -1,7 +1,8 @@
 package lastcopy.cli.scenario;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -39,7 +40,8 @@ final class Nodes {
     return isEmpty(node) ? "nothing" : quote(text(node));
   }
 
-  private static String quote(String text) {
+  /** A text in quotes, shortened to what a message has room for. */
+  static String quote(String text) {
     String line = text.replaceAll("\\s+", " ");
     boolean tooLong = line.length() > LONGEST_QUOTE;
     return "'" + (tooLong ? line.substring(0, LONGEST_QUOTE) + "..." : line) + "'";
@@ -62,20 +64,16 @@ final class Nodes {
       notes.problem(node, describe(node) + " for " + what, "names with a section each");
       return List.of();
     }
-    List<Named> found = new ArrayList<>();
+    Map<String, Named> found = new LinkedHashMap<>();
     for (NodeTuple entry : mapping.getValue()) {
-      addNamed(notes, entry, found);
+      String name = text(entry.getKeyNode());
+      if (name.isEmpty()) {
+        notes.problem(entry.getKeyNode(), "an empty name", "a name");
+      } else {
+        found.putIfAbsent(name, new Named(name, entry.getKeyNode(), entry.getValueNode()));
+      }
     }
-    return found;
-  }
-
-  private static void addNamed(Notes notes, NodeTuple entry, List<Named> found) {
-    String name = text(entry.getKeyNode());
-    if (name.isEmpty()) {
-      notes.problem(entry.getKeyNode(), "an empty name", "a name");
-    } else if (found.stream().noneMatch(other -> other.name().equals(name))) {
-      found.add(new Named(name, entry.getKeyNode(), entry.getValueNode()));
-    }
+    return List.copyOf(found.values());
   }
 
   /** The items of a list; anything else is noted as a problem. */

@@ -2,16 +2,21 @@ package lastcopy.cli.scenario;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** What is noted while a file is read: mistakes, defaults, and which keys are used where. */
 final class Notes {
+  private static final int MANY = 500;
+
   private final String file;
-  private final List<Problem> problems = new ArrayList<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
+  private int noted;
   private final List<Default> defaults = new ArrayList<>();
 
   Notes(String file) {
@@ -29,11 +34,9 @@ final class Notes {
   void problem(Optional<Mark> at, String found, String accepted, String suggestion) {
     int line = at.map(Mark::getLine).orElse(0) + 1;
     int column = at.map(Mark::getColumn).orElse(0) + 1;
-    Problem problem = new Problem(file, line, column, found, accepted, suggestion);
+    noted++;
     // An alias brings the same mistake again; once is enough.
-    if (!problems.contains(problem)) {
-      problems.add(problem);
-    }
+    problems.add(new Problem(file, line, column, found, accepted, suggestion));
   }
 
   void defaulted(String where, String key, String value) {
@@ -60,19 +63,14 @@ final class Notes {
     return !problems.isEmpty();
   }
 
-  /** Whether a mistake was noted between the start and the end of a node. */
-  boolean hasProblemWithin(Node node) {
-    return problems.stream().anyMatch(problem -> within(problem, node));
+  /** How many mistakes were noted so far, those that an alias brings again included. */
+  int count() {
+    return noted;
   }
 
-  private static boolean within(Problem problem, Node node) {
-    return node.getStartMark().filter(mark -> compare(problem, mark) >= 0).isPresent()
-        && node.getEndMark().filter(mark -> compare(problem, mark) < 0).isPresent();
-  }
-
-  private static int compare(Problem problem, Mark mark) {
-    int lines = Integer.compare(problem.line(), mark.getLine() + 1);
-    return lines != 0 ? lines : Integer.compare(problem.column(), mark.getColumn() + 1);
+  /** Whether so many mistakes are known that nobody reads what else might have been meant. */
+  boolean many() {
+    return problems.size() > MANY;
   }
 
   /** Every mistake, in the order of the file. */

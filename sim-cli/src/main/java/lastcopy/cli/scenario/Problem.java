@@ -18,6 +18,7 @@ public record Problem(
   public String toString() {
     String text =
         file + ":" + line + ":" + column + ": found " + found + "; accepted: " + accepted + ".";
+    text = Printable.of(text);
     return suggestion.isEmpty() ? text : text + " Did you mean '" + suggestion + "'?";
   }
 }

@@ -67,9 +67,9 @@ final class Section {
     }
     notes.problem(
         entry.getKeyNode(),
-        "'" + key + "', which is no key of " + kind.phrase(),
-        Spelling.few(key, kind.keys()),
-        Spelling.nearest(key, kind.keys()));
+        Nodes.quote(key) + ", which is no key of " + kind.phrase(),
+        notes.many() ? "other keys" : Spelling.few(key, kind.keys()),
+        notes.many() ? "" : Spelling.nearest(key, kind.keys()));
   }
 
   boolean has(String key) {

@@ -15,6 +15,9 @@ public final class Spelling {
   private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
   private static final int FURTHEST = 2;
 
+  /** Nothing is meant by a longer word. */
+  private static final int LONGEST = 60;
+
   /** Up to so many words a message lists all of them. */
   private static final int FEW = 6;
 
@@ -22,6 +25,9 @@ public final class Spelling {
 
   /** The known word nearest to one that is not known, or an empty string if none is near. */
   public static String nearest(String word, Collection<String> known) {
+    if (word.length() > LONGEST) {
+      return "";
+    }
     return known.stream()
         .filter(other -> distance(word, other) <= furthest(word))
         .min(Comparator.comparingInt(other -> distance(word, other)))
@@ -33,8 +39,9 @@ public final class Spelling {
     if (known.size() <= FEW) {
       return String.join(", ", known);
     }
+    String start = word.substring(0, Math.min(LONGEST, word.length()));
     Comparator<String> likeness =
-        Comparator.comparingDouble(other -> -LIKENESS.apply(lower(word), other));
+        Comparator.comparingDouble(other -> -LIKENESS.apply(lower(start), other));
     return known.stream().sorted(likeness).limit(FEW - 1).collect(Collectors.joining(", "))
         + " or one of "
         + (known.size() - FEW + 1)

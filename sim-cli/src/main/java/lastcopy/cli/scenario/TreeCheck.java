@@ -8,12 +8,11 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
-/** Checks of a whole tree: its size with aliases expanded, keys given twice, and tags. */
+/** Checks of a whole tree: its size with aliases expanded, and keys given twice. */
 final class TreeCheck {
   private static final int MOST_NODES = 100_000;
   // Aliases can nest deeper than the text does.
   private static final int DEEPEST = 60;
-  private static final String STANDARD_TAG = "tag:yaml.org,2002:";
 
   private final Notes notes;
   private int nodes;
@@ -30,7 +29,6 @@ final class TreeCheck {
       notes.problem(node, found, "at most " + MOST_NODES + " values, aliases written out");
       return false;
     }
-    checkTag(node);
     depth++;
     boolean holds = childrenHold(node);
     depth--;
@@ -59,14 +57,8 @@ final class TreeCheck {
     if (!(key instanceof ScalarNode)) {
       notes.problem(key, Nodes.describe(key) + " as a key", "a word as a key");
     } else if (!seen.add(Nodes.text(key))) {
-      notes.problem(key, "the key '" + Nodes.text(key) + "' a second time", "each key once");
-    }
-  }
-
-  private void checkTag(Node node) {
-    String tag = node.getTag().getValue();
-    if (!tag.startsWith(STANDARD_TAG)) {
-      notes.problem(node, "the tag '" + tag + "'", "plain values without tags");
+      notes.problem(
+          key, "the key " + Nodes.quote(Nodes.text(key)) + " a second time", "each key once");
     }
   }
 }

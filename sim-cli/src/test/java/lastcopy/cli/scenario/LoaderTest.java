@@ -3,6 +3,9 @@ package lastcopy.cli.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Text that is no YAML, or more of it than a scenario needs. */
 class LoaderTest {
@@ -29,8 +32,7 @@ class LoaderTest {
     assertThat(Texts.problems("lastcopy: 1\nstudio: [a\n"))
         .singleElement()
         .asString()
-        .startsWith("demo.yaml:3:1: found what is no YAML: ")
-        .endsWith("accepted: YAML 1.2.");
+        .startsWith("demo.yaml:3:1: found ");
     assertThat(Texts.problems("a: \u0000")).hasSize(1);
   }
 
@@ -56,7 +58,7 @@ class LoaderTest {
     assertThat(Texts.problems(Texts.VALID + "---\nyears: 6\n"))
         .singleElement()
         .asString()
-        .contains("but found another document");
+        .isEqualTo("demo.yaml:17:1: found a second document; accepted: one scenario in a file.");
   }
 
   @Test
@@ -105,5 +107,56 @@ class LoaderTest {
         .containsExactly(
             "demo.yaml:3:8: found the tag '!five'; accepted: plain values without tags.");
     assertThat(Texts.problems("[a]: 1\n")).isNotEmpty();
+  }
+
+  @Test
+  void standardTagsAreNoExceptionAndAreToldOnce() {
+    String text = Texts.VALID.replace("years: 5", "years: !!binary 5");
+    assertThat(Texts.problems(text))
+        .containsExactly(
+            "demo.yaml:3:8: found the tag '!!binary'; accepted: plain values without tags.");
+    assertThat(Texts.problems(Texts.VALID.replace("copies:", "copies: !!set")))
+        .anyMatch(problem -> problem.contains("found the tag '!!set'"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\\UFFFFFFFF", "\\U00110000", "\\q", "\\x1", "\u0007"})
+  void aWrongEscapeHasAPlaceAndNoWordOfTheParser(String escape) {
+    String text = Texts.VALID.replace("Reed Bank Films", "\"Reed " + escape + " Films\"");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .matches("demo.yaml:2:\\d+: found [^;]*; accepted: .*")
+        .doesNotContainPattern("(?i)exception|org\\.|expected|codepoint");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\\x1B[2J", "\\u202E", "\\u2028", "\\uFEFF", "\\x00", "a\\nb"})
+  void whatCannotBeSeenIsNoPartOfAName(String escape) {
+    String text = Texts.VALID.replace("pair:", "\"pair" + escape + "two\":");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:13:3: found 'pair")
+        .contains("cannot be seen")
+        .matches("[\\x20-\\x7E]*");
+  }
+
+  @Test
+  void aTextThatNobodyReads() {
+    String text = Texts.VALID.replace("Reed Bank Films", "5" + " ".repeat(900_000) + "/x");
+    assertThat(Texts.problems(text))
+        .containsExactly(
+            "demo.yaml:2:9: found a text of 900003 characters; accepted: at most 1000.");
+  }
+
+  @Test
+  @Timeout(5) // 20,000 keys took 15 s when each was compared with all problems before it
+  void problemsByTheThousand() {
+    StringBuilder text = new StringBuilder(Texts.VALID);
+    for (int i = 0; i < 20_000; i++) {
+      text.append("unknown").append(i).append(": 1\n");
+    }
+    assertThat(Texts.problems(text.toString())).hasSize(20_000);
   }
 }
