@@ -1,5 +1,7 @@
 package lastcopy.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Map;
@@ -17,9 +19,14 @@ final class Converters {
   private static final Pattern NUMBER_AND_UNIT =
       Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*([a-z%]*)");
 
+  /** As in a scenario. */
+  private static final double MOST_YEARS = 1_000;
+
   private static final Map<String, Double> SECONDS =
       Map.of(
           "ms", 0.001, "s", 1.0, "sec", 1.0, "min", 60.0, "m", 60.0, "h", 3600.0, "hours", 3600.0);
+
+  private static final long MOST_MILLIS = Duration.ofDays(366).toMillis();
 
   private Converters() {}
 
@@ -64,6 +71,9 @@ final class Converters {
             "'" + text + "' is not a time such as 500ms, 60s, 5min, 2h or none");
       }
       long millis = Math.round(Double.parseDouble(parts.group(1)) * seconds * 1000);
+      if (millis > MOST_MILLIS) {
+        throw new TypeConversionException("'" + text + "' is more than a year; none is no limit");
+      }
       if (millis < 1) {
         throw new TypeConversionException("'" + text + "' must be above 0");
       }
@@ -102,10 +112,35 @@ final class Converters {
       Matcher parts = parts(text);
       boolean right = parts.matches() && parts.group(2).matches("|y|years?");
       double years = right ? Double.parseDouble(parts.group(1)) : 0;
-      if (!(years > 0 && Double.isFinite(years))) {
-        throw new TypeConversionException("'" + text + "' is not a number of years above 0");
+      if (!(years > 0 && years <= MOST_YEARS)) {
+        throw new TypeConversionException(
+            "'" + text + "' is not a number of years above 0 and at most 1000");
       }
       return years;
+    }
+  }
+
+  /** A whole number, such as {@code -7}. */
+  static final class Whole implements ITypeConverter<Long> {
+    @Override
+    public Long convert(String text) {
+      try {
+        return Long.valueOf(text.strip());
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("'" + text + "' is not a whole number such as 7");
+      }
+    }
+  }
+
+  /** The name of a file, in a locale that may not have its letters. */
+  static final class FileName implements ITypeConverter<Path> {
+    @Override
+    public Path convert(String text) {
+      try {
+        return Path.of(text);
+      } catch (InvalidPathException e) {
+        throw new TypeConversionException(Failures.notAName(text));
+      }
     }
   }
 

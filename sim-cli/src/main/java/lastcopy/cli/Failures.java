@@ -13,6 +13,8 @@ import java.util.Set;
 import lastcopy.charts.ChartException;
 import lastcopy.cli.scenario.Printable;
 import lastcopy.cli.scenario.Spelling;
+import lastcopy.history.GivenUpException;
+import lastcopy.simulate.NothingSimulatedException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -23,6 +25,10 @@ final class Failures {
 
   /** How the system calls a pipe that nobody reads any more. */
   private static final String CLOSED_PIPE = "Broken pipe";
+
+  static final String NO_MEMORY =
+      "out of memory; a larger heap such as java -Xmx512m would do, or fewer threads, layouts or"
+          + " shoots";
 
   private final PrintStream err;
   private final boolean trace;
@@ -76,6 +82,10 @@ final class Failures {
     }
     say(message(e));
     traceOf(e);
+    if (e instanceof GivenUpException
+        || (e instanceof NothingSimulatedException nothing && nothing.cancelled())) {
+      return ExitStatus.INTERRUPTED;
+    }
     return e instanceof RefusedException ? ExitStatus.USAGE : ExitStatus.FAILED;
   }
 
@@ -107,12 +117,16 @@ final class Failures {
     if (e instanceof IOException io) {
       return file(io);
     }
-    if (e instanceof OutOfMemoryError) {
-      return "out of memory; fewer threads or fewer layouts need less";
+    if (e instanceof GivenUpException) {
+      return "interrupted before the history was simulated: there is nothing to show";
+    }
+    if (e instanceof OutOfMemoryError || e.getCause() instanceof OutOfMemoryError) {
+      return NO_MEMORY;
     }
     boolean told =
         e instanceof RefusedException
             || e instanceof ChartException
+            || e instanceof NothingSimulatedException
             || e instanceof UnsupportedOperationException;
     return told && e.getMessage() != null ? e.getMessage() : unexpected(e);
   }

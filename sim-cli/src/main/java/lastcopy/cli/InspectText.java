@@ -89,7 +89,8 @@ final class InspectText {
       entry(way.kind().word(), way(outlook, way));
     }
     if (outlook.rebuildHours().isPresent() && outlook.way(Way.Kind.REBUILD).isEmpty()) {
-      entry("rebuild", time(outlook.rebuildHours()) + " on average");
+      boolean ends = Double.isFinite(outlook.rebuildHours().getAsDouble());
+      entry("rebuild", ends ? time(outlook.rebuildHours()) + " on average" : "may never end");
     }
     outlook.feed().ifPresent(feed -> feed(outlook, feed));
   }

@@ -18,7 +18,19 @@ public final class Main {
     System.setProperty("java.awt.headless", "true");
     boolean quickly = Boolean.getBoolean("lastcopy.quick");
     Interruption interruption = new Interruption();
-    interruption.listen();
+    int status = ExitStatus.FAILED;
+    try {
+      interruption.listen();
+      status = run(interruption, args);
+    } catch (OutOfMemoryError e) {
+      System.err.println("lastcopy: " + Failures.NO_MEMORY);
+    } finally {
+      interruption.done(status);
+    }
+    System.exit(status);
+  }
+
+  private static int run(Interruption interruption, String... args) {
     Host host =
         new Host(
             new StandardStream(FileDescriptor.out),
@@ -28,13 +40,7 @@ public final class Main {
             quickly ? quick(interruption) : Simulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
             interruption);
-    int status = ExitStatus.FAILED;
-    try {
-      status = new Program(host).run(args);
-    } finally {
-      interruption.done(status);
-    }
-    System.exit(status);
+    return new Program(host).run(args);
   }
 
   /** As the launcher starts it first. */

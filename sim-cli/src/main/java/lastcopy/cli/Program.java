@@ -4,6 +4,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import lastcopy.prove.Checks;
 import picocli.CommandLine;
@@ -30,6 +31,9 @@ final class Program {
             .setErr(writer(host.err()))
             .setUsageHelpWidth(80)
             .setCaseInsensitiveEnumValuesAllowed(true)
+            .registerConverter(Path.class, new Converters.FileName())
+            .registerConverter(Long.class, new Converters.Whole())
+            .registerConverter(long.class, new Converters.Whole())
             .setParameterExceptionHandler(failures::usage)
             .setExecutionExceptionHandler(failures::failed);
     int status;

@@ -165,9 +165,11 @@ final class StoryCommand implements Callable<Integer> {
     TerminalProgress progress =
         new TerminalProgress(
             host.err(), host.terminal() && !quiet, host.interruption(), System::nanoTime);
-    StoryChoice choice =
-        new StoryChoice(
-            new Stories(studio, layout, seed), new UnlikelyLosses(studio, layout, seed), progress);
+    Stories stories = new Stories(studio, layout, seed);
+    UnlikelyLosses unlikely = new UnlikelyLosses(studio, layout, seed);
+    stories.giveUpWhen(host.interruption()::asked);
+    unlikely.giveUpWhen(host.interruption()::asked);
+    StoryChoice choice = new StoryChoice(stories, unlikely, progress);
     SearchLimit survey = limit(SURVEYED);
     try {
       if (which.history != null) {

@@ -1,7 +1,11 @@
 package lastcopy.cli;
 
+import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Studio;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** How far a command looks ahead. */
 final class YearsOption {
@@ -13,8 +17,24 @@ final class YearsOption {
       description = "How far to look ahead (default: the scenario's years).")
   private Double years;
 
-  /** The studio over the years asked for, if any were. */
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  /**
+   * The studio over the years asked for, if any were.
+   *
+   * @throws ParameterException if so many years are absurdly much to compute
+   */
   Studio over(Studio studio) {
-    return years == null ? studio : studio.withYears(years);
+    if (years == null) {
+      return studio;
+    }
+    Studio over = studio.withYears(years);
+    ScenarioReader.excess(over)
+        .ifPresent(
+            excess -> {
+              throw new ParameterException(command.commandLine(), "--years makes " + excess);
+            });
+    return over;
   }
 }

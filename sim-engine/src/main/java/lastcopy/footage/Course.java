@@ -83,10 +83,10 @@ public final class Course {
       double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
       double round = rotation.turns() * rotation.everyHours();
       Feed.Every schedule = new Feed.Every(round, at + turn * rotation.everyHours());
-      return runs.scheduled(schedule, source::held, feed.visitHours());
+      return runs.scheduled(schedule, source::held, source::more, feed.visitHours());
     }
     if (feed.schedule() instanceof Feed.Every every) {
-      return runs.scheduled(every, source::held, Double.POSITIVE_INFINITY);
+      return runs.scheduled(every, source::held, source::more, Double.POSITIVE_INFINITY);
     }
     return source.line == null ? runs.continuous(source.shoots) : runs.following(source.line);
   }
@@ -96,6 +96,15 @@ public final class Course {
     /** What a run that starts at s finds: feed runs that start come before offloads. */
     double held(double s) {
       return line == null ? before(shoots, s) : line.carried(s);
+    }
+
+    /** When a run may find more than one at s does, at the earliest; infinite for never. */
+    double more(double s) {
+      if (line != null) {
+        return line.movesFrom(s);
+      }
+      int k = shoots.shotBefore(s);
+      return k < shoots.count() ? shoots.time(k) : Double.POSITIVE_INFINITY;
     }
   }
 

@@ -60,6 +60,15 @@ public final class FeedLine {
     return low - 1;
   }
 
+  /** When something moves next: at t if a run is going, infinite if none comes. */
+  double movesFrom(double t) {
+    int last = lastRun(t);
+    if (last >= 0 && runs[last].end() > t) {
+      return t;
+    }
+    return last + 1 < runs.length ? runs[last + 1].start() : Double.POSITIVE_INFINITY;
+  }
+
   /** The number of non-empty runs that start by the horizon. */
   public int runCount() {
     return runs.length;

@@ -38,14 +38,18 @@ final class FeedRuns {
    * Runs by the clock.
    *
    * @param held what the source holds for a run that starts at a time
+   * @param more a time after which, at the earliest, the source holds more than at a time
    * @param longest the longest that a run may last before it is cut, infinite if it is not
    */
-  FeedLine scheduled(Feed.Every schedule, DoubleUnaryOperator held, double longest) {
+  FeedLine scheduled(
+      Feed.Every schedule, DoubleUnaryOperator held, DoubleUnaryOperator more, double longest) {
     double start = schedule.atHours();
     while (start <= horizon) {
       double end = run(start, held.applyAsDouble(start), longest);
       // However many were due while this one was going, one starts when it ends.
-      start = Math.max(nextDue(schedule, start), end);
+      double next = Math.max(nextDue(schedule, start), end);
+      boolean idle = end == start; // all runs until there is more are
+      start = idle ? Math.max(next, dueFrom(schedule, more.applyAsDouble(start))) : next;
     }
     return done();
   }
@@ -118,6 +122,11 @@ final class FeedRuns {
   private static double nextShoot(ShootTable shoots, double t) {
     int k = shoots.shotBy(t);
     return k < shoots.count() ? shoots.time(k) : Double.POSITIVE_INFINITY;
+  }
+
+  /** The first time at t or after it at which a run is due; infinite for an infinite time. */
+  static double dueFrom(Feed.Every schedule, double t) {
+    return t < Double.POSITIVE_INFINITY ? nextDue(schedule, Math.nextDown(t)) : t;
   }
 
   /** The first time after t at which a run is due. */

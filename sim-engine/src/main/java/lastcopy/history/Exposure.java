@@ -58,6 +58,7 @@ final class Exposure {
     Holdings holdings = stage.holdings;
     double from = stage.now;
     while (from < until) {
+      stage.step(); // a source behind a flow may change by the second
       holdings.bringAllTo(from);
       double to = Math.min(until, from + Math.max(holdings.hoursOfOneKind(), 1e-6));
       onePassed(to - from);

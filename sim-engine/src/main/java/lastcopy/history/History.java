@@ -2,6 +2,7 @@ package lastcopy.history;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
@@ -61,12 +62,20 @@ public final class History {
       stage.calm.record();
     }
     stage.clocks.bias(bias);
-    screen = new Screen(plan, stage.draws, stage.calm.course());
+    screen = new Screen(plan, stage.draws, stage.calm.course(), stage::step);
   }
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
     stage.clocks.bias(to);
+  }
+
+  /**
+   * Looks every so often, within a history too, whether to give up; without this call a history is
+   * given up if its thread is interrupted.
+   */
+  public void giveUpWhen(BooleanSupplier asked) {
+    stage.givesUp = asked;
   }
 
   /** The undisturbed course; null if histories are simulated event by event. */
@@ -125,6 +134,7 @@ public final class History {
    *
    * @param number its number, at least 0
    * @param to told what happens
+   * @throws GivenUpException if it was given up; what was told of it does not count
    */
   public void simulate(long number, Ledger to) {
     stage.timed = to.wantsTime();
@@ -148,14 +158,18 @@ public final class History {
    *
    * @param number its number, at least 0
    * @param to told everything that happens
+   * @throws GivenUpException if it was given up
    */
   public void tell(long number, Witness to) {
     stage.draws.start(number);
     stage.witness = to;
     stage.ledger = Silent.LEDGER;
     stage.timed = false;
-    simulateEvents();
-    stage.witness = null;
+    try {
+      simulateEvents();
+    } finally {
+      stage.witness = null;
+    }
   }
 
   private void simulateEvents() {

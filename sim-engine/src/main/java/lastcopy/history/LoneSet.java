@@ -21,6 +21,7 @@ final class LoneSet {
   private final Wave wave;
   private final Downtimes downtimes;
   private final double[] failed;
+  private final Runnable step;
 
   /** Uniforms below it surely mean that a new drive lives for as long as a whole history. */
   private final double outlives;
@@ -29,13 +30,15 @@ final class LoneSet {
    * The set of a copy.
    *
    * @param limit by slot, uniforms below which the first drive surely lives to the horizon
+   * @param step run for each round of lives
    */
-  LoneSet(Plan plan, Block block, RepairTimes times, int copy, double[] limit) {
+  LoneSet(Plan plan, Block block, RepairTimes times, int copy, double[] limit, Runnable step) {
     this.plan = plan;
     this.block = block;
     this.times = times;
     this.copy = copy;
     this.limit = limit;
+    this.step = step;
     long[] sources =
         Arrays.copyOfRange(plan.slotSource, plan.firstSlot[copy], plan.firstSlot[copy + 1]);
     wave = new Wave(block, sources);
@@ -84,6 +87,7 @@ final class LoneSet {
     wave.firstLifePasses(life);
     wave.keepBy(plan.horizon);
     for (int k = 0; !wave.isEmpty() && !downtimes.areTooManyToTell(); k++) {
+      step.run();
       wave.times(failed);
       times.repair(copy, k, wave);
       wave.wereDown(failed, downtimes);

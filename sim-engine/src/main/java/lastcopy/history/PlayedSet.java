@@ -17,6 +17,7 @@ final class PlayedSet {
   private final Plan plan;
   private final Draws draws;
   private final RepairTimes times;
+  private final Runnable step;
   private final Frailty frailty;
   private final Hazards hazards;
   private final int copy;
@@ -41,8 +42,13 @@ final class PlayedSet {
   private final double[] swap;
   private int down;
 
-  /** The set of a copy. */
-  PlayedSet(Plan plan, Draws draws, RepairTimes times, int copy) {
+  /**
+   * The set of a copy.
+   *
+   * @param step run for each failure, repair and swap
+   */
+  PlayedSet(Plan plan, Draws draws, RepairTimes times, int copy, Runnable step) {
+    this.step = step;
     this.plan = plan;
     this.draws = draws;
     this.times = times;
@@ -97,6 +103,7 @@ final class PlayedSet {
   boolean fails() {
     start();
     while (true) {
+      step.run();
       int slot = nextSlot();
       double at = Math.min(next[slot], swap[slot]);
       if (at > plan.horizon) {

@@ -44,8 +44,9 @@ final class Screen {
    * The screen of a layout.
    *
    * @param course its undisturbed course, or null if there is none
+   * @param step run for each step of what may be long
    */
-  Screen(Plan plan, Draws draws, Course course) {
+  Screen(Plan plan, Draws draws, Course course, Runnable step) {
     this.plan = plan;
     this.draws = draws;
     limit = limits();
@@ -57,10 +58,10 @@ final class Screen {
     for (int c = 0; c < plan.copies; c++) {
       if (LoneSet.stands(plan, times, c)) {
         alone[c] = true;
-        healing.add(new LoneSet(plan, block, times, c, limit));
+        healing.add(new LoneSet(plan, block, times, c, limit, step));
       } else if (PlayedSet.stands(plan, times, c)) {
         alone[c] = true;
-        strained.add(new PlayedSet(plan, draws, times, c));
+        strained.add(new PlayedSet(plan, draws, times, c, step));
       }
     }
     sets = healing.toArray(new LoneSet[0]);

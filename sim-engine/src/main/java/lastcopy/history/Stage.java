@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
 import lastcopy.kernel.Agenda;
@@ -12,6 +13,9 @@ import lastcopy.scenario.Delay;
  * changes what copies hold or which hardware stands; {@link LossRule} alone decides what is lost.
  */
 final class Stage {
+
+  /** Steps between two looks at the clock, a power of 2 less 1: some milliseconds at most. */
+  private static final int LOOK_MASK = 0xFFF;
 
   final Plan plan;
   final Draws draws;
@@ -28,6 +32,9 @@ final class Stage {
   boolean timed;
   Ledger ledger;
   Witness witness;
+
+  /** Asked every so many events whether to give up; an interrupted thread does by itself. */
+  BooleanSupplier givesUp = () -> Thread.currentThread().isInterrupted();
 
   final RepairTimes times;
   final Clocks clocks;
@@ -51,6 +58,7 @@ final class Stage {
   final Exposure exposure;
   private final Mechanism[] mechanisms;
   private final int[] firstTimer;
+  private int steps;
 
   Stage(Plan plan, long seed) {
     this.plan = plan;
@@ -144,6 +152,7 @@ final class Stage {
     calm.recordInstant();
     for (int timer = next(); isDue(timer, plan.horizon); timer = next()) {
       double at = agenda.time(timer);
+      step();
       exposure.pass(at);
       if (agenda.rank(timer) == 0) {
         failuresAt(at);
@@ -162,6 +171,17 @@ final class Stage {
       }
     }
     exposure.pass(plan.horizon);
+  }
+
+  /**
+   * One step of what may be long; seldom looks whether to go on.
+   *
+   * @throws GivenUpException if not
+   */
+  void step() {
+    if ((++steps & LOOK_MASK) == 0 && givesUp.getAsBoolean()) {
+      throw new GivenUpException();
+    }
   }
 
   /** The timer that goes next. */

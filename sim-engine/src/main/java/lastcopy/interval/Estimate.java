@@ -22,6 +22,15 @@ public record Estimate(double value, double low, double high, boolean seen) {
     }
   }
 
+  /** The same with its interval cut to what the figure can be at all; so is the value. */
+  public Estimate within(double least, double most) {
+    return new Estimate(
+        Math.max(least, Math.min(most, value)),
+        Math.max(least, Math.min(most, low)),
+        Math.max(least, Math.min(most, high)),
+        seen);
+  }
+
   /** An exact figure. */
   public static Estimate exact(double value) {
     return new Estimate(value, value, value, true);

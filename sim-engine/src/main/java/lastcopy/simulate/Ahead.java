@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import lastcopy.history.GivenUpException;
 
 /** Chunks of history numbers, simulated on threads a little ahead, handed out in their order. */
 final class Ahead<T> {
@@ -90,6 +91,9 @@ final class Ahead<T> {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof GivenUpException) {
+        return Optional.empty();
+      }
       throw new IllegalStateException("a history failed: " + e.getCause(), e.getCause());
     }
   }

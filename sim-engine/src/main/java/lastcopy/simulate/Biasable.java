@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import java.util.function.BooleanSupplier;
 import lastcopy.history.Bias;
 import lastcopy.history.Ledger;
 
@@ -14,6 +15,11 @@ interface Biasable {
 
   /** How many groups of sources. */
   int groups();
+
+  /** Looks every so often, within a history too, whether to give up. */
+  default void giveUpWhen(BooleanSupplier asked) {
+    // Histories that are short need not look.
+  }
 
   /** How many levels. */
   int levels();

@@ -1,7 +1,9 @@
 package lastcopy.simulate;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import lastcopy.history.GivenUpException;
 import lastcopy.history.History;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -39,6 +41,25 @@ final class Blocks {
     long began = System.nanoTime();
     double longest = limit.time().map(t -> (double) t.toNanos()).orElse(Double.POSITIVE_INFINITY);
     long cap = limit.histories();
+    BooleanSupplier givesUp = () -> searching.cancelled() || System.nanoTime() - began >= longest;
+    for (History history : histories) {
+      history.giveUpWhen(givesUp);
+    }
+    try {
+      return run(cap, size, work, taker, searching, began, longest);
+    } catch (GivenUpException e) {
+      return !searching.cancelled();
+    }
+  }
+
+  private <T> boolean run(
+      long cap,
+      int size,
+      Work<T> work,
+      Taker<T> taker,
+      Searching searching,
+      long began,
+      double longest) {
     for (long first = 0; first < cap; first += (long) size * histories.length) {
       long start = first;
       List<T> wave =

@@ -1,6 +1,7 @@
 package lastcopy.simulate;
 
 import java.util.BitSet;
+import lastcopy.history.GivenUpException;
 import lastcopy.history.History;
 
 /**
@@ -8,12 +9,21 @@ import lastcopy.history.History;
  *
  * @param tallies by layout; null where it was not simulated
  * @param lossy by layout, which of the chunk's histories lost anything
+ * @param count how many histories of each layout; fewer than asked for if it was given up
  */
-record Chunk(LossTally[] tallies, BitSet[] lossy) {
+record Chunk(LossTally[] tallies, BitSet[] lossy, int count) {
 
   /** Histories of a chunk: few, so that a stop or an interruption never waits for long. */
   static final int SIZE = 1_024;
 
+  /** Histories of a layout before it is the next one's turn: those that are screened together. */
+  private static final int TURN = 64;
+
+  /**
+   * Simulates the layouts in turn; the very first turns are short, for layouts of which a single
+   * history is long. What is given up leaves the histories that were done, of some layouts a few
+   * more than of others.
+   */
   static Chunk simulate(
       History[] layouts, boolean[] active, Thresholds thresholds, long first, int count) {
     LossTally[] tallies = new LossTally[layouts.length];
@@ -22,15 +32,38 @@ record Chunk(LossTally[] tallies, BitSet[] lossy) {
       if (active[l]) {
         tallies[l] = new LossTally(thresholds);
         lossy[l] = new BitSet(count);
-        for (int i = 0; i < count; i++) {
-          tallies[l].begin(first + i);
-          layouts[l].simulate(first + i, tallies[l]);
-          if (tallies[l].end()) {
-            lossy[l].set(i);
+      }
+    }
+    int done = 0;
+    try {
+      while (done < count) {
+        int turn = first + done < TURN ? (int) Math.max(1, first + done) : TURN;
+        int to = Math.min(count, done + turn);
+        for (int l = 0; l < layouts.length; l++) {
+          if (active[l]) {
+            simulate(layouts[l], tallies[l], lossy[l], first, done, to);
           }
+        }
+        done = to;
+      }
+    } catch (GivenUpException e) {
+      for (BitSet all : lossy) {
+        if (all != null) {
+          all.clear(done, count); // pairs are of histories that all layouts have
         }
       }
     }
-    return new Chunk(tallies, lossy);
+    return new Chunk(tallies, lossy, done);
+  }
+
+  private static void simulate(
+      History layout, LossTally tally, BitSet lossy, long first, int from, int to) {
+    for (int i = from; i < to; i++) {
+      tally.begin(first + i);
+      layout.simulate(first + i, tally);
+      if (tally.end()) {
+        lossy.set(i);
+      }
+    }
   }
 }

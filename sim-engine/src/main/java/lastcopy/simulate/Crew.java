@@ -30,10 +30,15 @@ final class Crew {
    *
    * @param histories makes those of one thread
    * @param count how many of the threads are used
-   * @param givesUp asked every so often while work is waited for
+   * @param givesUp asked every so often while work is waited for, and within histories
    */
   Crew(Supplier<Biasable> histories, ExecutorService threads, int count, BooleanSupplier givesUp) {
-    this.histories = histories;
+    this.histories =
+        () -> {
+          Biasable one = histories.get();
+          one.giveUpWhen(givesUp);
+          return one;
+        };
     this.threads = threads;
     this.count = count;
     this.givesUp = givesUp;
@@ -41,7 +46,12 @@ final class Crew {
 
   /** Work is done where it is asked for. */
   static Crew alone(Supplier<Biasable> histories) {
-    return new Crew(histories, new SameThread(), 1, () -> false);
+    return alone(histories, () -> false);
+  }
+
+  /** Work is done where it is asked for, unless it is given up. */
+  static Crew alone(Supplier<Biasable> histories, BooleanSupplier givesUp) {
+    return new Crew(histories, new SameThread(), 1, givesUp);
   }
 
   /** Runs of history numbers from one on, simulated ahead, handed out in their order. */

@@ -1,5 +1,6 @@
 package lastcopy.simulate;
 
+import java.util.function.BooleanSupplier;
 import lastcopy.history.Bias;
 import lastcopy.history.Effort;
 import lastcopy.history.History;
@@ -20,6 +21,11 @@ final class EngineHistories implements Biasable {
   @Override
   public int groups() {
     return history.groups();
+  }
+
+  @Override
+  public void giveUpWhen(BooleanSupplier asked) {
+    history.giveUpWhen(asked);
   }
 
   @Override

@@ -1,5 +1,7 @@
 package lastcopy.simulate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import lastcopy.history.Cause;
@@ -37,6 +39,7 @@ final class LossTally implements Ledger {
   long losses;
   long everything;
 
+  private final List<Loss> lost = new ArrayList<>();
   private final LossesNow now = new LossesNow();
   private boolean timed;
 
@@ -50,10 +53,17 @@ final class LossTally implements Ledger {
   void begin(long number) {
     timed = number < TIMED_HISTORIES;
     now.clear();
+    lost.clear();
+    time.begin();
   }
 
+  /** Counted at the end of the history, since one that is given up counts for nothing. */
   @Override
   public void lost(Loss loss) {
+    lost.add(loss);
+  }
+
+  private void count(Loss loss) {
     now.add(loss);
     Cause cause = loss.cause();
     CauseTally tally = causes.computeIfAbsent(cause.id(), id -> new CauseTally());
@@ -80,6 +90,7 @@ final class LossTally implements Ledger {
 
   /** Ends a history; whether it lost anything. */
   boolean end() {
+    lost.forEach(this::count);
     histories++;
     if (timed) {
       time.endHistory();

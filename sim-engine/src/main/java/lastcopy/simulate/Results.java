@@ -81,7 +81,7 @@ final class Results {
 
   private LayoutResult of(LossTally plain, Figures figures, Made made) {
     Thresholds rows = plain.thresholds;
-    Estimate shoots = figures.shootsLost();
+    Estimate shoots = mean(figures.shootsLost());
     Optional<Double> worth =
         studio.footage().worthPerShoot().isPresent()
             ? Optional.of(studio.footage().worthPerShoot().getAsDouble())
@@ -94,12 +94,12 @@ final class Results {
         made.reached,
         made.effective,
         made.largestShare,
-        figures.anyLoss(),
-        figures.everythingLost(),
-        figures.lossEvents(),
-        figures.bytesLost(),
+        chance(figures.anyLoss()),
+        chance(figures.everythingLost()),
+        mean(figures.lossEvents()),
+        mean(figures.bytesLost()),
         shoots,
-        figures.shootsHit(),
+        mean(figures.shootsHit()),
         worth.map(w -> times(shoots, w)),
         points(rows.years(), 1, figures::firstLossBy),
         points(rows.bytes(), 1, figures::bytesReached),
@@ -109,6 +109,15 @@ final class Results {
         plain.time.exposure(studio.horizonHours(), confidence),
         plain.time.recoveries(confidence),
         made.doubt);
+  }
+
+  /** Weights may put a chance, or an end of its interval, above 1. */
+  private static Estimate chance(Estimate estimate) {
+    return estimate.within(0, 1);
+  }
+
+  private static Estimate mean(Estimate estimate) {
+    return estimate.within(0, Double.POSITIVE_INFINITY);
   }
 
   private static Estimate times(Estimate estimate, double factor) {
@@ -122,7 +131,7 @@ final class Results {
   private static List<Point> points(double[] at, double factor, IntFunction<Estimate> chance) {
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < at.length; i++) {
-      all.add(new Point(at[i] * factor, chance.apply(i)));
+      all.add(new Point(at[i] * factor, chance(chance.apply(i))));
     }
     return all;
   }

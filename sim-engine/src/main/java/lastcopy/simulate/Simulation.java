@@ -33,6 +33,9 @@ public final class Simulation {
     LongFunction<Biasable> of(Layout layout);
   }
 
+  /** The first chunk is not given up before, since the first second goes to the compiler. */
+  private static final long LEAST_NANOS = 1_000_000_000L;
+
   /** A layout is looked at after so many more histories at the earliest. */
   private static final long LOOK_EVERY = 8_192;
 
@@ -51,6 +54,9 @@ public final class Simulation {
   private final long began;
   private final long deadline;
   private boolean piloted;
+
+  /** Histories that are going are given up. */
+  private volatile boolean over;
 
   private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
     this.studio = studio;
@@ -77,6 +83,8 @@ public final class Simulation {
    *
    * @param progress told after each merged chunk; may cancel, then the result is not finished
    * @throws IllegalStateException if a history failed
+   * @throws NothingSimulatedException if not one history of each layout was done when the time was
+   *     over or somebody stopped it
    */
   public static Comparison run(Studio studio, Settings settings, Progress progress) {
     return run(
@@ -100,6 +108,7 @@ public final class Simulation {
       boolean finished = simulate(threads);
       return totals.result(finished);
     } finally {
+      over = true;
       threads.shutdownNow();
     }
   }
@@ -119,7 +128,10 @@ public final class Simulation {
       if (chunk.isEmpty()) {
         return !progress.cancelled();
       }
-      totals.merge(chunk.get(), active, chunks.count());
+      if (chunk.get().count() == 0) {
+        throw new NothingSimulatedException(progress.cancelled());
+      }
+      totals.merge(chunk.get(), active, chunk.get().count());
       look(chunks.handedOut(), !chunks.hasNext());
       if (!piloted && (chunks.handedOut() >= Pilot.HISTORIES || !chunks.hasNext())) {
         piloted = true;
@@ -135,14 +147,19 @@ public final class Simulation {
     return true;
   }
 
-  /** What an interruption or the cap on time finds unfinished is left, but for the first chunk. */
+  /**
+   * What an interruption or the cap on time finds unfinished is left; the first chunk then hands
+   * out what it has by then.
+   */
   private boolean givesUp(boolean first) {
     if (first) {
       progress.merged(
           studio.layouts().get(0).id(), 0, Double.POSITIVE_INFINITY, Math.min(1, timeShare()));
+      over = progress.cancelled() || late(Math.max(deadline, began + LEAST_NANOS));
       return false;
     }
-    return progress.cancelled() || late(deadline);
+    over = progress.cancelled() || late(deadline);
+    return over;
   }
 
   private boolean late(long when) {
@@ -174,6 +191,7 @@ public final class Simulation {
   private History[] histories() {
     return studio.layouts().stream()
         .map(layout -> new History(studio, layout, settings.seed()))
+        .peek(history -> history.giveUpWhen(() -> over))
         .toArray(History[]::new);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.History;
 import lastcopy.history.Loss;
@@ -23,6 +24,7 @@ public final class Stories {
   private final Studio studio;
   private final Layout layout;
   private final long seed;
+  private BooleanSupplier givesUp = () -> false;
 
   /** Stories of one layout under a seed. */
   public Stories(Studio studio, Layout layout, long seed) {
@@ -31,13 +33,21 @@ public final class Stories {
     this.seed = seed;
   }
 
+  /** Looks every so often within a history that is told whether to give up. */
+  public void giveUpWhen(BooleanSupplier asked) {
+    givesUp = asked;
+  }
+
   /**
    * Tells the plain history of a number.
    *
    * @param number at least 0
+   * @throws lastcopy.history.GivenUpException if it was given up
    */
   public Story tell(long number) {
-    return tell(new History(studio, layout, seed), studio, layout, seed, number);
+    History history = new History(studio, layout, seed);
+    history.giveUpWhen(givesUp);
+    return tell(history, studio, layout, seed, number);
   }
 
   /** Tells a history of a layout, plain or biased. */

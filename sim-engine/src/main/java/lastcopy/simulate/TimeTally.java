@@ -1,6 +1,7 @@
 package lastcopy.simulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,11 @@ final class TimeTally {
   private final double[] sum = new double[FIGURES];
   private final double[] squares = new double[FIGURES];
   private final Map<String, Outages> outages = new TreeMap<>();
+  private final List<Interruption> recovered = new ArrayList<>();
   private long histories;
+
+  /** One interruption of work. */
+  private record Interruption(Cause cause, double workHours, double wholeHours) {}
 
   /** Interruptions of work by one cause: how many, sums and squares of the hours. */
   private static final class Outages {
@@ -53,6 +58,12 @@ final class TimeTally {
     }
   }
 
+  /** Of a history that was given up nothing is kept. */
+  void begin() {
+    Arrays.fill(now, 0);
+    recovered.clear();
+  }
+
   void add(double bare, double fragile, double away, double refill, double most) {
     now[0] += bare;
     now[1] += fragile;
@@ -62,10 +73,15 @@ final class TimeTally {
   }
 
   void recovered(Cause cause, double workHours, double wholeHours) {
+    recovered.add(new Interruption(cause, workHours, wholeHours));
+  }
+
+  private void count(Interruption one) {
+    Cause cause = one.cause;
     Outages tally = outages.computeIfAbsent(cause.id(), id -> new Outages(cause.sentence()));
-    tally.add(0, workHours);
-    if (!Double.isNaN(wholeHours)) {
-      tally.add(1, wholeHours);
+    tally.add(0, one.workHours);
+    if (!Double.isNaN(one.wholeHours)) {
+      tally.add(1, one.wholeHours);
     }
   }
 
@@ -75,6 +91,7 @@ final class TimeTally {
       squares[i] += now[i] * now[i];
       now[i] = 0;
     }
+    recovered.forEach(this::count);
     histories++;
   }
 
@@ -99,22 +116,26 @@ final class TimeTally {
                     id,
                     tally.sentence,
                     tally.counts[0],
-                    tally.mean(0, confidence),
+                    hours(tally.mean(0, confidence)),
                     tally.counts[1] == 0
                         ? Optional.empty()
-                        : Optional.of(tally.mean(1, confidence)))));
+                        : Optional.of(hours(tally.mean(1, confidence))))));
     all.sort(Comparator.comparingLong((LayoutResult.Recovery r) -> -r.seen()));
     return all;
+  }
+
+  private static Estimate hours(Estimate mean) {
+    return mean.within(0, Double.POSITIVE_INFINITY);
   }
 
   LayoutResult.Exposure exposure(double horizonHours, double confidence) {
     double toDays = 365 / horizonHours;
     return new LayoutResult.Exposure(
-        mean(0, toDays, confidence),
-        mean(1, toDays, confidence),
-        mean(2, toDays, confidence),
-        mean(3, toDays, confidence),
-        mean(4, 1, confidence),
+        mean(0, toDays, confidence).within(0, 365),
+        mean(1, toDays, confidence).within(0, 365),
+        mean(2, toDays, confidence).within(0, 365),
+        mean(3, toDays, confidence).within(0, 365),
+        mean(4, 1, confidence).within(0, Double.POSITIVE_INFINITY),
         histories);
   }
 

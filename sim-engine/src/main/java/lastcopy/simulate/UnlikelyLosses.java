@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
 import lastcopy.history.Bias;
 import lastcopy.history.History;
 import lastcopy.history.Loss;
@@ -32,6 +33,7 @@ public final class UnlikelyLosses {
   private final Studio studio;
   private final Layout layout;
   private final long seed;
+  private BooleanSupplier givesUp = () -> false;
   private Optional<Bias> bias;
 
   /** Biased histories of one layout under a seed. */
@@ -39,6 +41,11 @@ public final class UnlikelyLosses {
     this.studio = studio;
     this.layout = layout;
     this.seed = seed;
+  }
+
+  /** Looks every so often, within a history too, whether to give up. */
+  public void giveUpWhen(BooleanSupplier asked) {
+    givesUp = asked;
   }
 
   /** The first biased history that loses anything; empty if none does, however biased. */
@@ -59,6 +66,7 @@ public final class UnlikelyLosses {
    * Tells the biased history of a number.
    *
    * @param number at least 0
+   * @throws lastcopy.history.GivenUpException if it was given up
    * @return its losses and scenes with their likelihood ratios; empty if no bias leads to a loss
    */
   public Optional<Story> tell(long number) {
@@ -69,10 +77,12 @@ public final class UnlikelyLosses {
   Optional<History> history() {
     if (bias == null) {
       bias =
-          Tuning.of(Crew.alone(() -> new EngineHistories(studio, layout, seed ^ TUNED)))
+          Tuning.of(Crew.alone(() -> new EngineHistories(studio, layout, seed ^ TUNED), givesUp))
               .map(tuned -> tuned.mixture().part(Tuning.LIKE_A_LOSS));
     }
-    return bias.map(by -> new History(studio, layout, seed ^ TOLD, by));
+    Optional<History> history = bias.map(by -> new History(studio, layout, seed ^ TOLD, by));
+    history.ifPresent(found -> found.giveUpWhen(givesUp));
+    return history;
   }
 
   /**

@@ -46,7 +46,7 @@ class ScreenTest {
     Plan plan = Plan.of(studio, studio.layouts().get(0));
     Draws draws = new Draws(SEED);
     History history = new History(studio, studio.layouts().get(0), SEED);
-    Screen screen = new Screen(plan, draws, history.course());
+    Screen screen = new Screen(plan, draws, history.course(), () -> {});
     for (int k = 0; k < HISTORIES; k++) {
       boolean passes = screen.nothingIsLost(k);
       Count count = new Count();

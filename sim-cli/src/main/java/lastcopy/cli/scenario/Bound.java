@@ -7,7 +7,10 @@ enum Bound {
   SHARE("a number from 0 to 1"),
   PART("a number from 0 to below 1"),
   ABOVE_MINUS_ONE("a yearly growth above -100 %"),
-  YEARS("a number above 0 and at most 1000");
+  YEARS("a number above 0 and at most 1000"),
+  SHAPE("a number from 0.01 to 1000"),
+  SPREAD("a number above 0 and at most 10"),
+  FACTOR("a number from 0 to 1000000");
 
   private static final double MOST_YEARS = 1_000;
   private final String words;
@@ -30,6 +33,9 @@ enum Bound {
           case PART -> value >= 0 && value < 1;
           case ABOVE_MINUS_ONE -> value > -1;
           case YEARS -> value > 0 && value <= MOST_YEARS;
+          case SHAPE -> value >= 0.01 && value <= 1_000;
+          case SPREAD -> value > 0 && value <= 10;
+          case FACTOR -> value >= 0 && value <= 1e6;
         };
   }
 }

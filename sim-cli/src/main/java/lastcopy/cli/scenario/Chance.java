@@ -68,8 +68,8 @@ record Chance(double value, boolean probability) {
 
   /** The law of a constant hazard; never, if it is 0. */
   Law law() {
-    if (value == 0) {
-      return new Never();
+    if (!Double.isFinite(1 / yearly())) {
+      return new Never(); // also where it is so rare that a mean is beyond all numbers
     }
     return probability
         ? Exponential.ofYearlyProbability(value)

@@ -138,6 +138,7 @@ final class CopyReader {
       Optional<Copy.Rotation> rotation) {
     if (first) {
       section.refuse("feed", "of the first copy, which is the working copy", "no feed there");
+      section.refuse("rotation", "of the first copy, which is the working copy", "it on another");
       return Optional.empty();
     }
     if (!section.has("feed") && section.isMapping()) {

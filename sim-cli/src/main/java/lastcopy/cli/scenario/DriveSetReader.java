@@ -45,7 +45,7 @@ final class DriveSetReader {
         Maybe.number(copy.get("replace_at"), n -> values.time(n, Bound.ABOVE_ZERO));
     Optional<Law> defects = copy.get("latent_defects").map(laws::life);
     Optional<Law> scrub = copy.get("scrub").map(laws::law);
-    double strain = copy.get("strain").map(n -> values.number(n, Bound.AT_LEAST_ZERO)).orElse(1.0);
+    double strain = copy.get("strain").map(n -> values.number(n, Bound.FACTOR)).orElse(1.0);
     double errors = copy.get("read_errors").map(n -> values.number(n, Bound.SHARE)).orElse(0.0);
     if (count.isEmpty() || arrangement.isEmpty()) {
       return Optional.empty();
@@ -139,7 +139,7 @@ final class DriveSetReader {
     Section section = Section.of(notes, Kind.BATCH, node, where + ".batch");
     String name = section.require("name", "spring").map(n -> values.text(n, "a name")).orElse("?");
     double spread =
-        section.require("spread", "0.5").map(n -> values.number(n, Bound.ABOVE_ZERO)).orElse(1.0);
+        section.require("spread", "0.5").map(n -> values.number(n, Bound.SPREAD)).orElse(1.0);
     return new Medium.Batch(name, spread);
   }
 

@@ -124,7 +124,7 @@ final class LawReader {
   private Law weibull(Node node) {
     Section section = Section.of(notes, Kind.WEIBULL, node, "");
     double shape =
-        section.require("shape", "1.12").map(n -> values.number(n, Bound.ABOVE_ZERO)).orElse(1.0);
+        section.require("shape", "1.12").map(n -> values.number(n, Bound.SHAPE)).orElse(1.0);
     double scale =
         section.require("scale", "461386 h").map(n -> values.time(n, Bound.ABOVE_ZERO)).orElse(1.0);
     double location =
@@ -151,8 +151,14 @@ final class LawReader {
   private Law byAge(Node node) {
     String accepted = "a chance for each year of age, such as [2 %/year, 4 %/year]";
     List<Double> chances = new ArrayList<>();
-    Nodes.items(notes, node, accepted).forEach(n -> chances.add(values.chance(n).yearly()));
+    Nodes.items(notes, node, accepted).forEach(n -> chances.add(yearly(n)));
     return chances.isEmpty() ? STAND_IN : new ByAge(chances);
+  }
+
+  /** A high rate makes a chance that no number can tell from 1. */
+  private double yearly(Node node) {
+    double chance = values.chance(node).yearly();
+    return chance < 1 ? chance : values.wrong(node, "a chance of less than 100 % within a year");
   }
 
   private Law sum(Node node) {

@@ -46,6 +46,9 @@ final class Loader {
       start(text.length() + " characters", "at most " + MOST_CHARACTERS);
       return Optional.empty();
     }
+    if (hasNoText(text)) {
+      return Optional.empty();
+    }
     try {
       return canBeBuilt(text) ? compose(text) : Optional.empty();
     } catch (MarkedYamlEngineException e) {
@@ -55,6 +58,33 @@ final class Loader {
       note(last, e);
     }
     return Optional.empty();
+  }
+
+  /** The parser reads ahead, and would say of such a character that it is in the first line. */
+  private boolean hasNoText(String text) {
+    int at = 0;
+    int line = 1;
+    int start = 0;
+    while (at < text.length()) {
+      int c = text.codePointAt(at);
+      if (isNoText(c)) {
+        String found = "the character " + Printable.of(Character.toString(c));
+        notes.problem(line, text.codePointCount(start, at) + 1, found, "text", "");
+        return true;
+      }
+      at += Character.charCount(c);
+      if (c == '\n') {
+        line++;
+        start = at;
+      }
+    }
+    return false;
+  }
+
+  /** What YAML 1.2 does not let into a file at all. */
+  private static boolean isNoText(int c) {
+    boolean control = Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r' && c != 0x85;
+    return control || (c >= 0xD800 && c <= 0xDFFF) || c == 0xFFFE || c == 0xFFFF;
   }
 
   private Optional<Node> compose(String text) {

@@ -58,6 +58,19 @@ final class Nodes {
         .findFirst();
   }
 
+  /** What stands at the end of a path of keys, or as far along it as the file goes. */
+  static Node at(Node root, List<String> path) {
+    Node at = root;
+    for (String key : path) {
+      Optional<Node> next = find(at, key);
+      if (next.isEmpty()) {
+        return at;
+      }
+      at = next.get();
+    }
+    return at;
+  }
+
   /** The entries of a mapping from names, each once; anything else is noted as a problem. */
   static List<Named> named(Notes notes, Node node, String what) {
     if (!(node instanceof MappingNode mapping)) {

@@ -34,6 +34,11 @@ final class Notes {
   void problem(Optional<Mark> at, String found, String accepted, String suggestion) {
     int line = at.map(Mark::getLine).orElse(0) + 1;
     int column = at.map(Mark::getColumn).orElse(0) + 1;
+    problem(line, column, found, accepted, suggestion);
+  }
+
+  /** A problem at a line and a column, both from 1. */
+  void problem(int line, int column, String found, String accepted, String suggestion) {
     noted++;
     // An alias brings the same mistake again; once is enough.
     problems.add(new Problem(file, line, column, found, accepted, suggestion));

@@ -63,4 +63,11 @@ public final class ScenarioReader {
     }
     return new Scenario(studio.orElseThrow(), notes.defaults());
   }
+
+  /** What of a studio, such as one over other years, is absurdly much to compute, in words. */
+  public static Optional<String> excess(Studio studio) {
+    return Limits.of(studio).stream()
+        .findFirst()
+        .map(excess -> excess.found() + "; accepted: " + excess.accepted());
+  }
 }

@@ -40,10 +40,18 @@ final class StudioReader {
     Desk desk = section.get("desk").map(n -> new DeskReader(notes).read(n)).orElse(Desk.QUIET);
     boolean onHand = footage.filter(f -> f.onHandBytes() > 0).isPresent();
     List<Layout> layouts = layouts(section, onHand);
-    return notes.hasProblems()
-        ? Optional.empty()
-        : notes.build(
+    if (notes.hasProblems()) {
+      return Optional.empty();
+    }
+    Optional<Studio> studio =
+        notes.build(
             root, () -> new Studio(name, years, currency, footage.orElseThrow(), desk, layouts));
+    studio.ifPresent(s -> Limits.of(s).forEach(excess -> note(root, excess)));
+    return studio;
+  }
+
+  private void note(Node root, Excess excess) {
+    notes.problem(Nodes.at(root, excess.path()), excess.found(), excess.accepted());
   }
 
   private List<Layout> layouts(Section section, boolean onHand) {

@@ -7,6 +7,11 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads single values; a mistake is noted and a harmless value stands in for it. */
 final class Values {
+  /** In the engine's units: bytes, hours, bytes a second. Beyond them it is a slip of the pen. */
+  private static final double LEAST = 1e-9;
+
+  private static final double MOST = 1e21;
+
   /** Inside every bound, so that it causes no mistakes of its own. */
   private static final double STAND_IN = 0.5;
 
@@ -152,9 +157,13 @@ final class Values {
       return wrong(node, accepted + "; a range only on a chance, a rate or a mean");
     }
     boolean plain = accepted.equals(bound.words());
-    return bound.holds(value)
-        ? value
-        : wrong(node, plain ? accepted : accepted + "; " + bound.words());
+    if (!bound.holds(value)) {
+      return wrong(node, plain ? accepted : accepted + "; " + bound.words());
+    }
+    if (bound.holds(MOST) && value > MOST || bound == Bound.ABOVE_ZERO && value < LEAST) {
+      return wrong(node, accepted + "; nothing so " + (value > 1 ? "large" : "small"));
+    }
+    return value;
   }
 
   private double range(Node node, Quantity quantity, String accepted) {

@@ -1,0 +1,230 @@
+package lastcopy.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import lastcopy.simulate.Simulation;
+
+/** Puts one text through every command in this process and says what is wrong with what comes. */
+final class Fuzzed {
+
+  /** Processor time of one file, in nanoseconds. */
+  private static final long LONGEST = 5_000_000_000L;
+
+  private static final int RARELY = 40;
+
+  private static final Pattern PLACE =
+      Pattern.compile("(lastcopy: )?fuzzed\\.yaml:[1-9]\\d*:[1-9]\\d*: found .+; accepted: .+");
+
+  private static final Pattern MORE = Pattern.compile("\\.\\.\\. and [0-9,]+ more like these");
+
+  /** Words of the machine, which no user should meet. */
+  private static final Pattern MACHINE =
+      Pattern.compile("Exception|(java|org|lastcopy)\\.[a-z]+\\.|\\$[A-Z]|failed unexpectedly");
+
+  private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|Infinity|null)\\b|∞");
+
+  private static final Pattern HIDDEN =
+      Pattern.compile("[\\p{Cc}\\p{Cs}\u202a-\u202e\u2066-\u2069&&[^\\n]]");
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final Path folder;
+  private final List<String> wrong = new ArrayList<>();
+  private int valid;
+
+  Fuzzed(Path folder) {
+    this.folder = folder;
+  }
+
+  /** How many texts were valid so far. */
+  int valid() {
+    return valid;
+  }
+
+  /** What is wrong; empty if nothing is. */
+  List<String> problems(String text) throws IOException {
+    wrong.clear();
+    long began = cpu();
+    Path file = Files.write(folder.resolve("fuzzed.yaml"), text.getBytes(StandardCharsets.UTF_8));
+    Run read = run(text, "inspect", file.toString());
+    if (read.status == ExitStatus.SCENARIO) {
+      messages(read.err);
+    } else if (done(read, text)) {
+      valid++;
+      json(run(text, "inspect", file.toString(), "--json", "-"));
+      String first = firstLayout(file);
+      done(run(text, "story", file.toString(), "--layout", first, "--history", "3"), text);
+      compare(text, file);
+    }
+    if (cpu() - began > LONGEST) {
+      wrong.add("took " + (cpu() - began) / 1_000_000 + " ms");
+    }
+    return wrong;
+  }
+
+  private void compare(String text, Path file) throws IOException {
+    // Biased histories are tuned first, which takes longer than all the rest.
+    String method = valid % RARELY == 0 ? "auto" : "plain";
+    String[] how = {
+      "compare",
+      file.toString(),
+      "--histories",
+      "12",
+      "--method",
+      method,
+      "--time",
+      "500ms",
+      "--threads",
+      "1"
+    };
+    Run table = run(text, how);
+    if (table.err.contains("not one history of each layout")) {
+      return;
+    }
+    if (done(table, text)) {
+      String[] asJson = Arrays.copyOf(how, how.length + 2);
+      asJson[how.length] = "--json";
+      asJson[how.length + 1] = "-";
+      json(run(text, asJson));
+    }
+  }
+
+  private String firstLayout(Path file) throws IOException {
+    try {
+      return ScenarioLoading.fromFile(file).studio().layouts().get(0).id();
+    } catch (WrongScenarioException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private record Run(int status, String out, String err) {}
+
+  private Run run(String text, String... line) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Host host =
+        new Host(
+            new PrintStream(out, false, StandardCharsets.UTF_8),
+            new PrintStream(err, false, StandardCharsets.UTF_8),
+            false,
+            ScenarioLoading::fromFile,
+            Simulation::run,
+            () -> LocalDate.of(2026, 1, 1),
+            new Interruption());
+    int status = -1;
+    try {
+      status = new Program(host).run(line);
+    } catch (RuntimeException | Error e) {
+      wrong.add(line[0] + " threw " + e);
+    }
+    Run run =
+        new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    String said = run.err.replace(folder.toString() + "/", "");
+    if (MACHINE.matcher(said).find() && !MACHINE.matcher(text).find()) {
+      wrong.add(line[0] + " says " + said.strip());
+    }
+    if (HIDDEN.matcher(run.out + run.err).find()) {
+      wrong.add(line[0] + " prints what cannot be seen");
+    }
+    return new Run(run.status, run.out, said);
+  }
+
+  private void messages(String err) {
+    List<String> lines = err.lines().toList();
+    if (lines.isEmpty() || lines.size() > 51) {
+      wrong.add(lines.size() + " lines of problems");
+    }
+    for (String line : lines) {
+      if (!PLACE.matcher(line).matches() && !MORE.matcher(line).matches()) {
+        wrong.add("no place or no remedy: " + line);
+      }
+      if (line.contains("do not fit together")) {
+        wrong.add("told in the engine's words: " + line);
+      }
+    }
+  }
+
+  private boolean done(Run run, String text) {
+    if (run.status != ExitStatus.DONE) {
+      wrong.add("status " + run.status + ": " + run.err.strip());
+      return false;
+    }
+    if (NO_NUMBER.matcher(run.out).find() && !NO_NUMBER.matcher(text).find()) {
+      String line = run.out.lines().filter(l -> NO_NUMBER.matcher(l).find()).findFirst().get();
+      wrong.add("no number: " + line);
+    }
+    return true;
+  }
+
+  private void json(Run run) {
+    if (run.status != ExitStatus.DONE) {
+      wrong.add("status " + run.status + " for JSON: " + run.err.strip());
+      return;
+    }
+    try {
+      figures("", JSON.readTree(run.out));
+    } catch (IOException e) {
+      wrong.add("no JSON: " + e.getMessage());
+    }
+  }
+
+  /** Every number is in the range that its name says, with its interval around it. */
+  private void figures(String path, JsonNode node) {
+    if (node.isObject()) {
+      for (Map.Entry<String, JsonNode> field : node.properties()) {
+        figures(path + "." + field.getKey(), field.getValue());
+      }
+      for (String name : List.of("probability", "mean", "share")) {
+        around(path, node, name);
+      }
+    } else if (node.isArray()) {
+      node.forEach(item -> figures(path + "[]", item));
+    } else if (node.isNumber()) {
+      range(path, node.doubleValue());
+    }
+  }
+
+  private void around(String path, JsonNode node, String name) {
+    if (node.has(name) && node.has("low") && node.get("high").isNumber()) {
+      double value = node.get(name).doubleValue();
+      boolean holds =
+          node.get("low").doubleValue() <= value && value <= node.get("high").doubleValue();
+      if (!holds) {
+        wrong.add(path + ": " + node);
+      }
+      if (name.equals("probability") && !(node.get("high").doubleValue() <= 1)) {
+        wrong.add(path + ": " + node);
+      }
+    }
+  }
+
+  private void range(String path, double value) {
+    String name = path.substring(path.lastIndexOf('.') + 1);
+    boolean signed = name.startsWith("difference") || name.equals("seed");
+    boolean share = name.equals("probability") || name.startsWith("share");
+    boolean days = name.contains("days_per_year");
+    double most = share ? 1 + 1e-9 : days ? 365 : Double.MAX_VALUE;
+    if (!signed && !(value >= 0 && value <= most)) {
+      wrong.add(String.format(Locale.ROOT, "%s: %s is out of range", path, value));
+    }
+  }
+
+  private static long cpu() {
+    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
+  }
+}

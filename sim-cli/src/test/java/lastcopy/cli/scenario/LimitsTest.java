@@ -1,0 +1,101 @@
+package lastcopy.cli.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is absurdly much to compute is told with its place, and what would do is accepted. */
+class LimitsTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "every: 7 days | every: 1 s | 5:11 | 157,680,000 shoots | 200,000",
+        "every: 7 days | per_year: 1e8 | 5:11 | 500,000,000 shoots | 200,000",
+        "size: 96 GB | size: 1e8 TB | 5:3 | footage of more than 1,000 PB | less of it",
+        "every: 1 day | every: 0.001 s | 16:57 | runs in 5 years | 15.8 s",
+        "{fire: {rate: 1 %/year | {fire: {rate: 1e6 per day | 7:35 | mishaps | 20,000 per year",
+        "tower: {rate: 1 %/year | tower: {rate: 1e6 per day | 9:17 | mishaps | 20,000 per year",
+        "fails: 2 %/year | fails: {mean: 1 min} | 11:29 | failures in 5 years | 0.438 h",
+        "place: studio | noticed: {checked_every: 0.001 s} | 15:23 | looks in 5 years | 15.8 s",
+      })
+  void tooMuch(String old, String by, String place, String found, String accepted) {
+    String text = Texts.VALID.replace(old, by).replace("1 x desk}", "1 x desk, box: tower}");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:" + place + ": found ")
+        .contains(found)
+        .contains("; accepted: ")
+        .contains(accepted);
+  }
+
+  @Test
+  void copiesCountEachTurn() {
+    String rotation = "rotation: {drives: 400, every: 9 h}, feed: {from: main, visits: 1 h}";
+    assertThat(Texts.problems(Texts.withFar("drives: 1 x desk, " + rotation)))
+        .containsExactly("demo.yaml:15:7: found 401 copies; accepted: at most 100.");
+  }
+
+  @Test
+  void layouts() {
+    StringBuilder text = new StringBuilder(Texts.VALID);
+    for (int i = 0; i < Limits.MOST_LAYOUTS; i++) {
+      text.append("  l" + i + ": {copies: {main: {drives: 1 x desk}}}\n");
+    }
+    assertThat(Texts.problems(text.toString()))
+        .containsExactly("demo.yaml:13:3: found 201 layouts; accepted: at most 200.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1e-300 s", "1e300 years", "1e-9 s"})
+  void timesOfNoMeaning(String time) {
+    String text = Texts.VALID.replace("every: 1 day", "every: 1 day, visits: " + time);
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:16:")
+        .doesNotContain("fit together");
+  }
+
+  @Test
+  void whatIsManyButNotAbsurd() {
+    String text =
+        Texts.VALID
+            .replace("every: 7 days", "every: 1 h")
+            .replace("every: 1 day", "every: 1 min")
+            .replace("2 %/year", "{mean: 100 h}");
+    assertThat(Texts.problems(text)).isEmpty();
+  }
+
+  @Test
+  void otherYearsAreHeldAgainstTheSame() {
+    var hourly = Texts.studio(Texts.VALID.replace("every: 7 days", "every: 1 h"));
+    assertThat(ScenarioReader.excess(hourly.withYears(20))).isEmpty();
+    assertThat(ScenarioReader.excess(hourly.withYears(1_000)))
+        .hasValueSatisfying(
+            words -> assertThat(words).startsWith("8,760,000 shoots; accepted: at most 200,000"));
+  }
+
+  @Test
+  void rotationOfTheFirstCopy() {
+    String text = Texts.withMain("drives: 2 x desk, rotation: {drives: 2, every: 7 days}");
+    assertThat(Texts.problems(text))
+        .anyMatch(problem -> problem.contains("'rotation' of the first copy"));
+  }
+
+  @Test
+  void aChanceThatRoundsToOne() {
+    for (String chance : List.of("1e6 per day", "99.99999999999999999 %/year")) {
+      String text = Texts.withDrive("size: 8 TB, fails: {by_age: [" + chance + "]}");
+      assertThat(Texts.problems(text))
+          .singleElement()
+          .asString()
+          .startsWith("demo.yaml:11:39: found '" + chance + "'; accepted: a chance");
+    }
+  }
+}

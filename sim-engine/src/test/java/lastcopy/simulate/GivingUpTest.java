@@ -1,0 +1,206 @@
+package lastcopy.simulate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import lastcopy.history.Cause;
+import lastcopy.history.GivenUpException;
+import lastcopy.history.History;
+import lastcopy.history.Ledger;
+import lastcopy.history.Loss;
+import lastcopy.interval.Estimate;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/**
+ * Long histories end when the time is over or somebody interrupts, and nothing half done counts.
+ */
+class GivingUpTest {
+
+  @Test
+  @Timeout(60)
+  void theCapOnTimeEndsLongHistoriesAndLayoutsHaveTakenTurns() {
+    Studio studio = studio(5, 40);
+    Comparison result = Simulation.run(studio, settings(1_500), Progress.SILENT);
+    assertThat(result.finished()).isTrue();
+    long fewest = result.layouts().stream().mapToLong(LayoutResult::histories).min().orElseThrow();
+    assertThat(fewest).isPositive().isLessThan(Chunk.SIZE);
+    assertThat(result.pairs()).allMatch(pair -> pair.pairedHistories() == fewest);
+    assertThat(result.layouts()).noneMatch(LayoutResult::precisionReached);
+  }
+
+  @Test
+  @Timeout(60)
+  void anInterruptionEndsASingleHistory() {
+    assertThatThrownBy(() -> Simulation.run(studio(1, 1_000), settings(60_000), stopped()))
+        .isInstanceOf(NothingSimulatedException.class)
+        .hasMessageContaining("interrupted");
+  }
+
+  @Test
+  void whatIsGivenUpLeavesNothingBehind() {
+    Studio studio = studio(1, 5);
+    Layout layout = studio.layouts().get(0);
+    History history = new History(studio, layout, 1);
+    LossLedgerOfBytes undisturbed = new LossLedgerOfBytes();
+    history.simulate(7, undisturbed);
+    AtomicInteger looks = new AtomicInteger();
+    history.giveUpWhen(() -> looks.incrementAndGet() == 3);
+    LossLedgerOfBytes cut = new LossLedgerOfBytes();
+    assertThatThrownBy(() -> history.simulate(7, cut)).isInstanceOf(GivenUpException.class);
+    LossLedgerOfBytes again = new LossLedgerOfBytes();
+    history.simulate(7, again);
+    assertThat(again.bytes).isEqualTo(undisturbed.bytes).isGreaterThan(cut.bytes);
+  }
+
+  @Test
+  void aTallyForgetsAHistoryThatWasGivenUp() {
+    Studio studio = studio(1, 5);
+    History history = new History(studio, studio.layouts().get(0), 1);
+    LossTally tally = new LossTally(Thresholds.of(studio));
+    tally.begin(0);
+    history.simulate(0, tally);
+    tally.begin(1); // without an end of the history before
+    history.simulate(1, tally);
+    tally.end();
+    LossTally alone = new LossTally(Thresholds.of(studio));
+    alone.begin(1);
+    history.simulate(1, alone);
+    alone.end();
+    assertThat(tally.histories).isEqualTo(1);
+    assertThat(tally.causes.get("drive").events).isEqualTo(alone.causes.get("drive").events);
+    assertThat(tally.time.exposure(1, 0.95)).isEqualTo(alone.time.exposure(1, 0.95));
+  }
+
+  @Test
+  void anIntervalIsCutToWhatCanBe() {
+    assertThat(new Estimate(0.5, -0.1, 1.2, true).within(0, 1))
+        .isEqualTo(new Estimate(0.5, 0, 1, true));
+    assertThat(Estimate.exact(365.0012).within(0, 365)).isEqualTo(Estimate.exact(365));
+  }
+
+  private static final class LossLedgerOfBytes implements Ledger {
+    double bytes;
+
+    @Override
+    public void lost(Loss loss) {
+      bytes += loss.bytes();
+    }
+
+    @Override
+    public void passed(
+        double hours, double bare, double fragile, double down, double refill, double most) {
+      // Times are not wanted.
+    }
+
+    @Override
+    public void recovered(Cause cause, double workHours, double wholeHours) {
+      // Neither are these.
+    }
+
+    @Override
+    public boolean wantsTime() {
+      return false;
+    }
+  }
+
+  private static Progress stopped() {
+    return new Progress() {
+      @Override
+      public void merged(String layout, long histories, double precision, double share) {
+        // Nobody watches.
+      }
+
+      @Override
+      public boolean cancelled() {
+        return true;
+      }
+    };
+  }
+
+  private static Settings settings(long millis) {
+    return new Settings(
+        1,
+        0.95,
+        0.02,
+        OptionalLong.empty(),
+        Optional.of(Duration.ofMillis(millis)),
+        2,
+        Method.PLAIN);
+  }
+
+  /** Single drives that live for five hours: 1,752 failures a year. */
+  private static Studio studio(int layouts, double years) {
+    DriveModel model =
+        new DriveModel(
+            "frail",
+            1e12,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            new Exponential(5),
+            new Fixed(0),
+            0,
+            Optional.empty());
+    Medium set =
+        new Medium.DriveSet(
+            1,
+            model,
+            Arrangement.SINGLE,
+            Optional.empty(),
+            new Rebuild(new Rebuild.ByRate(OptionalDouble.empty(), 0), Rebuild.Reads.ALL),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            1,
+            0);
+    Copy copy =
+        new Copy(
+            "main",
+            new Place("studio", List.of()),
+            Optional.empty(),
+            set,
+            new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            0,
+            Copy.Reach.ONLINE,
+            true,
+            Optional.empty(),
+            Optional.empty());
+    List<Layout> all =
+        IntStream.range(0, layouts)
+            .mapToObj(i -> new Layout("l" + i, "l" + i, List.of(copy), OptionalDouble.empty()))
+            .toList();
+    Footage footage =
+        new Footage(
+            1e11,
+            new Shoots(168, 1e10, Shoots.Spacing.EVEN),
+            0,
+            OptionalDouble.empty(),
+            1e9,
+            OptionalDouble.empty());
+    return new Studio("Frail", years, Optional.empty(), footage, Desk.QUIET, all);
+  }
+}
