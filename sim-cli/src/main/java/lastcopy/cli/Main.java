@@ -21,7 +21,7 @@ public final class Main {
     int status = ExitStatus.FAILED;
     try {
       interruption.listen();
-      status = run(interruption, args);
+      status = run(quickly, interruption, args);
     } catch (OutOfMemoryError e) {
       System.err.println("lastcopy: " + Failures.NO_MEMORY);
     } finally {
@@ -30,7 +30,7 @@ public final class Main {
     System.exit(status);
   }
 
-  private static int run(Interruption interruption, String... args) {
+  private static int run(boolean quickly, Interruption interruption, String... args) {
     Host host =
         new Host(
             new StandardStream(FileDescriptor.out),
@@ -48,7 +48,7 @@ public final class Main {
     return new QuickStart(
         Simulation::run,
         () -> {
-          interruption.done();
+          interruption.done(ExitStatus.BEGIN_ANEW);
           System.exit(ExitStatus.BEGIN_ANEW);
         },
         () -> ProcessHandle.current().info().totalCpuDuration().map(Duration::toNanos).orElse(0L));

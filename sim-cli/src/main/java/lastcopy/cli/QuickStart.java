@@ -3,6 +3,7 @@ package lastcopy.cli;
 import java.util.function.LongSupplier;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Comparison;
+import lastcopy.simulate.NothingSimulatedException;
 import lastcopy.simulate.Progress;
 import lastcopy.simulate.Settings;
 
@@ -44,11 +45,20 @@ final class QuickStart implements Host.Engine {
       leave.run();
     }
     Watch watch = new Watch(progress, processorTime);
-    Comparison result = engine.run(studio, settings, watch);
+    try {
+      Comparison result = engine.run(studio, settings, watch);
+      leave(watch, progress);
+      return result;
+    } catch (NothingSimulatedException e) {
+      leave(watch, progress);
+      throw e;
+    }
+  }
+
+  private void leave(Watch watch, Progress progress) {
     if (watch.givesUp() && !progress.cancelled()) {
       leave.run();
     }
-    return result;
   }
 
   /** Looks at the time whenever the engine tells how far it is, or asks whether to stop. */

@@ -23,6 +23,8 @@ final class Crew {
   private final ExecutorService threads;
   private final int count;
   private final BooleanSupplier givesUp;
+  private volatile boolean over;
+  private BooleanSupplier within = () -> over;
   private final Queue<Biasable> idle = new ConcurrentLinkedQueue<>();
 
   /**
@@ -30,18 +32,25 @@ final class Crew {
    *
    * @param histories makes those of one thread
    * @param count how many of the threads are used
-   * @param givesUp asked every so often while work is waited for, and within histories
+   * @param givesUp asked every so often while work is waited for; it may cost something, so that
+   *     within histories only what it said is looked at
    */
   Crew(Supplier<Biasable> histories, ExecutorService threads, int count, BooleanSupplier givesUp) {
-    this.histories =
-        () -> {
-          Biasable one = histories.get();
-          one.giveUpWhen(givesUp);
-          return one;
-        };
+    this.histories = () -> givenUpWhen(within, histories.get());
     this.threads = threads;
     this.count = count;
-    this.givesUp = givesUp;
+    this.givesUp =
+        () -> {
+          if (givesUp.getAsBoolean()) {
+            over = true;
+          }
+          return over;
+        };
+  }
+
+  private static Biasable givenUpWhen(BooleanSupplier asked, Biasable one) {
+    one.giveUpWhen(asked);
+    return one;
   }
 
   /** Work is done where it is asked for. */
@@ -51,7 +60,9 @@ final class Crew {
 
   /** Work is done where it is asked for, unless it is given up. */
   static Crew alone(Supplier<Biasable> histories, BooleanSupplier givesUp) {
-    return new Crew(histories, new SameThread(), 1, givesUp);
+    Crew crew = new Crew(histories, new SameThread(), 1, givesUp);
+    crew.within = givesUp; // nobody else looks while it works
+    return crew;
   }
 
   /** Runs of history numbers from one on, simulated ahead, handed out in their order. */

@@ -160,8 +160,10 @@ final class Values {
     if (!bound.holds(value)) {
       return wrong(node, plain ? accepted : accepted + "; " + bound.words());
     }
-    if (bound.holds(MOST) && value > MOST || bound == Bound.ABOVE_ZERO && value < LEAST) {
-      return wrong(node, accepted + "; nothing so " + (value > 1 ? "large" : "small"));
+    boolean tooLarge = bound.holds(MOST) && value > MOST;
+    boolean tooSmall = bound == Bound.ABOVE_ZERO && value < LEAST;
+    if (tooLarge || tooSmall) {
+      return wrong(node, accepted + "; nothing so " + (tooLarge ? "large" : "small"));
     }
     return value;
   }
