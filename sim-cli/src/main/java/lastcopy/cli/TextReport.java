@@ -132,8 +132,8 @@ final class TextReport {
 
   private void block(LayoutResult layout) {
     paragraph(layout.title());
-    label("Lost on average", Numbers.bytes(layout.bytesLost()) + " over all of them");
-    LossSizes.of(layout).ifPresent(words -> label("Where it is lost", words));
+    label("Lost on average", Numbers.bytes(layout.bytesLost()) + ", over all studios");
+    LossSizes.of(layout).ifPresent(words -> label("Of those that lose", words));
     layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
     label("Most common cause", topCause(layout.causes()));
     label("On a single copy", days(layout.exposure().singleCopyDays()));

@@ -38,11 +38,14 @@ final class DeskRules {
       subject.warn(
           "no-versions",
           "",
-          "No copy keeps what was deleted at its source: a deletion (%s a year) is final once the"
-              + " feeds have passed it on, in %s of cases before it is noticed. Set keeps_deleted:"
-              + " %s on one copy.",
+          "No copy keeps what was deleted: a deletion (%s a year) is final %s. Set keeps_deleted: %s"
+              + " on one copy.",
           Subject.yearly(rate.perHour()),
-          Subject.percent(memory.late(noticed)),
+          subject.copies().size() == 1
+              ? "at once"
+              : "once the feeds have passed it on, in "
+                  + Subject.percent(memory.late(noticed))
+                  + " of cases before it is noticed",
           remedy(noticed));
     } else {
       forgets(subject, memory, "a deletion", noticed);
