@@ -34,7 +34,16 @@ final class DeskRules {
 
   private static void deletion(Subject subject, Rate rate, Law noticed) {
     Memory memory = memory(subject, false);
-    if (keeps(subject) == 0 && memory.late(noticed) > TOO_MANY) {
+    boolean forgotten = keeps(subject) == 0 && memory.late(noticed) > TOO_MANY;
+    if (forgotten && nothingElseHasIt(subject)) {
+      subject.warn(
+          "no-versions",
+          "",
+          "Nothing keeps what is deleted: a deletion (%s a year) is final at once. Add a copy in"
+              + " another place with keeps_deleted: %s.",
+          Subject.yearly(rate.perHour()),
+          remedy(noticed));
+    } else if (forgotten) {
       subject.warn(
           "no-versions",
           "",
@@ -50,6 +59,10 @@ final class DeskRules {
     } else {
       forgets(subject, memory, "a deletion", noticed);
     }
+  }
+
+  private static boolean nothingElseHasIt(Subject subject) {
+    return subject.copies().size() == 1 && subject.layout().cardsKeepHours().isEmpty();
   }
 
   private static void malware(Subject subject, Rate rate, Law noticed) {

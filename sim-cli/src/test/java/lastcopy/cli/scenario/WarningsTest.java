@@ -94,6 +94,25 @@ class WarningsTest {
     assertThat(ids(text.replace(far, far + ", keeps_deleted: for good"))).isEmpty();
   }
 
+  /** Where there is one copy no feed passes a deletion on: it is final when it is made. */
+  @Test
+  void aDeletionWithNothingElseAndWithAFeed() {
+    String text =
+        QUIET.replace(
+            "desk: {}", "desk: {deletion: {rate: 20 %/year, size: 1 shoots, noticed: 3 days}}");
+    assertThat(textOf(text, "no-versions")).contains("once the feeds have passed it on");
+    String alone = text.substring(0, text.indexOf("      far:"));
+    assertThat(textOf(alone, "no-versions")).contains("final at once").doesNotContain("feed");
+  }
+
+  private static String textOf(String text, String id) {
+    return warnings(text).stream()
+        .filter(warning -> warning.id().equals(id))
+        .map(Warning::text)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** A copy out of reach takes malware's work over at its next run, unless it keeps what was. */
   @Test
   void malwareAndACopyOutOfReach() {
