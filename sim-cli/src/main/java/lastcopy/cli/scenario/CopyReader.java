@@ -67,7 +67,8 @@ final class CopyReader {
     double keeps = section.get("keeps_deleted").map(this::keeps).orElse(0.0);
     Copy.Reach reach = section.get("reach").map(this::reach).orElse(Copy.Reach.ONLINE);
     boolean full = section.get("starts").map(this::startsFull).orElse(true);
-    Optional<Copy.Spoils> spoils = section.get("spoils").map(n -> spoils(n, where));
+    Optional<Copy.Spoils> spoils =
+        Maybe.unlessNever(section.get("spoils")).map(n -> spoils(n, where));
     noteDefaults(section, first);
     return medium.flatMap(
         on ->
@@ -167,8 +168,11 @@ final class CopyReader {
   }
 
   private double keeps(Node node) {
-    boolean forGood = Nodes.text(node).equals("for good");
-    return forGood ? Double.POSITIVE_INFINITY : values.time(node, Bound.AT_LEAST_ZERO);
+    return switch (Nodes.text(node)) {
+      case "for good" -> Double.POSITIVE_INFINITY;
+      case "nothing" -> 0;
+      default -> values.time(node, Bound.AT_LEAST_ZERO);
+    };
   }
 
   private Copy.Reach reach(Node node) {
@@ -193,7 +197,7 @@ final class CopyReader {
     Maybe.noteDefault(section, "wait", "0 h");
     Maybe.noteDefault(section, "gone_noticed", "as noticed");
     Maybe.noteDefault(section, "restores_at", first ? "the drive's speed" : "the feed's link");
-    Maybe.noteDefault(section, "keeps_deleted", "0 h");
+    Maybe.noteDefault(section, "keeps_deleted", "nothing");
     Maybe.noteDefault(section, "reach", "online");
     Maybe.noteDefault(section, "starts", "full");
   }

@@ -42,7 +42,8 @@ final class DriveSetReader {
     Rebuild rebuild = rebuild(copy, count.map(Count::drives).orElse(1));
     Optional<Medium.Batch> batch = copy.get("batch").map(n -> batch(n, copy.where()));
     OptionalDouble replaceAt =
-        Maybe.number(copy.get("replace_at"), n -> values.time(n, Bound.ABOVE_ZERO));
+        Maybe.number(
+            Maybe.unlessNever(copy.get("replace_at")), n -> values.time(n, Bound.ABOVE_ZERO));
     Optional<Law> defects = copy.get("latent_defects").map(laws::life);
     Optional<Law> scrub = copy.get("scrub").map(laws::law);
     double strain = copy.get("strain").map(n -> values.number(n, Bound.FACTOR)).orElse(1.0);

@@ -16,6 +16,11 @@ final class Maybe {
         : OptionalDouble.empty();
   }
 
+  /** A node that may say that something never happens, as if it had been left out. */
+  static Optional<Node> unlessNever(Optional<Node> node) {
+    return node.filter(n -> !Nodes.text(n).equals("never"));
+  }
+
   /** Notes the format's default of a key that was left out. */
   static void noteDefault(Section section, String key, String value) {
     if (!section.has(key)) {
