@@ -54,6 +54,14 @@ final class Exposure {
     return sum;
   }
 
+  /** What happened exactly at the horizon counts in the most, as it does on the course. */
+  void atTheEnd() {
+    if (stage.timed && stage.ledger != null && !stage.calm.is()) {
+      stage.holdings.bringAllTo(stage.now);
+      stage.ledger.passed(0, 0, 0, 0, 0, bareBytes());
+    }
+  }
+
   private void disturbedPassed(double until) {
     Holdings holdings = stage.holdings;
     double from = stage.now;

@@ -114,11 +114,8 @@ final class Feeds implements Mechanism {
     if (way.continuous()) {
       return from;
     }
-    double k = Math.max(0, Math.ceil((from - way.atHours()) / way.everyHours()));
-    double due = way.atHours() + k * way.everyHours();
-    return due < from || (due == from && !inclusive)
-        ? way.atHours() + (k + 1) * way.everyHours()
-        : due;
+    Periodic runs = new Periodic(way.atHours(), way.everyHours());
+    return inclusive ? runs.from(from) : runs.after(from);
   }
 
   /** A run is due. */

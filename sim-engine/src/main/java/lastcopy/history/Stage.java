@@ -171,6 +171,7 @@ final class Stage {
       }
     }
     exposure.pass(plan.horizon);
+    exposure.atTheEnd();
   }
 
   /**

@@ -12,12 +12,7 @@ record Visits(double atHours, double periodHours, double hours) {
 
   /** The start of the last visit due before a time; negative infinity before the first. */
   double lastBefore(double time) {
-    double k = Math.ceil((time - atHours) / periodHours) - 1;
-    double start = atHours + k * periodHours;
-    if (start >= time) {
-      start = atHours + --k * periodHours; // the division rounded up
-    }
-    return k < 0 ? Double.NEGATIVE_INFINITY : start;
+    return new Periodic(atHours, periodHours).before(time);
   }
 
   /** Whether one is going on just before a time. */

@@ -68,6 +68,8 @@ final class World {
   /** One whole history. */
   static Outcome live(Studio studio, Layout layout, long seed) {
     World world = new World(studio, layout, new Luck(seed * 0x9E3779B97F4A7C15L));
+    world.feedings.forEach(Feeding::glance); // a continuous feed does not wait for an event
+    world.look();
     boolean more = true;
     while (more) {
       world.pass(world.clock.next() - world.now());
@@ -76,6 +78,7 @@ final class World {
       world.feedings.forEach(Feeding::glance);
       world.look();
     }
+    world.outcome.mostBare = Math.max(world.outcome.mostBare, world.bare.size()); // at the horizon
     return world.outcome;
   }
 
