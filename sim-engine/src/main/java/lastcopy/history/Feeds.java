@@ -24,6 +24,12 @@ final class Feeds implements Mechanism {
   private final boolean[] refills;
   private final int[] timesRead;
   private final PositionSet[] began;
+
+  /** What the first run after a return was to bring, once that run has begun. */
+  private final PositionSet[] missing;
+
+  private final boolean[] missingIsKnown;
+  private final PositionSet scratch = new PositionSet();
   private int stoppedCount;
 
   Feeds(Stage stage) {
@@ -34,8 +40,11 @@ final class Feeds implements Mechanism {
     refills = new boolean[plan.copies];
     timesRead = new int[plan.copies];
     began = new PositionSet[plan.copies];
+    missing = new PositionSet[plan.copies];
+    missingIsKnown = new boolean[plan.copies];
     for (int c = 0; c < plan.copies; c++) {
       began[c] = new PositionSet();
+      missing[c] = new PositionSet();
     }
   }
 
@@ -135,6 +144,10 @@ final class Feeds implements Mechanism {
     }
     stage.desk.runStarts(copy);
     double hours = stage.holdings.start(copy, way.source(), way.bytesPerHour(), stage.now);
+    if (stage.recovering[copy] && !missingIsKnown[copy]) {
+      missingIsKnown[copy] = true;
+      missing[copy].copyFrom(stage.holdings.flow[copy]);
+    }
     if (hours > 0) {
       begun(copy, hours, stage.recovering[copy]);
       wakeTargets(copy, true);
@@ -149,11 +162,30 @@ final class Feeds implements Mechanism {
     }
   }
 
+  /** A copy that was gone has hardware again, all or some; the runs from now on bring it back. */
+  void comesBack(int copy) {
+    stage.recovering[copy] = true;
+    missingIsKnown[copy] = false;
+  }
+
+  /** A run has ended; whether the copy has what the first after its return was to bring. */
   private void filledAgain(int copy) {
-    if (stage.recovering[copy]) {
+    if (stage.recovering[copy] && missingIsKnown[copy] && !lacks(copy)) {
       stage.recovering[copy] = false;
       stage.say(Happening.Kind.REFILLED, copy, -1, 0, Double.NaN);
     }
+  }
+
+  /** What nobody holds any more is not waited for, nor what is deleted and not noticed. */
+  private boolean lacks(int copy) {
+    Holdings holdings = stage.holdings;
+    PositionSet left = missing[copy];
+    left.removeAll(holdings.held[copy]);
+    left.removeAll(stage.lost);
+    left.remove(0, holdings.aged);
+    scratch.copyFrom(left);
+    scratch.removeAll(holdings.blocked);
+    return !scratch.isEmpty();
   }
 
   /** Whether nothing starts now that follows a copy which is itself being fed. */
@@ -186,8 +218,13 @@ final class Feeds implements Mechanism {
     if (asRefill) {
       Holdings holdings = stage.holdings;
       began[copy].copyFrom(holdings.flow[copy]);
+      if (copy != 0) { // what has been shot since the return began is brought as ever
+        scratch.copyFrom(began[copy]);
+        scratch.removeAll(missing[copy]);
+        began[copy].removeAll(scratch);
+      }
       if (bare(holdings.flowSource[copy])) {
-        stage.clips.defectsMetByRefill(holdings.flowSource[copy], holdings.flow[copy]);
+        stage.clips.defectsMetByRefill(holdings.flowSource[copy], began[copy]);
       }
     }
   }
@@ -237,6 +274,7 @@ final class Feeds implements Mechanism {
     stage.agenda.cancel(plan.timer.runEnd(copy));
     if (copy != 0) {
       stage.desk.runEnded(copy);
+      filledAgain(copy);
     }
     wakeTargets(copy, true);
   }

@@ -61,7 +61,7 @@ final class Outages implements Mechanism {
   @Override
   public void due(int copy) {
     stage.gone[copy] = false;
-    stage.recovering[copy] = true;
+    stage.feeds.comesBack(copy);
     stage.down[copy] = 0;
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (stage.lives.state(s) == Lives.State.FAILED) {

@@ -72,7 +72,7 @@ final class Shelves {
     stage.down[copy]--;
     stage.lives.renew(slot);
     holdings.barred[copy].remove(from(slot), to(slot));
-    stage.recovering[copy] = true;
+    stage.feeds.comesBack(copy);
     stage.say(Happening.Kind.DRIVE_READY, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
     if (copy == 0) {
       stage.offloads.again(within(slot, stage.offloads.waiting()));

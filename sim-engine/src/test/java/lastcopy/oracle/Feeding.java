@@ -24,6 +24,10 @@ final class Feeding {
   private boolean pending;
   private boolean stopped;
   private boolean bringsBack;
+
+  /** What the first run after a return was to bring; null until it begins. */
+  private Stretches missing;
+
   private double glance;
 
   Feeding(World world, Vault target, int turn) {
@@ -54,6 +58,7 @@ final class Feeding {
   /** A copy that was gone is brought back by the runs that follow. */
   void willBringBack() {
     bringsBack = true;
+    missing = null;
   }
 
   private void dueAt(double time) {
@@ -104,12 +109,13 @@ final class Feeding {
     }
     Stretches plan = source.usable().and(target.room()).minus(target.live);
     if (bringsBack) {
+      missing = missing == null ? plan : missing;
       Refilling.meetsDefects(world, source);
       plan = plan.and(source.usable());
     }
-    run = new Transfer(source, target, plan, world.now(), bytesPerHour, () -> end(true));
+    run = new Transfer(source, target, plan, world.now(), bytesPerHour, this::end);
     if (plan.isNothing()) {
-      end(true);
+      end();
     } else {
       world.carry(run);
     }
@@ -134,17 +140,18 @@ final class Feeding {
 
   void cut() {
     if (run != null) {
-      end(false);
+      end();
     }
   }
 
-  private void end(boolean complete) {
+  private void end() {
     Transfer ended = run;
     run = null;
     world.stopCarrying(ended);
-    if (bringsBack) {
-      Refilling.meetsErrors(world, ended);
-      bringsBack = !complete;
+    if (bringsBack && missing != null) {
+      Refilling.meetsErrors(world, ended, missing);
+      Stretches mayCome = missing.minus(world.aged).minus(world.deletedUnnoticed());
+      bringsBack = !mayCome.and(world.heldExceptIn(List.of(target))).minus(target.live).isNothing();
     }
     for (Blunder blunder : List.copyOf(carries)) {
       if (!blunder.noticed) {

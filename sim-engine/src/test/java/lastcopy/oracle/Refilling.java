@@ -81,15 +81,16 @@ final class Refilling {
     Transfer ended = running;
     running = null;
     world.stopCarrying(ended);
-    meetsErrors(world, ended);
+    meetsErrors(world, ended, ended.crossed);
   }
 
   /** Unreadable bits of a source without redundancy, found when the reading ends. */
-  static void meetsErrors(World world, Transfer read) {
+  static void meetsErrors(World world, Transfer read, Stretches broughtBack) {
     Optional<Medium.DriveSet> set = read.source.set();
     if (set.isPresent() && read.source.hasNoRedundancy()) {
-      double mean = BITS * read.crossed.size() * set.get().readErrorsPerBit();
-      world.losesClips(world.luck.poisson(mean), read.crossed, List.of(read.source, read.target));
+      Stretches paid = read.crossed.and(broughtBack);
+      double mean = BITS * paid.size() * set.get().readErrorsPerBit();
+      world.losesClips(world.luck.poisson(mean), paid, List.of(read.source, read.target));
     }
   }
 

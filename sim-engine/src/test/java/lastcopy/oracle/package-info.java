@@ -18,8 +18,9 @@
  *   <li>A failed drive of a shelf that is the working copy is refilled in turn with others: one
  *       refill at a time. Cards are offloaded again onto it, too.
  *   <li>A continuous feed whose source is itself being filled looks every 0.2 h for more.
- *   <li>A fed copy is being brought back, and pays for what its source cannot read, from its return
- *       to the first run that ends uncut; defects of the source count at each such start.
+ *   <li>A fed copy is being brought back, and pays for what its source cannot read, until it holds
+ *       what the first run after its return was to bring, as far as that is still to be had; what
+ *       else such a run carries is not paid for. Defects of the source count at each such start.
  *   <li>The j-th of k rotated drives has runs at {@code at} + j·P, j from 0; no run, no visit.
  *   <li>A feed stops by a Poisson process that also runs while a copy is gone; a return does not
  *       start it again, a look does. A copy spoils only while it has hardware.

@@ -194,6 +194,25 @@ class ReadErrorsTest {
     agrees(result.anyLoss(), -Math.expm1(-chance * YEAR / life));
   }
 
+  /**
+   * A drive of a fed shelf dies at 102 h and is back at once, while an ordinary run that began at
+   * 101 h goes on until 111 h; the next, from 125 h on, brings the drive back and pays for a
+   * terabyte. Red if the ordinary run pays, or ends what brings the drive back.
+   */
+  @Test
+  void anOrdinaryRunThatWasGoingOnBringsNothingBack() {
+    Footage footage = Studios.shooting(Units.TB, 100, Units.TB / 2, 0);
+    CopyMaker main = CopyMaker.single("main", new Never()).readErrors(1e-13);
+    CopyMaker far =
+        CopyMaker.set("far", Arrangement.SHELF, 2)
+            .driveBytes(Units.TB)
+            .life(new Fixed(102))
+            .fed("main", new Feed.Every(24, 5), Units.TB / 20 / 3_600);
+    agrees(
+        simulate(Studios.of(180, footage, Studios.layout("only", main, far)), FEWER).anyLoss(),
+        UnreadableRebuilds.unreadable(Units.TB, 1e-13));
+  }
+
   /** Redundant sources, helpers, and ordinary runs pay nothing. */
   @Test
   void whatPaysNothing() {
