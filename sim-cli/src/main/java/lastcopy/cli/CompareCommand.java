@@ -37,7 +37,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin private OutputOptions outputs;
 
-  @Option(names = "--quiet", description = "No progress and no warnings on standard error.")
+  @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
   private boolean quiet;
 
   @Option(names = "--trace", description = "Show where a failure came from.")
@@ -61,7 +61,10 @@ final class CompareCommand implements Callable<Integer> {
     Studio studio = simulation.over(loaded.studio());
     Comparison result = simulate(studio, settings);
     Remarks remarks = remarks(loaded, studio, result);
-    outputs.write(result, remarks, host, file);
+    List<Path> written = outputs.write(result, remarks, host, file);
+    if (!quiet) {
+      Wrote.say(host, written);
+    }
     if (!quiet && outputs.onlyJson()) {
       warn(remarks.warnings());
     }

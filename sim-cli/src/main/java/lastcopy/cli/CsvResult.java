@@ -7,7 +7,9 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import lastcopy.charts.WholeFile;
 import lastcopy.interval.Estimate;
@@ -33,17 +35,23 @@ final class CsvResult {
    * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv.
    *
    * @param directory exists
+   * @return the files written
    * @throws IOException if a file cannot be written
    */
-  static void write(Comparison result, Path directory) throws IOException {
-    table(directory.resolve("summary.csv"), CsvSummary.rows(result));
-    table(directory.resolve("curve.csv"), points(result, "years", LayoutResult::curve));
-    table(
-        directory.resolve("exceedance.csv"),
-        points(result, "bytes_at_least", LayoutResult::exceedanceBytes));
-    table(directory.resolve("causes.csv"), causes(result));
-    table(directory.resolve("comparisons.csv"), comparisons(result));
-    table(directory.resolve("recovery.csv"), recoveries(result));
+  static List<Path> write(Comparison result, Path directory) throws IOException {
+    Map<String, List<List<String>>> tables = new LinkedHashMap<>();
+    tables.put("summary.csv", CsvSummary.rows(result));
+    tables.put("curve.csv", points(result, "years", LayoutResult::curve));
+    tables.put("exceedance.csv", points(result, "bytes_at_least", LayoutResult::exceedanceBytes));
+    tables.put("causes.csv", causes(result));
+    tables.put("comparisons.csv", comparisons(result));
+    tables.put("recovery.csv", recoveries(result));
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<String, List<List<String>>> entry : tables.entrySet()) {
+      written.add(directory.resolve(entry.getKey()));
+      table(written.get(written.size() - 1), entry.getValue());
+    }
+    return written;
   }
 
   /** Adds an estimate's three columns to a row. */

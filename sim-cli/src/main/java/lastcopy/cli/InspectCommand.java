@@ -106,11 +106,13 @@ final class InspectCommand implements Callable<Integer> {
     Studio studio = years.over(read.studio());
     json.prepare(Optional.of(file));
     List<Outlook> outlooks = Outlook.of(studio);
-    json.write(
-        host,
-        Optional.of(file),
-        InspectText.render(studio, outlooks, read.defaults()),
-        out -> InspectJson.write(studio, outlooks, read.defaults(), out));
+    List<Path> written =
+        json.write(
+            host,
+            Optional.of(file),
+            InspectText.render(studio, outlooks, read.defaults()),
+            out -> InspectJson.write(studio, outlooks, read.defaults(), out));
+    Wrote.say(host, written);
     return ExitStatus.DONE;
   }
 

@@ -3,6 +3,7 @@ package lastcopy.cli;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import lastcopy.charts.WholeFile;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,10 +53,11 @@ final class JsonOption {
   /**
    * Prints the page, or JSON alone, and writes the file asked for.
    *
+   * @return what file was written, if any
    * @throws RefusedException if there is another file of that name
    * @throws IOException if a file cannot be written
    */
-  void write(Host host, Optional<Path> scenario, String page, WholeFile.Content json)
+  List<Path> write(Host host, Optional<Path> scenario, String page, WholeFile.Content json)
       throws IOException, RefusedException {
     if (alone()) {
       json.writeTo(host.out());
@@ -66,6 +68,7 @@ final class JsonOption {
     if (path().isPresent()) {
       beside(scenario).write(path().get(), json);
     }
+    return path().stream().toList();
   }
 
   private Optional<Path> path() {

@@ -2,6 +2,7 @@ package lastcopy.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,23 +67,27 @@ final class OutputOptions {
   /**
    * Prints the result and writes the files asked for.
    *
+   * @return the files written
    * @throws RefusedException if there is another file of a name by now
    * @throws IOException if a file cannot be written
    * @throws ChartException if this system cannot draw
    */
-  void write(Comparison result, Remarks remarks, Host host, Path scenario)
+  List<Path> write(Comparison result, Remarks remarks, Host host, Path scenario)
       throws IOException, ChartException, RefusedException {
-    json.write(
-        host,
-        Optional.of(scenario),
-        onlyJson() ? "" : TextReport.of(result, remarks, details),
-        out -> JsonResult.write(result, remarks.omissions(), out));
+    List<Path> written =
+        new ArrayList<>(
+            json.write(
+                host,
+                Optional.of(scenario),
+                onlyJson() ? "" : TextReport.of(result, remarks, details),
+                out -> JsonResult.write(result, remarks.omissions(), out)));
     if (csv != null) {
-      CsvResult.write(result, csv);
+      written.addAll(CsvResult.write(result, csv));
     }
     if (charts != null) {
-      ChartFiles.writeAll(result, host.today().get(), charts, formats());
+      written.addAll(ChartFiles.writeAll(result, host.today().get(), charts, formats()));
     }
+    return written;
   }
 
   private List<ChartFiles.Format> formats() {

@@ -1,6 +1,7 @@
 package lastcopy.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -45,11 +46,13 @@ final class ProveCommand implements Callable<Integer> {
     ProveText page = new ProveText();
     say(page.head());
     List<Finding> findings = proof.of(checks.get(), finding -> say(page.next(finding)));
-    json.write(
-        host,
-        Optional.empty(),
-        page.end(proof, findings),
-        out -> ProveJson.write(proof, findings, out));
+    List<Path> written =
+        json.write(
+            host,
+            Optional.empty(),
+            page.end(proof, findings),
+            out -> ProveJson.write(proof, findings, out));
+    Wrote.say(host, written);
     return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
   }
 

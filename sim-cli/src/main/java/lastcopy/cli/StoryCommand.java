@@ -196,11 +196,15 @@ final class StoryCommand implements Callable<Integer> {
 
   private void write(Told told, Studio studio, Layout layout, StoryClock clock)
       throws IOException, RefusedException {
-    json.write(
-        host,
-        Optional.of(file),
-        StoryText.of(told, studio, layout, clock, all),
-        out -> StoryJson.write(told, studio, layout, seed, clock, out));
+    List<Path> written =
+        json.write(
+            host,
+            Optional.of(file),
+            StoryText.of(told, studio, layout, clock, all),
+            out -> StoryJson.write(told, studio, layout, seed, clock, out));
+    if (!quiet) {
+      Wrote.say(host, written);
+    }
   }
 
   private ParameterException wrong(String message) {

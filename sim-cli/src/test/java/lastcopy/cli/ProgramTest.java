@@ -123,6 +123,34 @@ class ProgramTest {
     assertThat(text(err)).contains("no such scenario file");
   }
 
+  /** Each file that was written is named, and nothing else is; --quiet names none. */
+  @Test
+  void filesThatWereWrittenAreNamed() throws IOException {
+    Path json = directory.resolve("r.json");
+    Path csv = directory.resolve("tables");
+    String[] asked = {"compare", file, "--json", json.toString(), "--csv", csv.toString()};
+    assertThat(run(asked)).isZero();
+    assertThat(text(err)).startsWith("lastcopy: wrote " + json + ", ");
+    List<String> named = List.of(text(err).strip().substring(16).split(", "));
+    try (var files = Files.list(csv)) {
+      assertThat(files.map(Path::toString))
+          .containsExactlyInAnyOrderElementsOf(named.subList(1, named.size()));
+    }
+    err.reset();
+    assertThat(run("compare", file, "--json", json.toString(), "--quiet")).isZero();
+    assertThat(text(err)).isEmpty();
+  }
+
+  /** A misspelt command is answered with the one that was meant. */
+  @Test
+  void aMisspeltCommandIsAnswered() {
+    assertThat(run("compar", file)).isEqualTo(2);
+    assertThat(text(err)).contains("no command is named 'compar'").contains("mean 'compare'?");
+    err.reset();
+    assertThat(run("xyzzy")).isEqualTo(2);
+    assertThat(text(err)).contains("there is: compare, ").doesNotContain("Did you mean");
+  }
+
   @Test
   void aWrongScenarioIsThreeAndWritesNothing() {
     loader =

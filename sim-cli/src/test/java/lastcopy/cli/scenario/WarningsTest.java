@@ -169,6 +169,30 @@ class WarningsTest {
     assertThat(warnings(text).get(0).text()).contains("2 drives (main, far)").contains("1.5 times");
   }
 
+  /** What never happens is said in words; what is never noticed needs memory for good. */
+  @Test
+  void neverIsNoNumberOfDays() {
+    String never =
+        QUIET
+            .replace(
+                "desk: {}",
+                "desk: {deletion: {rate: 20 %/year, size: 1 shoots, noticed: 0 %/year}}")
+            .replace(
+                "main: {place: studio, drives: 1 x desk, noticed: 1 day",
+                "main: {place: studio, drives: 2 x desk, arrangement: mirror,"
+                    + " latent_defects: 0 %/year, noticed: 0 %/year");
+    String kept =
+        never.replace("restores_at: 9 MB/s", "restores_at: 9 MB/s, keeps_deleted: 9 days");
+    assertThat(ids(never)).containsExactly("no-versions", "nobody-watches");
+    assertThat(warnings(never)).extracting(Warning::text).noneMatch(t -> t.contains("nfinit"));
+    assertThat(warnings(never).get(0).text()).contains("keeps_deleted: for good");
+    assertThat(warnings(never).get(1).text()).contains("stays unseen for ever");
+    assertThat(warnings(kept).get(0).text())
+        .contains("never noticed")
+        .contains("keeps_deleted: for good would help")
+        .doesNotContain("nfinit");
+  }
+
   private static List<String> ids(String text) {
     return warnings(text).stream().map(Warning::id).toList();
   }
