@@ -76,7 +76,8 @@ final class Sample {
         List.of(),
         new Exposure(none, none, none, none, none, 10_000),
         List.of(),
-        Optional.empty());
+        List.of(),
+        List.of());
   }
 
   private static Estimate chance(double mean) {

@@ -31,10 +31,10 @@ final class BiasedWords {
             ByteUnit.digits(years),
             years == 1 ? "year" : "years",
             chance(result.anyLoss())));
-    result
-        .doubt()
-        .ifPresent(
-            why -> words.add("That chance is in doubt and its range widened for it: " + why + "."));
+    if (!result.trusted()) {
+      words.add("That chance is in doubt and its range widened for it.");
+    }
+    words.addAll(result.doubts());
     return words;
   }
 

@@ -68,6 +68,9 @@ final class JsonResult {
     json.writeBooleanField("precision_reached", layout.precisionReached());
     number("effective_histories", layout.effectiveHistories());
     number("largest_weight_share", layout.largestWeightShare());
+    json.writeBooleanField("trusted", layout.trusted());
+    sentences("doubts", layout.doubts());
+    sentences("notes", layout.notes());
     chancesAndMeans(layout);
     points("curve", "years", layout.curve());
     points("exceedance", "bytes", layout.exceedanceBytes());
@@ -79,6 +82,14 @@ final class JsonResult {
     exposure(layout.exposure());
     recoveries(layout.recoveries());
     json.writeEndObject();
+  }
+
+  private void sentences(String field, List<String> sentences) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (String sentence : sentences) {
+      json.writeString(sentence);
+    }
+    json.writeEndArray();
   }
 
   private void chancesAndMeans(LayoutResult layout) throws IOException {

@@ -59,7 +59,7 @@ final class Numbers {
 
   /** An amount of data with its interval, such as {@code 110 GB (108 to 112)}. */
   static String bytes(Estimate amount) {
-    if (amount.onlyAtMost() || amount.value() == 0) {
+    if (!amount.seen() || amount.value() == 0) {
       return amount.high() > 0 ? "at most " + ByteUnit.format(amount.high()) : "none";
     }
     ByteUnit unit = ByteUnit.of(amount.value());

@@ -89,19 +89,17 @@ final class TextFooter {
         any.high());
   }
 
-  /** What the weights of biased histories cannot carry: said wherever it shows. */
+  /** Why figures are not to be trusted, and what else is to be known of how they were made. */
   private static List<String> doubts(Comparison result) {
-    return result.layouts().stream()
-        .filter(layout -> layout.doubt().isPresent())
-        .map(
-            layout ->
-                layout.id()
-                    + ": "
-                    + layout.doubt().get()
-                    + (layout.method() == LayoutResult.Method.RARE
-                        ? "; its figures are not to be trusted."
-                        : "; its figures come from plain histories instead."))
-        .toList();
+    return result.layouts().stream().flatMap(TextFooter::doubts).toList();
+  }
+
+  private static Stream<String> doubts(LayoutResult layout) {
+    Stream<String> doubts =
+        layout.doubts().stream()
+            .map(why -> PairSentences.quoted(layout) + ": not to be trusted. " + why);
+    return Stream.concat(
+        doubts, layout.notes().stream().map(note -> PairSentences.quoted(layout) + ": " + note));
   }
 
   private static String biased(Comparison result) {

@@ -76,7 +76,8 @@ final class Sample {
                 new Recovery(
                     "place:fire", "fire struck at 'studio'", 1, wide(72), Optional.empty()))
             : List.of(),
-        Optional.empty());
+        List.of(),
+        List.of());
   }
 
   static Pair pair(
@@ -95,7 +96,7 @@ final class Sample {
 
   /** Of a single one nothing bounds the mean. */
   private static Estimate wide(double value) {
-    return new Estimate(value, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
+    return new Estimate(value, 0, Double.POSITIVE_INFINITY, true);
   }
 
   static OptionalDouble of(double value) {

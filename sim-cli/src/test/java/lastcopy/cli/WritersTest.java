@@ -12,9 +12,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import lastcopy.charts.OutOf;
 import lastcopy.outlook.Omission;
+import lastcopy.simulate.LayoutResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +53,9 @@ class WritersTest {
             "precision_reached",
             "effective_histories",
             "largest_weight_share",
+            "trusted",
+            "doubts",
+            "notes",
             "any_loss",
             "everything_lost",
             "loss_events",
@@ -138,7 +143,7 @@ class WritersTest {
     assertThat(lines("causes.csv")).hasSize(3);
     assertThat(lines("recovery.csv"))
         .hasSize(5)
-        .contains("mirror,place:fire,fire struck at 'studio',1,72,,,,,");
+        .contains("mirror,place:fire,fire struck at 'studio',1,72,0,,,,");
     assertThat(lines("comparisons.csv").get(2)).startsWith("one-drive,three-copies,,2300,,0.07");
   }
 
@@ -164,6 +169,59 @@ class WritersTest {
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     assertThat(text).contains("UNFINISHED").contains("a-layout-with-a-very-long-name");
     assertThat(text).contains("(100,000 to 300,000)").contains("Of 1,000,000 studios");
+  }
+
+  /** A mean has one in bytes wherever it has one in money, however wide its interval. */
+  @Test
+  void aWideMeanIsStillAMean() {
+    assertThat(Numbers.bytes(new lastcopy.interval.Estimate(1e9, 1e8, 1e11, true)))
+        .isEqualTo("1 GB (0.1 to 100)");
+    assertThat(Numbers.bytes(new lastcopy.interval.Estimate(0, 0, 1e11, false)))
+        .isEqualTo("at most 100 GB");
+  }
+
+  @Test
+  void doubtsAreInJson() throws IOException {
+    var base = Sample.result(true).layouts().get(0);
+    var doubted =
+        new LayoutResult(
+            base.id(),
+            base.title(),
+            base.histories(),
+            base.method(),
+            false,
+            base.effectiveHistories(),
+            base.largestWeightShare(),
+            base.anyLoss(),
+            base.everythingLost(),
+            base.lossEvents(),
+            base.bytesLost(),
+            base.shootsLost(),
+            base.shootsHit(),
+            base.moneyLost(),
+            base.curve(),
+            base.exceedanceBytes(),
+            base.exceedanceShoots(),
+            base.exceedanceMoney(),
+            base.causes(),
+            base.exposure(),
+            base.recoveries(),
+            List.of("Few decide."),
+            List.of("There was no time."));
+    var result =
+        new lastcopy.simulate.Comparison(
+            "s", 1, Optional.empty(), 1, 0.95, true, List.of(doubted), List.of());
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    JsonResult.write(result, List.of(), out);
+    JsonNode layout = new ObjectMapper().readTree(out.toByteArray()).at("/layouts/0");
+    assertThat(layout.at("/trusted").isBoolean()).isTrue();
+    assertThat(layout.at("/trusted").asBoolean()).isFalse();
+    assertThat(layout.at("/doubts")).hasSize(1);
+    assertThat(layout.at("/doubts/0").asText()).isEqualTo("Few decide.");
+    assertThat(layout.at("/notes/0").asText()).isEqualTo("There was no time.");
+    assertThat(TextReport.of(result, NOTHING, false).replaceAll("\\s+", " "))
+        .contains("\"One external drive\": not to be trusted. Few decide.")
+        .contains("\"One external drive\": There was no time.");
   }
 
   @Test

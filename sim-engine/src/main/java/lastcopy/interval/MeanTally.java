@@ -17,8 +17,7 @@ public final class MeanTally {
 
   private long histories;
   private long nonZero;
-  private double sum;
-  private double sumSquares;
+  private final double[] powers = new double[5];
   private double largest;
   private double smallest = Double.POSITIVE_INFINITY;
 
@@ -34,8 +33,11 @@ public final class MeanTally {
       throw new IllegalArgumentException("amount must be above 0 and finite: " + amount);
     }
     nonZero++;
-    sum += amount;
-    sumSquares += amount * amount;
+    double square = amount * amount;
+    powers[1] += amount;
+    powers[2] += square;
+    powers[3] += square * amount;
+    powers[4] += square * square;
     largest = Math.max(largest, amount);
     smallest = Math.min(smallest, amount);
   }
@@ -57,8 +59,9 @@ public final class MeanTally {
   public void merge(MeanTally other) {
     histories += other.histories;
     nonZero += other.nonZero;
-    sum += other.sum;
-    sumSquares += other.sumSquares;
+    for (int k = 1; k < powers.length; k++) {
+      powers[k] += other.powers[k];
+    }
     largest = Math.max(largest, other.largest);
     smallest = Math.min(smallest, other.smallest);
   }
@@ -75,12 +78,12 @@ public final class MeanTally {
 
   /** The sum of the amounts. */
   public double sum() {
-    return sum;
+    return powers[1];
   }
 
   /** The sum of the squares of the amounts. */
   public double sumSquares() {
-    return sumSquares;
+    return powers[2];
   }
 
   /** The largest amount, 0 if there was none. */
@@ -90,7 +93,7 @@ public final class MeanTally {
 
   /** The mean over all histories. */
   public double mean() {
-    return sum / histories;
+    return powers[1] / histories;
   }
 
   /**
@@ -98,9 +101,8 @@ public final class MeanTally {
    *
    * <ul>
    *   <li>Many amounts (at least 30, of which at least 10 count in the sum, by Kish's sum²/sum of
-   *       squares): ln(mean) is taken as normal with variance s²/(mean²·n), s² over all histories,
-   *       zeros included (delta method). Assumes that the amounts seen are typical: larger ones, so
-   *       rare that none was seen, are what {@link #unseen} bounds.
+   *       squares): that of a {@link SkewedMean}. Assumes that the amounts seen are typical: larger
+   *       ones, so rare that none was seen, are what {@link #unseen} bounds.
    *   <li>Few: the chance that a history has some (Clopper-Pearson) times the mean of what such a
    *       history has, each at half the error rate (Bonferroni). The second is Student's interval,
    *       and above at least what the chance of amounts beyond the largest seen allows, up to
@@ -127,7 +129,7 @@ public final class MeanTally {
     if (nonZero == 0) {
       return new Estimate(0, 0, Proportions.upperOfNone(histories, errorRate) * limit, false);
     }
-    boolean many = nonZero >= LEAST_NON_ZERO && sum * (sum / sumSquares) >= LEAST_EFFECTIVE;
+    boolean many = nonZero >= LEAST_NON_ZERO && sum() * (sum() / sumSquares()) >= LEAST_EFFECTIVE;
     return many ? ofMany(errorRate, limit) : ofFew(errorRate, limit);
   }
 
@@ -144,16 +146,14 @@ public final class MeanTally {
   }
 
   private Estimate ofMany(double errorRate, double limit) {
-    double mean = mean();
-    double variance = Means.variance(histories, sum, sumSquares);
-    double deviation = Math.sqrt(variance / histories) / mean;
-    double factor = Math.exp(Level.student(errorRate, nonZero - 1.0) * deviation);
-    return new Estimate(mean, mean / factor, Math.max(mean, Math.min(limit, mean * factor)), true);
+    Estimate estimate = new SkewedMean(histories, powers).estimate(errorRate);
+    double high = Math.max(estimate.value(), Math.min(limit, estimate.high()));
+    return new Estimate(estimate.value(), estimate.low(), high, true);
   }
 
   private Estimate ofFew(double errorRate, double limit) {
     double tail = errorRate / 4;
-    double amount = sum / nonZero;
+    double amount = sum() / nonZero;
     double half = nonZero == 1 ? Double.POSITIVE_INFINITY : studentHalfWidth(errorRate / 2);
     // Distribution-free: as many amounts, none of them beyond the largest (below the smallest),
     // bound the chance of one that is.
@@ -169,7 +169,7 @@ public final class MeanTally {
   }
 
   private double studentHalfWidth(double errorRate) {
-    double variance = Means.variance(nonZero, sum, sumSquares);
+    double variance = Means.variance(nonZero, sum(), sumSquares());
     return Level.student(errorRate, nonZero - 1.0) * Math.sqrt(variance / nonZero);
   }
 }

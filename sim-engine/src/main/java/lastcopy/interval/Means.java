@@ -32,6 +32,23 @@ public final class Means {
     return new Estimate(mean, mean - half, mean + half, true);
   }
 
+  /**
+   * The same of amounts that are never negative, such as times: no end lies below 0, and of a
+   * single one the interval is from 0 to infinity.
+   *
+   * @param n the number of amounts, at least 1
+   * @param sum the sum of the amounts, at least 0
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static Estimate ofAmounts(long n, double sum, double sumSquares, double confidence) {
+    if (!(sum >= 0)) {
+      throw new IllegalArgumentException("a sum of amounts must be at least 0: " + sum);
+    }
+    Estimate estimate = of(n, sum, sumSquares, confidence);
+    return new Estimate(
+        estimate.value(), Math.max(0, estimate.low()), estimate.high(), estimate.seen());
+  }
+
   /** The sample variance, with n − 1 and never below 0 by rounding. */
   static double variance(long n, double sum, double sumSquares) {
     return Math.max(0, (sumSquares - sum * (sum / n)) / (n - 1));

@@ -24,6 +24,9 @@ public final class WeightedTally {
   private static final double AMONG_MANY = 10;
   private static final double AMONG_MANY_BEHIND_VARIANCE = 5;
 
+  // Standard errors of the variance that are added to it where it says how many histories it takes.
+  private static final double ALLOWANCE = 3;
+
   private long histories;
   private long nonZero;
   private double largest;
@@ -107,6 +110,25 @@ public final class WeightedTally {
   }
 
   /**
+   * How many histories it takes, by what these say, until the mean is known that closely, with an
+   * allowance for how few of the amounts their variance rests on (see {@link #estimate}): a number
+   * for a second stage whose own width then seldom falls short.
+   *
+   * @param halfWidth of the interval over the mean, above 0
+   * @param confidence in (0, 1)
+   * @return infinite where these are too few to say
+   */
+  public double historiesFor(double halfWidth, double confidence) {
+    if (!trusted(AMONG_MANY, AMONG_MANY_BEHIND_VARIANCE)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    SkewedMean mean = skewed();
+    double of = Level.student(Level.errorRate(confidence), mean.restsOn()) / halfWidth;
+    double needs = mean.relativeVariance() * of * of;
+    return needs > 0 ? needs * (1 + ALLOWANCE / Math.sqrt(mean.restsOn())) : 0;
+  }
+
+  /**
    * Whether the mean may stand alone: enough effective amounts, no single one that decides, and a
    * variance that rests on enough of them.
    */
@@ -124,10 +146,7 @@ public final class WeightedTally {
    * The mean over all histories with its interval.
    *
    * <ul>
-   *   <li>Enough amounts: the wider of two at each end. One takes ln(mean) as normal (delta
-   *       method); the other corrects for skewness (the cubic transformation of Hall, JRSS B 54
-   *       (1992) 221-228). Both with Student's quantile at (Σx²)²/Σx⁴ degrees of freedom, how many
-   *       amounts the variance itself rests on, so that heavy tails widen them.
+   *   <li>Enough amounts: that of a {@link SkewedMean}.
    *   <li>Otherwise: from half the error rate times the mean, by Markov's inequality, which holds
    *       for any unbiased estimate that is never negative, up to {@code limit}.
    *   <li>None seen: from 0 to {@code limit}.
@@ -149,45 +168,10 @@ public final class WeightedTally {
     if (!trusted(AMONG_MANY, AMONG_MANY_BEHIND_VARIANCE)) {
       return new Estimate(mean, errorRate / 2 * mean, Math.max(mean, limit), true);
     }
-    double variance = moment2();
-    if (!(variance > 0)) {
-      return Estimate.exact(mean); // every history has the same amount
-    }
-    double deviation = Math.sqrt(variance / (histories - 1.0)) / mean;
-    double rests = Math.max(1, histories * (variance * variance / moment4()));
-    double t = Level.student(errorRate, rests);
-    double skewness = moment3() / (variance * Math.sqrt(variance)) / Math.sqrt((double) histories);
-    double factor = StrictMath.exp(t * deviation);
-    double low = Math.min(1 / factor, 1 - deviation * cubic(t, skewness));
-    double high = Math.max(factor, 1 - deviation * cubic(-t, skewness));
-    // Markov's bound is never the tighter one by luck: it keeps a low end above 0.
-    return new Estimate(mean, mean * Math.max(errorRate / 2, Math.min(1, low)), mean * high, true);
+    return skewed().estimate(errorRate);
   }
 
-  /** Hall's inverse transformation; skewness over the root of the number of histories. */
-  private static double cubic(double t, double skewness) {
-    if (Math.abs(skewness) < 1e-9) {
-      return t;
-    }
-    return 3 / skewness * (StrictMath.cbrt(1 + skewness * (t - skewness / 6)) - 1);
-  }
-
-  private double raw(int k) {
-    return powers[k] / histories;
-  }
-
-  private double moment2() {
-    double m = mean();
-    return raw(2) - m * m;
-  }
-
-  private double moment3() {
-    double m = mean();
-    return raw(3) - 3 * m * raw(2) + 2 * m * m * m;
-  }
-
-  private double moment4() {
-    double m = mean();
-    return raw(4) - 4 * m * raw(3) + 6 * m * m * raw(2) - 3 * m * m * m * m;
+  private SkewedMean skewed() {
+    return new SkewedMean(histories, powers);
   }
 }

@@ -27,11 +27,11 @@ interface Figures {
   /** Chance of a loss by the years of a row of {@link Thresholds#years()}. */
   Estimate firstLossBy(int row);
 
-  /** Chance to lose what a row of {@link Thresholds#bytes()} says. */
-  Estimate bytesReached(int row);
+  /** Chance to lose at least so many bytes: the rows of {@link Thresholds#bytes()} and more. */
+  List<LayoutResult.Point> bytesReached();
 
-  /** Chance to lose what a row of {@link Thresholds#shoots()} says. */
-  Estimate shootsReached(int row);
+  /** The same in shoots. */
+  List<LayoutResult.Point> shootsReached();
 
   /** Shares of the causes, the largest first. */
   List<LayoutResult.CauseShare> causes();

@@ -29,8 +29,8 @@ import lastcopy.interval.Estimate;
  * @param causes shares by cause, the largest first; empty if no loss was seen
  * @param exposure how bare the footage stands
  * @param recoveries how long interruptions of work last, by cause, the commonest first
- * @param doubt why biased histories could not be trusted, a sentence; empty if they could or were
- *     not used
+ * @param doubts why the figures are not to be trusted, sentences for a layman; empty if they are
+ * @param notes what else is to be known of how they were made, sentences for a layman
  */
 public record LayoutResult(
     String id,
@@ -54,7 +54,8 @@ public record LayoutResult(
     List<CauseShare> causes,
     Exposure exposure,
     List<Recovery> recoveries,
-    Optional<String> doubt) {
+    List<String> doubts,
+    List<String> notes) {
 
   /** How losses are estimated. */
   public enum Method {
@@ -121,5 +122,12 @@ public record LayoutResult(
     exceedanceMoney = List.copyOf(exceedanceMoney);
     causes = List.copyOf(causes);
     recoveries = List.copyOf(recoveries);
+    doubts = List.copyOf(doubts);
+    notes = List.copyOf(notes);
+  }
+
+  /** Whether nothing is known that puts the figures in doubt. */
+  public boolean trusted() {
+    return doubts.isEmpty();
   }
 }

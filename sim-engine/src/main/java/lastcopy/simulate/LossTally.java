@@ -26,8 +26,8 @@ final class LossTally implements Ledger {
 
   final Thresholds thresholds;
   final long[] firstLossBy;
-  final long[] bytesReached;
-  final long[] shootsReached;
+  final Exceedance bytesReached;
+  final Exceedance shootsReached;
   final MeanTally events = new MeanTally();
   final MeanTally bytes = new MeanTally();
   final MeanTally shoots = new MeanTally();
@@ -46,8 +46,8 @@ final class LossTally implements Ledger {
   LossTally(Thresholds thresholds) {
     this.thresholds = thresholds;
     firstLossBy = new long[thresholds.years().length];
-    bytesReached = new long[thresholds.bytes().length];
-    shootsReached = new long[thresholds.shoots().length];
+    bytesReached = new Exceedance(thresholds.bytes());
+    shootsReached = new Exceedance(thresholds.shoots());
   }
 
   void begin(long number) {
@@ -107,15 +107,9 @@ final class LossTally implements Ledger {
     for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
       firstLossBy[i]++;
     }
-    countReached(Thresholds.reached(thresholds.bytes(), now.bytes), bytesReached);
-    countReached(Thresholds.reached(thresholds.shoots(), now.shoots), shootsReached);
+    bytesReached.add(now.bytes, 1);
+    shootsReached.add(now.shoots, 1);
     return true;
-  }
-
-  private static void countReached(int rows, long[] reached) {
-    for (int i = 0; i < rows; i++) {
-      reached[i]++;
-    }
   }
 
   void merge(LossTally chunk) {
@@ -127,8 +121,8 @@ final class LossTally implements Ledger {
     mergeMean(shoots, chunk.shoots, chunk.histories);
     mergeMean(hits, chunk.hits, chunk.histories);
     addAll(firstLossBy, chunk.firstLossBy);
-    addAll(bytesReached, chunk.bytesReached);
-    addAll(shootsReached, chunk.shootsReached);
+    bytesReached.merge(chunk.bytesReached);
+    shootsReached.merge(chunk.shootsReached);
     chunk.causes.forEach(
         (id, tally) -> {
           CauseTally mine = causes.computeIfAbsent(id, key -> new CauseTally());

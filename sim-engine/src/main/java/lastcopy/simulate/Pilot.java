@@ -44,9 +44,13 @@ final class Pilot {
    * plain ones would, of which the pilot has seen too few to know how uneven their losses are.
    */
   boolean takesRare(Tuning.Tuned tuned) {
-    double rareNeeds = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
+    return pays(settings.needs(tuned.anyVariance(), tuned.bytesVariance()), tuned);
+  }
+
+  /** The same where it is known better how many biased histories it takes. */
+  boolean pays(double histories, Tuning.Tuned tuned) {
     double plainNeeds = settings.needs(tuned.plainAnyVariance(), tuned.plainBytesVariance());
-    return settings.method() == Method.RARE || rareNeeds * cost() < plainNeeds;
+    return settings.method() == Method.RARE || histories * cost() < plainNeeds;
   }
 
   /** Losses that are common gain little by a bias, and pairing with other layouts is lost by it. */

@@ -8,6 +8,7 @@ import lastcopy.interval.MeanTally;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.Shares;
 import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Point;
 
 /**
  * Figures of plain histories.
@@ -57,13 +58,22 @@ record PlainFigures(LossTally tally, double mostShoots, double confidence, boole
   }
 
   @Override
-  public Estimate bytesReached(int row) {
-    return chance(tally.bytesReached[row]);
+  public List<Point> bytesReached() {
+    return points(tally.bytesReached);
   }
 
   @Override
-  public Estimate shootsReached(int row) {
-    return chance(tally.shootsReached[row]);
+  public List<Point> shootsReached() {
+    return points(tally.shootsReached);
+  }
+
+  private List<Point> points(Exceedance amounts) {
+    return amounts.points(tally.losses, (at, reached) -> chance(reached.nonZero()));
+  }
+
+  /** Chance to lose at least so much, or a thousandth less. */
+  Estimate reached(Exceedance amounts, double at) {
+    return chance(amounts.from(at).nonZero());
   }
 
   private Estimate chance(long histories) {

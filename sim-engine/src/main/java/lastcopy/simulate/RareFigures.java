@@ -6,6 +6,7 @@ import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Point;
 
 /**
  * Figures of biased histories. What the weights cannot bound is bounded by what the plain histories
@@ -59,13 +60,18 @@ record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, double 
   }
 
   @Override
-  public Estimate bytesReached(int row) {
-    return chance(tally.bytesReached[row], plain.bytesReached(row));
+  public List<Point> bytesReached() {
+    return points(tally.bytesReached, plain.tally().bytesReached);
   }
 
   @Override
-  public Estimate shootsReached(int row) {
-    return chance(tally.shootsReached[row], plain.shootsReached(row));
+  public List<Point> shootsReached() {
+    return points(tally.shootsReached, plain.tally().shootsReached);
+  }
+
+  private List<Point> points(Exceedance weighted, Exceedance unweighted) {
+    return weighted.points(
+        tally.any.sum(), (at, reached) -> chance(reached, plain.reached(unweighted, at)));
   }
 
   /**

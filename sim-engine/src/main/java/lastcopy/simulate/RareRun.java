@@ -3,19 +3,36 @@ package lastcopy.simulate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongFunction;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.scenario.Layout;
 
-/** Biased histories of one layout: tuned, counted until precise, and held against plain ones. */
+/**
+ * Biased histories of one layout: tuned, counted until precise, and held against plain ones.
+ *
+ * <p>Two stages (Stein, Annals of Mathematical Statistics 16 (1945) 243-258). A first one says how
+ * many histories the precision takes and does not count; so many are then counted without a look. A
+ * stop at the first sample that looks precise would favour those that have not yet met a heavy
+ * weight: with a skewness γ and a relative deviation κ of one history it is low by about (γ/κ − 2)
+ * times the squared relative error (Chow, Robbins, Annals of Mathematical Statistics 36 (1965)
+ * 457-462, is the rule; Glynn, Whitt, Annals of Applied Probability 2 (1992) 180-198, what it needs
+ * to hold in the limit).
+ */
 final class RareRun {
 
   /** Histories of a chunk: few, since most of them have events. */
   private static final int CHUNK = 1_000;
 
-  /** Looks at the data are as seldom as those at plain histories. */
-  private static final int LOOKS = 8;
+  /** Where the second stage falls short it goes on by this part of itself. */
+  private static final double STEP = 0.25;
+
+  /** The first stage has this part of the histories of the second. */
+  private static final double FIRST = 0.25;
+
+  /** Histories of either stage at the least: a tenth of a second. */
+  private static final long LEAST = 4_000;
 
   /** Two intervals this sure that are apart mean that one of them is wrong. */
   private static final double SURE = 0.9999;
@@ -28,12 +45,12 @@ final class RareRun {
 
   private static final long COUNTED = 0xBB67AE8584CAA73BL;
 
-  /** Why there is nothing to count. */
-  static final String NONE_LOST = "no biased history lost anything";
+  private static final long SIZED = 0x5BE0CD19137E2179L; // of √19
 
   private final Results results;
   private final Settings settings;
   private final LossTally plain;
+  private final Pilot pilot;
   private final LongFunction<Biasable> histories;
   private final long layoutSeed;
 
@@ -42,76 +59,9 @@ final class RareRun {
    *
    * @param tally of those that count
    * @param reached whether the precision asked for was reached
-   * @param doubt why they cannot be trusted, if they cannot
+   * @param doubt why they cannot be trusted, if they cannot, a sentence
    */
   record Outcome(RareTally tally, boolean reached, Optional<String> doubt) {}
-
-  /**
-   * A run that has not begun.
-   *
-   * @param plain the layout's plain histories so far
-   * @param histories makes histories of the layout that can be biased, of a seed
-   */
-  RareRun(
-      Results results,
-      Settings settings,
-      Layout layout,
-      LossTally plain,
-      LongFunction<Biasable> histories) {
-    this.results = results;
-    this.settings = settings;
-    this.plain = plain;
-    this.histories = histories;
-    layoutSeed = settings.seed() * 31 + layout.id().hashCode();
-  }
-
-  /** Tunes; empty if no biased history lost anything, or if the watch gave up. */
-  Optional<Tuning.Tuned> tune(ExecutorService threads, Watch watch) {
-    return Tuning.of(crew(TUNED, threads, watch));
-  }
-
-  private Crew crew(long seed, ExecutorService threads, Watch watch) {
-    return new Crew(
-        () -> histories.apply(layoutSeed ^ seed), threads, settings.threads(), watch::givesUp);
-  }
-
-  /**
-   * Counts.
-   *
-   * @param watch told after each merged chunk; false ends the run
-   */
-  Outcome count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
-    RareTally tally = new RareTally(plain.thresholds);
-    Crew crew = crew(COUNTED, threads, watch);
-    Ahead<RareTally> chunks =
-        crew.chunks(
-            0,
-            CHUNK,
-            settings.histories().orElse(Long.MAX_VALUE),
-            (mine, first, count) ->
-                RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
-    boolean enough = false;
-    boolean goOn = true;
-    // How many are needed is known beforehand: a stop at the first sample that looks precise would
-    // favour those that have not yet met a heavy weight.
-    long nextLook =
-        (long) Math.min(1e12, settings.needs(tuned.anyVariance(), tuned.bytesVariance()));
-    while (!enough && goOn && chunks.hasNext()) {
-      goOn = false;
-      Optional<RareTally> chunk = chunks.next(watch::givesUp);
-      if (chunk.isPresent()) {
-        tally.merge(chunk.get());
-        goOn = watch.merged(results.figures(plain, tally, false));
-      }
-      if (chunks.handedOut() >= nextLook) {
-        enough = settings.histories().isEmpty() && preciseEnough(tally);
-        nextLook = chunks.handedOut() + chunks.handedOut() / LOOKS;
-      }
-    }
-    chunks.drop();
-    Optional<String> doubt = doubt(tally, crew.one());
-    return new Outcome(tally, doubt.isEmpty() && preciseEnough(tally), doubt);
-  }
 
   /** Told of what merged chunks say. */
   @FunctionalInterface
@@ -123,6 +73,138 @@ final class RareRun {
     default boolean givesUp() {
       return false;
     }
+
+    /** Whether plain histories need the rest of the time if these cannot be trusted by now. */
+    default boolean givesWay() {
+      return false;
+    }
+  }
+
+  /**
+   * A run that has not begun.
+   *
+   * @param plain the layout's plain histories so far
+   * @param pilot says whether they are worth going on with
+   * @param histories makes histories of the layout that can be biased, of a seed
+   */
+  RareRun(
+      Results results,
+      Settings settings,
+      Layout layout,
+      LossTally plain,
+      Pilot pilot,
+      LongFunction<Biasable> histories) {
+    this.results = results;
+    this.settings = settings;
+    this.plain = plain;
+    this.pilot = pilot;
+    this.histories = histories;
+    layoutSeed = settings.seed() * 31 + layout.id().hashCode();
+  }
+
+  /** Tunes; empty if no biased history lost anything, or if the watch gave up. */
+  Optional<Tuning.Tuned> tune(ExecutorService threads, Watch watch) {
+    return Tuning.of(crew(TUNED, threads, () -> watch.givesUp() || watch.givesWay()));
+  }
+
+  private Crew crew(long seed, ExecutorService threads, BooleanSupplier givesUp) {
+    return new Crew(() -> histories.apply(layoutSeed ^ seed), threads, settings.threads(), givesUp);
+  }
+
+  /**
+   * Counts, in two stages; with a cap on histories in one.
+   *
+   * @param watch told after each merged chunk; false ends the run
+   * @return empty if the first stage shows that biased histories do not pay
+   */
+  Optional<Outcome> count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
+    Stage first = new Stage(tuned, SIZED, threads, watch, watch::givesWay);
+    Stage second = new Stage(tuned, COUNTED, threads, watch, () -> false);
+    boolean capped = settings.histories().isPresent();
+    double needs = settings.needs(tuned.anyVariance(), tuned.bytesVariance());
+    double planned = capped ? settings.histories().getAsLong() : plan(first, needs, tuned);
+    if (planned < 0) {
+      return Optional.empty();
+    }
+    boolean goesOn = first.goesOn && second.to(planned);
+    while (goesOn && !capped && !preciseEnough(second.tally) && staysOn(second, tuned)) {
+      goesOn = second.to(second.tally.any.histories() * (1 + STEP));
+    }
+    second.chunks.drop();
+    if (!goesOn) { // the end was not chosen by what was seen, so all of it counts
+      second.tally.merge(first.tally);
+    }
+    Optional<String> doubt = doubt(second.tally, second.crew.one());
+    return Optional.of(
+        new Outcome(second.tally, doubt.isEmpty() && preciseEnough(second.tally), doubt));
+  }
+
+  /** Whether a second stage that fell short goes on; doubted, only while plain ones take longer. */
+  private boolean staysOn(Stage second, Tuning.Tuned tuned) {
+    return pilot.pays(second.tally.any.histories(), tuned)
+        || doubt(second.tally, second.crew.one()).isEmpty();
+  }
+
+  /** The first stage: how many histories to count; negative if they do not pay. */
+  private double plan(Stage first, double needs, Tuning.Tuned tuned) {
+    double part = Math.max(LEAST, FIRST * needs);
+    double planned = Double.POSITIVE_INFINITY;
+    while (first.to(part)) {
+      RareTally seen = first.tally;
+      planned = Math.max(LEAST, settings.planned(seen));
+      boolean known = planned < Double.POSITIVE_INFINITY;
+      double by = known ? planned : seen.any.histories() / FIRST;
+      if (!pilot.pays(by, tuned)) {
+        planned = -1;
+      }
+      if (FIRST * planned <= 2 * seen.any.histories()) {
+        break;
+      }
+      part = Math.min(FIRST * planned, 2.0 * seen.any.histories());
+    }
+    first.chunks.drop();
+    return planned;
+  }
+
+  /** Histories under a seed of their own, counted as far as is asked. */
+  private final class Stage {
+    final RareTally tally = new RareTally(plain.thresholds);
+    final Ahead<RareTally> chunks;
+    final Crew crew;
+    private final Watch watch;
+    private final BooleanSupplier givesWay;
+    boolean goesOn = true;
+
+    Stage(
+        Tuning.Tuned tuned,
+        long seed,
+        ExecutorService threads,
+        Watch watch,
+        BooleanSupplier givesWay) {
+      this.watch = watch;
+      this.givesWay = givesWay;
+      crew = crew(seed, threads, watch::givesUp);
+      chunks =
+          crew.chunks(
+              0,
+              CHUNK,
+              settings.histories().orElse(Long.MAX_VALUE),
+              (mine, first, count) ->
+                  RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
+    }
+
+    /** Counts up to so many histories or just beyond; false if the watch ended it. */
+    boolean to(double histories) {
+      while (goesOn && chunks.handedOut() < histories && chunks.hasNext()) {
+        Optional<RareTally> chunk = chunks.next(watch::givesUp);
+        chunk.ifPresent(tally::merge);
+        goesOn = chunk.isPresent() && watch.merged(results.figures(plain, tally, false));
+        if (goesOn && settings.method() != Method.RARE && givesWay.getAsBoolean()) {
+          goesOn = doubt(tally, crew.one()).isEmpty();
+        }
+      }
+      return goesOn;
+    }
   }
 
   private boolean preciseEnough(RareTally tally) {
@@ -131,17 +213,24 @@ final class RareRun {
 
   private Optional<String> doubt(RareTally tally, Biasable one) {
     if (tally.any.nonZero() == 0) {
-      return Optional.of(NONE_LOST);
+      return Optional.of(
+          tally.any.histories() == 0
+              ? "There was no time to count any history that is biased towards losses."
+              : "No history lost any footage, although failures and mishaps were made more"
+                  + " frequent on purpose.");
     }
     if (tally.weightless > 0) {
-      return Optional.of("biased histories with a life that ends at a fixed age have no weight");
+      return Optional.of(
+          "Some drives reach a fixed age at which they fail for certain; histories that are biased"
+              + " towards losses cannot be weighed then.");
     }
     if (!tally.any.trusted()) {
       return Optional.of(
           String.format(
               Locale.ROOT,
-              "the weights of biased histories are too uneven: %,d with a loss count as %.0f, and"
-                  + " the heaviest has %.2g %%",
+              "Of the %,d simulated histories that lost footage a few decide nearly all of the"
+                  + " figure (they say no more than %.0f equal ones would; one alone makes up"
+                  + " %.2g %%), so the true chance may lie far from it.",
               tally.any.nonZero(),
               tally.any.effective(),
               100 * tally.any.largestShare()));
@@ -150,8 +239,8 @@ final class RareRun {
       return Optional.of(
           String.format(
               Locale.ROOT,
-              "too few biased histories saw that %s, which may add up to %.2g to the chance of a"
-                  + " loss",
+              "Too few of the simulated histories saw that %s; that may add up to %.2g to the"
+                  + " chance of a loss.",
               one.channel(tally.channels.missing().get(0)),
               tally.channels.missed()));
     }
@@ -161,9 +250,11 @@ final class RareRun {
       return Optional.of(
           String.format(
               Locale.ROOT,
-              "biased histories disagree with plain ones, of which %,d of %,d lost footage",
-              plain.losses,
-              plain.histories));
+              "Two ways to estimate the chance contradict each other: of %,d histories as they"
+                  + " fall %,d lost footage, which does not fit those that are biased towards"
+                  + " losses.",
+              plain.histories,
+              plain.losses));
     }
     return Optional.empty();
   }

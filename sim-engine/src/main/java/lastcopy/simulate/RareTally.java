@@ -22,8 +22,8 @@ final class RareTally extends LossLedger {
   final WeightedTally shoots = new WeightedTally();
   final WeightedTally hits = new WeightedTally();
   final WeightedTally[] firstLossBy;
-  final WeightedTally[] bytesReached;
-  final WeightedTally[] shootsReached;
+  final Exceedance bytesReached;
+  final Exceedance shootsReached;
   final Map<String, RareCause> causes = new TreeMap<>();
 
   /** The largest losses of a history, not weighted. */
@@ -43,8 +43,8 @@ final class RareTally extends LossLedger {
   RareTally(Thresholds thresholds) {
     this.thresholds = thresholds;
     firstLossBy = rows(thresholds.years().length);
-    bytesReached = rows(thresholds.bytes().length);
-    shootsReached = rows(thresholds.shoots().length);
+    bytesReached = new Exceedance(thresholds.bytes());
+    shootsReached = new Exceedance(thresholds.shoots());
   }
 
   private static WeightedTally[] rows(int count) {
@@ -114,14 +114,8 @@ final class RareTally extends LossLedger {
     for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
       firstLossBy[i].add(weight);
     }
-    addReached(Thresholds.reached(thresholds.bytes(), now.bytes), bytesReached, weight);
-    addReached(Thresholds.reached(thresholds.shoots(), now.shoots), shootsReached, weight);
-  }
-
-  private static void addReached(int rows, WeightedTally[] reached, double weight) {
-    for (int i = 0; i < rows; i++) {
-      reached[i].add(weight);
-    }
+    bytesReached.add(now.bytes, weight);
+    shootsReached.add(now.shoots, weight);
   }
 
   private void addHistories(int count) {
@@ -129,11 +123,11 @@ final class RareTally extends LossLedger {
     for (WeightedTally one : new WeightedTally[] {any, everything, events, bytes, shoots, hits}) {
       one.addHistories(count);
     }
-    for (WeightedTally[] rows : new WeightedTally[][] {firstLossBy, bytesReached, shootsReached}) {
-      for (WeightedTally row : rows) {
-        row.addHistories(count);
-      }
+    for (WeightedTally row : firstLossBy) {
+      row.addHistories(count);
     }
+    bytesReached.addHistories(count);
+    shootsReached.addHistories(count);
   }
 
   void merge(RareTally chunk) {
@@ -147,8 +141,8 @@ final class RareTally extends LossLedger {
     shoots.merge(chunk.shoots);
     hits.merge(chunk.hits);
     mergeRows(firstLossBy, chunk.firstLossBy);
-    mergeRows(bytesReached, chunk.bytesReached);
-    mergeRows(shootsReached, chunk.shootsReached);
+    bytesReached.merge(chunk.bytesReached);
+    shootsReached.merge(chunk.shootsReached);
     chunk.causes.forEach(
         (id, cause) ->
             causes.computeIfAbsent(id, key -> new RareCause(cause.sentence)).merge(cause));

@@ -42,8 +42,8 @@ final class Results {
     return new RareFigures(rare, figures(plain, withUnseen), doubted, confidence);
   }
 
-  /** The result of plain histories; {@code doubt} says why biased ones were refused, if any. */
-  LayoutResult plain(LossTally tally, boolean reached, Optional<String> doubt) {
+  /** The result of plain histories. */
+  LayoutResult plain(LossTally tally, boolean reached, Caveats caveats) {
     return of(
         tally,
         figures(tally, true),
@@ -53,21 +53,21 @@ final class Results {
             reached,
             tally.histories,
             1.0 / tally.histories,
-            doubt));
+            caveats));
   }
 
   /** The result of biased histories; exposure and recoveries come from the plain ones. */
-  LayoutResult rare(LossTally plain, RareTally rare, boolean reached, Optional<String> doubt) {
+  LayoutResult rare(LossTally plain, RareTally rare, boolean reached, Caveats caveats) {
     return of(
         plain,
-        figures(plain, rare, doubt.isPresent(), true),
+        figures(plain, rare, !caveats.doubts().isEmpty(), true),
         new Made(
             LayoutResult.Method.RARE,
             rare.any.histories(),
             reached,
             rare.any.effective(),
             rare.any.largestShare(),
-            doubt));
+            caveats));
   }
 
   /** How a result was made. */
@@ -77,11 +77,12 @@ final class Results {
       boolean reached,
       double effective,
       double largestShare,
-      Optional<String> doubt) {}
+      Caveats caveats) {}
 
   private LayoutResult of(LossTally plain, Figures figures, Made made) {
     Thresholds rows = plain.thresholds;
     Estimate shoots = mean(figures.shootsLost());
+    List<Point> reached = chances(figures.shootsReached());
     Optional<Double> worth =
         studio.footage().worthPerShoot().isPresent()
             ? Optional.of(studio.footage().worthPerShoot().getAsDouble())
@@ -101,14 +102,15 @@ final class Results {
         shoots,
         mean(figures.shootsHit()),
         worth.map(w -> times(shoots, w)),
-        points(rows.years(), 1, figures::firstLossBy),
-        points(rows.bytes(), 1, figures::bytesReached),
-        points(rows.shoots(), 1, figures::shootsReached),
-        worth.map(w -> points(rows.shoots(), w, figures::shootsReached)).orElse(List.of()),
+        points(rows.years(), figures::firstLossBy),
+        chances(figures.bytesReached()),
+        reached,
+        worth.map(w -> times(reached, w)).orElse(List.of()),
         figures.causes(),
         plain.time.exposure(studio.horizonHours(), confidence),
         plain.time.recoveries(confidence),
-        made.doubt);
+        made.caveats.doubts(),
+        made.caveats.notes());
   }
 
   /** Weights may put a chance, or an end of its interval, above 1. */
@@ -128,10 +130,18 @@ final class Results {
         estimate.seen());
   }
 
-  private static List<Point> points(double[] at, double factor, IntFunction<Estimate> chance) {
+  private static List<Point> chances(List<Point> points) {
+    return points.stream().map(p -> new Point(p.at(), chance(p.chance()))).toList();
+  }
+
+  private static List<Point> times(List<Point> points, double factor) {
+    return points.stream().map(p -> new Point(p.at() * factor, p.chance())).toList();
+  }
+
+  private static List<Point> points(double[] at, IntFunction<Estimate> chance) {
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < at.length; i++) {
-      all.add(new Point(at[i] * factor, chance(chance.apply(i))));
+      all.add(new Point(at[i], chance(chance.apply(i))));
     }
     return all;
   }

@@ -62,6 +62,19 @@ public record Settings(
     return variance * 4 / (precision * precision); // 2: the normal quantile of 95 %, near enough
   }
 
+  /**
+   * Biased histories of a second stage until the precision is reached, of what a first one saw;
+   * infinite where that was too little to say.
+   */
+  double planned(RareTally first) {
+    double means = MEAN_FACTOR * precision;
+    return Math.max(
+        first.any.historiesFor(precision, confidence),
+        Math.max(
+            first.bytes.historiesFor(means, confidence),
+            first.events.historiesFor(means, confidence)));
+  }
+
   /** Whether figures are as precise as asked for, means 2.5 times less so. */
   boolean preciseEnough(Figures figures) {
     return widest(figures) <= precision;

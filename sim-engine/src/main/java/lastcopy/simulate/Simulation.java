@@ -11,6 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
 import lastcopy.history.History;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.NoWayToLose;
 import lastcopy.scenario.Studio;
 
 /**
@@ -39,6 +40,28 @@ public final class Simulation {
   /** A layout is looked at after so many more histories at the earliest. */
   private static final long LOOK_EVERY = 8_192;
 
+  /** Histories of a layout of which the scenario says that it cannot lose anything. */
+  private static final long SAFE = 1 << 18;
+
+  /** Histories of a layout of which even biased ones lose nothing, while no other does. */
+  private static final long NEVER_SEEN = 1 << 22;
+
+  private static final String CANNOT_LOSE =
+      "Nothing in the file can lose this footage: nothing ever befalls its working copy. The chance"
+          + " is 0; \"at most\" says only what so few histories would show by themselves.";
+
+  private static final String NEVER_LOST =
+      "No history lost any footage, not even those in which failures and mishaps were made far more"
+          + " frequent on purpose.";
+
+  private static final String NO_TIME =
+      "There was no time to find out how to make its losses more frequent, so its figures come from"
+          + " histories as they fall; more time (--time) would help.";
+
+  private static final String DROPPED =
+      "Histories in which failures were made more frequent on purpose were set aside, so its"
+          + " figures come from histories as they fall. ";
+
   private final Studio studio;
   private final Settings settings;
   private final Progress progress;
@@ -51,6 +74,8 @@ public final class Simulation {
   private final double[] told;
   private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
   private final double[] shareOfOne;
+  private final boolean[] safe;
+  private final boolean[] neverLost;
   private final long began;
   private final long deadline;
   private boolean piloted;
@@ -74,6 +99,11 @@ public final class Simulation {
     told = new double[n];
     Arrays.fill(told, Double.POSITIVE_INFINITY);
     shareOfOne = new double[n];
+    safe = new boolean[n];
+    neverLost = new boolean[n];
+    for (int l = 0; l < n; l++) {
+      safe[l] = NoWayToLose.in(studio, studio.layouts().get(l));
+    }
     began = System.nanoTime();
     deadline = began + settings.time().map(Duration::toNanos).orElse(0L);
   }
@@ -106,6 +136,7 @@ public final class Simulation {
             });
     try {
       boolean finished = simulate(threads);
+      remark();
       return totals.result(finished);
     } finally {
       over = true;
@@ -198,31 +229,88 @@ public final class Simulation {
   /** At the end of the pilot: biased histories for each layout that is better off with them. */
   private void decide(ExecutorService threads) {
     for (int l = 0; l < active.length && !progress.cancelled(); l++) {
-      LossTally plain = totals.tallies[l];
-      Pilot pilot = new Pilot(settings, plain);
-      if (active[l] && pilot.triesRare()) {
-        Layout layout = studio.layouts().get(l);
-        RareRun run = new RareRun(totals.results(l), settings, layout, plain, biased.of(layout));
-        long until = System.nanoTime() + (deadline - System.nanoTime()) / (active.length - l + 1);
-        RareRun.Watch watch = watch(layout, until);
-        Optional<Tuning.Tuned> tuned = run.tune(threads, watch);
-        if (tuned.filter(pilot::takesRare).isPresent()) {
-          take(l, run.count(tuned.get(), threads, watch));
-        } else if (tuned.isEmpty() && !watch.givesUp()) {
-          totals.doubts[l] = RareRun.NONE_LOST;
-        }
+      if (triesRare(l)) {
+        int claimants = claimants(l);
+        long now = System.nanoTime();
+        long until = now + (deadline - now) / claimants;
+        // A lone layout's plain histories have no share of their own to fall back on.
+        long giveWay = claimants == 1 ? now + (until - now) / 2 : until;
+        decide(l, threads, watch(studio.layouts().get(l), until, giveWay));
       }
+    }
+  }
+
+  private boolean triesRare(int l) {
+    return active[l] && !safe[l] && pilot(l).triesRare();
+  }
+
+  private Pilot pilot(int l) {
+    return new Pilot(settings, totals.tallies[l]);
+  }
+
+  /** How many share the time that is left: this layout, those to come, and plain ones as one. */
+  private int claimants(int layout) {
+    int claim = 1;
+    boolean plain = false;
+    for (int l = 0; l < active.length; l++) {
+      boolean toCome = l > layout && triesRare(l);
+      claim += toCome ? 1 : 0;
+      plain |= l != layout && active[l] && !toCome && !safe[l];
+    }
+    return claim + (plain ? 1 : 0);
+  }
+
+  private void decide(int l, ExecutorService threads, RareRun.Watch watch) {
+    Layout layout = studio.layouts().get(l);
+    Pilot pilot = pilot(l);
+    RareRun run =
+        new RareRun(
+            totals.results(l), settings, layout, totals.tallies[l], pilot, biased.of(layout));
+    Optional<Tuning.Tuned> tuned = run.tune(threads, watch);
+    if (tuned.isPresent()) {
+      if (pilot.takesRare(tuned.get())) {
+        run.count(tuned.get(), threads, watch).ifPresent(outcome -> take(l, outcome));
+      }
+    } else if (!watch.givesWay()) {
+      neverLost[l] = !progress.cancelled();
+    } else {
+      note(l, NO_TIME);
     }
   }
 
   /** Biased histories that cannot be trusted are kept only where they were asked for. */
   private void take(int l, RareRun.Outcome outcome) {
-    totals.doubts[l] = outcome.doubt().orElse(null);
     if (outcome.doubt().isEmpty() || settings.method() == Method.RARE) {
       active[l] = false;
       totals.rare[l] = outcome.tally();
       totals.reached[l] = outcome.reached();
+      totals.caveats[l] = totals.caveats[l].doubted(outcome.doubt().stream().toList());
+    } else {
+      note(l, DROPPED + outcome.doubt().get());
     }
+  }
+
+  private void note(int l, String sentence) {
+    totals.caveats[l] = totals.caveats[l].note(sentence);
+  }
+
+  /** What is said of layouts that lost nothing depends on whether they still did not at the end. */
+  private void remark() {
+    for (int l = 0; l < active.length; l++) {
+      if (safe[l]) {
+        note(l, CANNOT_LOSE);
+      } else if (neverLost[l] && totals.tallies[l].losses == 0) {
+        note(l, NEVER_LOST);
+      } else if (!piloted && settings.method() == Method.RARE) {
+        note(l, NO_TIME);
+      }
+    }
+  }
+
+  /** Whether more histories of a layout that lost nothing would tell nothing new. */
+  private boolean isIdle(int l, long merged) {
+    long enough = safe[l] ? SAFE : neverLost[l] ? NEVER_SEEN : Long.MAX_VALUE;
+    return merged >= enough && totals.tallies[l].losses == 0;
   }
 
   /**
@@ -240,7 +328,10 @@ public final class Simulation {
                   && settings.preciseEnough(figures);
           shareOfOne[l] = settings.share(figures) / merged;
           // With a cap on histories every layout goes on to it, as asked.
-          active[l] = settings.histories().isPresent() || !totals.reached[l];
+          boolean idle = isIdle(l, merged);
+          totals.reached[l] |= idle && safe[l];
+          boolean enough = totals.reached[l] || idle;
+          active[l] = settings.histories().isPresent() || !enough;
           nextLook[l] = merged + Math.max(LOOK_EVERY, merged / 8);
         }
         progress.merged(
@@ -274,11 +365,14 @@ public final class Simulation {
         : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
   }
 
-  private RareRun.Watch watch(Layout layout, long until) {
+  private RareRun.Watch watch(Layout layout, long until, long giveWay) {
     return new RareRun.Watch() {
+      private double share;
+
       @Override
       public boolean merged(RareFigures figures) {
-        double share = Math.min(1, Math.max(settings.share(figures), timeShare()));
+        double now = Math.min(1, Math.max(settings.share(figures), timeShare()));
+        share = Math.max(share, now); // the second stage begins anew
         tell(layout, figures.tally().any.histories(), figures, share);
         return !givesUp();
       }
@@ -286,6 +380,11 @@ public final class Simulation {
       @Override
       public boolean givesUp() {
         return progress.cancelled() || late(until);
+      }
+
+      @Override
+      public boolean givesWay() {
+        return late(giveWay);
       }
     };
   }

@@ -54,7 +54,7 @@ final class TimeTally {
     }
 
     Estimate mean(int figure, double confidence) {
-      return Means.of(counts[figure], sum[figure], squares[figure], confidence);
+      return Means.ofAmounts(counts[figure], sum[figure], squares[figure], confidence);
     }
   }
 
@@ -142,6 +142,6 @@ final class TimeTally {
   private Estimate mean(int i, double factor, double confidence) {
     return histories < 2
         ? Estimate.exact(sum[i] * factor)
-        : Means.of(histories, sum[i] * factor, squares[i] * factor * factor, confidence);
+        : Means.ofAmounts(histories, sum[i] * factor, squares[i] * factor * factor, confidence);
   }
 }

@@ -1,9 +1,9 @@
 package lastcopy.simulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 import lastcopy.interval.IndependentRatio;
 import lastcopy.interval.PairedRatio;
 import lastcopy.interval.RatioEstimate;
@@ -22,8 +22,8 @@ final class Totals {
   /** Whether a layout's precision was reached. */
   final boolean[] reached;
 
-  /** Why biased histories of a layout cannot be trusted. */
-  final String[] doubts;
+  /** What a layout's result says of itself. */
+  final Caveats[] caveats;
 
   private final long[][] both;
   private final long[][] lossesTogether;
@@ -36,7 +36,8 @@ final class Totals {
     tallies = new LossTally[n];
     rare = new RareTally[n];
     reached = new boolean[n];
-    doubts = new String[n];
+    caveats = new Caveats[n];
+    Arrays.fill(caveats, Caveats.NONE);
     for (int l = 0; l < n; l++) {
       tallies[l] = new LossTally(thresholds);
     }
@@ -92,10 +93,9 @@ final class Totals {
   }
 
   private LayoutResult result(int l) {
-    Optional<String> doubt = Optional.ofNullable(doubts[l]);
     return rare[l] == null
-        ? results(l).plain(tallies[l], reached[l], doubt)
-        : results(l).rare(tallies[l], rare[l], reached[l], doubt);
+        ? results(l).plain(tallies[l], reached[l], caveats[l])
+        : results(l).rare(tallies[l], rare[l], reached[l], caveats[l]);
   }
 
   private Comparison.Pair pair(int a, int b, List<LayoutResult> layouts) {

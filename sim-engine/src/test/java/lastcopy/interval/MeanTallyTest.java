@@ -61,6 +61,15 @@ class MeanTallyTest {
     assertThat(estimate.high()).isCloseTo(3.7623225, within(1e-6));
   }
 
+  /** Times of 1 h and 9 h: Student's interval (12.706 of 1 degree) would begin at −45.8 h. */
+  @Test
+  void amountsAreNeverNegative() {
+    assertThat(Means.of(2, 10, 82, 0.95).low()).isCloseTo(-45.82, within(0.01));
+    assertThat(Means.ofAmounts(2, 10, 82, 0.95).low()).isZero();
+    assertThat(Means.ofAmounts(2, 10, 82, 0.95).high()).isCloseTo(55.82, within(0.01));
+    assertThat(Means.ofAmounts(1, 9, 81, 0.95).low()).isZero();
+  }
+
   @Test
   void sharesStayBetweenNothingAndAll() {
     assertThat(Shares.ofEvents(0, 0, 0.95)).isEqualTo(new Estimate(0, 0, 1, false));

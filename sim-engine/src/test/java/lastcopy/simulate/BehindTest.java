@@ -118,7 +118,7 @@ class BehindTest {
             2,
             Method.RARE);
     LayoutResult result = Simulation.run(studio, settings, Progress.SILENT).layouts().get(0);
-    assertThat(result.doubt()).isEmpty();
+    assertThat(result.doubts()).isEmpty();
     Estimate loss = result.anyLoss();
     assertThat(exact).as("exact against %s", loss).isBetween(loss.low(), loss.high());
     assertThat(exact).as("rare").isLessThan(1e-4);

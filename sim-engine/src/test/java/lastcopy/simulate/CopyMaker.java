@@ -55,6 +55,7 @@ final class CopyMaker {
   private Optional<Law> scrub = Optional.empty();
   private double readErrors;
   private Rebuild.Reads reads = Rebuild.Reads.ALL;
+  private Optional<Copy.Spoils> spoils = Optional.empty();
   private Optional<Copy.Rotation> rotation = Optional.empty();
 
   private CopyMaker(String id, Arrangement arrangement, int drives, Optional<Rate> service) {
@@ -222,6 +223,12 @@ final class CopyMaker {
     return this;
   }
 
+  /** Turns out unusable at a rate, and nobody tries. */
+  CopyMaker spoils(Rate rate) {
+    spoils = Optional.of(new Copy.Spoils(rate, OptionalDouble.empty()));
+    return this;
+  }
+
   CopyMaker offline() {
     reach = Copy.Reach.OFFLINE;
     return this;
@@ -246,7 +253,7 @@ final class CopyMaker {
         keepsDeleted,
         reach,
         startsFull,
-        Optional.empty(),
+        spoils,
         rotation);
   }
 

@@ -246,9 +246,15 @@ class RareChainsTest {
             .tallies()[0]);
     Results results = new Results(given.studio, given.layout(), .95);
     RareRun run =
-        new RareRun(results, settings, given.layout(), plain, from -> engine(given, from));
+        new RareRun(
+            results,
+            settings,
+            given.layout(),
+            plain,
+            new Pilot(settings, plain),
+            from -> engine(given, from));
     RareRun.Watch watch = figures -> true;
-    return run.count(run.tune(threads, watch).orElseThrow(), threads, watch);
+    return run.count(run.tune(threads, watch).orElseThrow(), threads, watch).orElseThrow();
   }
 
   private static Mixture mixture(Case given, long seed) {

@@ -2,12 +2,14 @@ package lastcopy.simulate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import lastcopy.history.Bias;
 import lastcopy.history.Ledger;
+import lastcopy.law.Never;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
@@ -48,7 +50,7 @@ class RareRunTest {
     LayoutResult result = only(run(settings(Method.AUTO, 2), 5e5, 5e5));
     assertThat(result.method()).isEqualTo(LayoutResult.Method.RARE);
     assertThat(result.precisionReached()).isTrue();
-    assertThat(result.doubt()).isEmpty();
+    assertThat(result.doubts()).isEmpty();
     assertThat(result.anyLoss().relativeHalfWidth()).isLessThanOrEqualTo(0.05);
     assertThat(result.anyLoss().value() / exact(5e5)).isBetween(0.88, 1.12); // five errors
     assertThat(result.effectiveHistories()).isLessThan((double) result.histories());
@@ -61,7 +63,7 @@ class RareRunTest {
   void commonLossesStayPlain() {
     LayoutResult result = only(run(settings(Method.AUTO, 2), 2_000, 2_000));
     assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
-    assertThat(result.doubt()).isEmpty();
+    assertThat(result.doubts()).isEmpty();
   }
 
   /** With a cap, since plain histories would take long. */
@@ -91,7 +93,8 @@ class RareRunTest {
     LayoutResult result = only(run(capped, 40_000, 4e6));
     assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
     assertThat(result.histories()).isEqualTo(50_000);
-    assertThat(result.doubt().orElseThrow()).startsWith("biased histories disagree with plain");
+    assertThat(result.trusted()).isTrue();
+    assertThat(result.notes()).singleElement().asString().contains("contradict each other");
     LayoutResult forced =
         only(
             run(
@@ -100,9 +103,66 @@ class RareRunTest {
                 40_000,
                 4e6));
     assertThat(forced.method()).isEqualTo(LayoutResult.Method.RARE);
-    assertThat(forced.doubt()).isPresent();
+    assertThat(forced.trusted()).isFalse();
+    assertThat(forced.doubts()).singleElement().asString().contains("contradict each other");
     assertThat(forced.precisionReached()).isFalse();
     assertThat(forced.anyLoss().high()).isGreaterThan(exact(40_000));
+  }
+
+  /**
+   * What has no time to be biased is plain, and says so; and nobody says of histories that were
+   * never simulated that they lost nothing. Red if the fall-back is silent.
+   */
+  @Test
+  void tuningThatRunsOutOfTimeIsSaid() {
+    Studio studio =
+        Studios.archive(HOURS, CopyMaker.markov("main", Arrangement.MIRROR, 2, 5e5, REPAIR));
+    StandIn standIn = new StandIn(2, 1, 1 / 5e5, 1 / REPAIR, 0, HOURS);
+    LayoutResult result =
+        only(
+            Simulation.run(
+                studio,
+                within(Duration.ofMillis(600), Method.RARE),
+                Progress.SILENT,
+                layout -> seed -> slow(standIn.histories(seed), new AtomicLong())));
+    assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
+    assertThat(result.notes()).singleElement().asString().startsWith("There was no time");
+    assertThat(result.doubts()).isEmpty();
+  }
+
+  /** Red if a lone layout leaves half of the time, for plain histories that nobody needs. */
+  @Test
+  void aLoneLayoutHasAllTheTime() {
+    long began = System.nanoTime();
+    LayoutResult result = only(run(within(Duration.ofSeconds(1), Method.RARE), 5e5, 5e5));
+    assertThat(Duration.ofNanos(System.nanoTime() - began)).isGreaterThan(Duration.ofMillis(950));
+    assertThat(result.precisionReached()).isFalse();
+  }
+
+  private static Settings within(Duration time, Method method) {
+    return new Settings(5, 0.95, 1e-9, OptionalLong.empty(), Optional.of(time), 2, method);
+  }
+
+  /** Without a cap on time: red if what cannot be seen to lose is simulated for good. */
+  @Test
+  void whatNoBiasMakesLoseEnds() {
+    LayoutResult result = only(run(settings(Method.AUTO, 2), 1e12, Double.POSITIVE_INFINITY));
+    assertThat(result.notes()).singleElement().asString().startsWith("No history lost any");
+    assertThat(result.trusted()).isTrue();
+    assertThat(result.anyLoss().seen()).isFalse();
+    assertThat(result.histories()).isBetween(1L << 22, 1L << 23);
+  }
+
+  /** The same where the scenario itself says so. */
+  @ParameterizedTest
+  @EnumSource
+  void whatCannotLoseEndsAtOnce(Method method) {
+    Studio studio = Studios.archive(HOURS, CopyMaker.single("main", new Never()));
+    LayoutResult result = only(Simulation.run(studio, settings(method, 2), Progress.SILENT));
+    assertThat(result.notes()).singleElement().asString().startsWith("Nothing in the file can");
+    assertThat(result.precisionReached()).isTrue();
+    assertThat(result.histories()).isBetween(1L << 18, 1L << 19);
+    assertThat(result.anyLoss().high()).isBetween(5e-6, 1.2e-5); // about 3 / histories
   }
 
   /** Twenty biased histories say next to nothing, and that is what is said. */
@@ -111,7 +171,7 @@ class RareRunTest {
     Settings few =
         new Settings(5, 0.95, 0.02, OptionalLong.of(20), Optional.empty(), 2, Method.RARE);
     LayoutResult result = only(run(few, 5e5, 5e5));
-    assertThat(result.doubt().orElseThrow()).contains("too uneven");
+    assertThat(result.doubts()).singleElement().asString().contains("a few decide nearly all");
     assertThat(result.anyLoss().low()).isLessThan(exact(5e5));
     assertThat(result.anyLoss().high()).isGreaterThan(exact(5e5));
     assertThat(result.precisionReached()).isFalse();

@@ -85,7 +85,7 @@ class UnlikelyDrawsTest {
             2,
             Method.RARE);
     LayoutResult result = Simulation.run(given.studio, settings, Progress.SILENT).layouts().get(0);
-    assertThat(result.doubt()).isEmpty();
+    assertThat(result.doubts()).isEmpty();
     assertThat(given.exact)
         .as("exact chance against %s", result.anyLoss())
         .isBetween(
