@@ -68,7 +68,7 @@ record PlainFigures(LossTally tally, double mostShoots, double confidence, boole
   }
 
   private List<Point> points(Exceedance amounts) {
-    return amounts.points(tally.losses, (at, reached) -> chance(reached.nonZero()));
+    return amounts.points((double) tally.losses, (at, reached) -> chance(reached.nonZero()));
   }
 
   /** Chance to lose at least so much, or a thousandth less. */
