@@ -46,12 +46,16 @@ final class Limits {
   /** Failures, mishaps or slips of one kind in one history. */
   static final double MOST_EVENTS = 1e5;
 
+  /** In one reading of all the footage: each costs a clip, one by one. */
+  static final double MOST_UNREADABLE = 1e4;
+
   /** Beyond it a position in the footage would no longer be exact to a thousandth of a shoot. */
   private static final double FINEST = 1e-12;
 
   private static final double MOST_BYTES = 1e18;
   private static final double LEAST_VISIT_HOURS = 1 / Units.SECONDS_PER_HOUR;
   private static final int QUANTILES = 20;
+  private static final double BITS = 8;
 
   private final Studio studio;
   private final List<Excess> found = new ArrayList<>();
@@ -77,7 +81,7 @@ final class Limits {
     }
     double first = footage.shoots().sizeBytes();
     double last = ShootTable.sizeAt(footage, studio.horizonHours());
-    double total = footage.onHandBytes() + Math.max(first, last) * Math.max(1, shoots);
+    double total = total();
     if (!(total <= MOST_BYTES)) {
       excess(
           List.of("footage"),
@@ -89,6 +93,15 @@ final class Limits {
           "shoots too small beside all the footage",
           "shoots of at least a byte, and of a millionth of a millionth of the footage");
     }
+  }
+
+  /** No less than all footage that there is by the end. */
+  private double total() {
+    Footage footage = studio.footage();
+    double largest =
+        Math.max(footage.shoots().sizeBytes(), ShootTable.sizeAt(footage, studio.horizonHours()));
+    double shoots = studio.horizonHours() / footage.shoots().everyHours();
+    return footage.onHandBytes() + largest * Math.max(1, shoots);
   }
 
   private void desk() {
@@ -164,12 +177,23 @@ final class Limits {
     DriveModel model = set.model();
     double life = mean(model.fails(), model.boughtAtHours());
     lives(set.drives(), life, "failures", List.of("drives", model.id(), "fails"));
+    unreadable(with(path, "read_errors"), set.readErrorsPerBit());
     set.latentDefects()
         .ifPresent(
             law -> lives(set.drives(), mean(law, 0), "defects", with(path, "latent_defects")));
     set.scrub().ifPresent(law -> every(mean(law, 0), MOST_RUNS, "scrubs", with(path, "scrub")));
     set.replaceAtHours()
         .ifPresent(age -> lives(set.drives(), age, "replacements", with(path, "replace_at")));
+  }
+
+  private void unreadable(List<String> path, double perBit) {
+    double bits = BITS * total();
+    if (!(bits * perBit <= MOST_UNREADABLE)) {
+      excess(
+          path,
+          number(bits * perBit) + " unreadable bits in one reading of all the footage",
+          "a chance such as 1e-15, and at most " + number(MOST_UNREADABLE) + " such bits");
+    }
   }
 
   private void feed(List<String> path, Feed feed, boolean behind) {

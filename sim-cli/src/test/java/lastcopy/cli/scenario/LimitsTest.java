@@ -21,6 +21,7 @@ class LimitsTest {
         "{fire: {rate: 1 %/year | {fire: {rate: 1e6 per day | 7:35 | mishaps | 20,000 per year",
         "tower: {rate: 1 %/year | tower: {rate: 1e6 per day | 9:17 | mishaps | 20,000 per year",
         "fails: 2 %/year | fails: {mean: 1 min} | 11:29 | failures in 5 years | 0.438 h",
+        "place: studio | read_errors: 1e-5 | 15:27 | unreadable bits | 1e-15",
         "place: studio | noticed: {checked_every: 0.001 s} | 15:23 | looks in 5 years | 15.8 s",
       })
   void tooMuch(String old, String by, String place, String found, String accepted) {
