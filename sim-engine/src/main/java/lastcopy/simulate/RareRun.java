@@ -141,7 +141,7 @@ final class RareRun {
 
   /** Whether a second stage that fell short goes on; doubted, only while plain ones take longer. */
   private boolean staysOn(Stage second, Tuning.Tuned tuned) {
-    return pilot.pays(second.tally.any.histories(), tuned)
+    return pilot.pays((double) second.tally.any.histories(), tuned)
         || doubt(second.tally, second.crew.one()).isEmpty();
   }
 
