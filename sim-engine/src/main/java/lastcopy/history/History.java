@@ -43,6 +43,7 @@ public final class History {
   private final Plan plan;
   private final Stage stage;
   private final Screen screen;
+  private final RandomShoots shoots;
 
   /** Plain histories of a layout under a seed. */
   public History(Studio studio, Layout layout, long seed) {
@@ -58,6 +59,7 @@ public final class History {
   History(Studio studio, Layout layout, long seed, Bias bias, boolean byCourse) {
     plan = Plan.of(studio, layout);
     stage = new Stage(plan, seed);
+    shoots = new RandomShoots(plan, stage.draws);
     if (byCourse && plan.evenShoots && plan.copy[0].startsFull()) {
       stage.calm.record();
     }
@@ -175,7 +177,7 @@ public final class History {
   private void simulateEvents() {
     stage.clear();
     if (!plan.evenShoots) {
-      stage.shoots = stage.offloads.random();
+      stage.shoots = shoots.until(plan.horizon);
     }
     stage.lives.start();
     stage.mishaps.start();

@@ -6,7 +6,8 @@ import lastcopy.law.Law;
  * A history in which one thing goes wrong and nothing else that matters up to the horizon: a copy
  * without redundancy goes, or a mishap takes what stands in one place, all come back, and what
  * replaced them lasts; other copies go only once the working copy has all again. Nothing is lost by
- * it if a copy that stands was up to date at that instant.
+ * it if a copy that stands was up to date at that instant, and hides nothing that a refill would
+ * meet.
  */
 final class LoneOutage {
 
@@ -15,6 +16,12 @@ final class LoneOutage {
   private final RepairTimes times;
   private final Course course;
   private final double[] limit;
+  private final RandomShoots shoots;
+  private final Noticed noticed;
+
+  /** Whether the working copy, while it stands, gives whatever is read from it. */
+  private final boolean workReads;
+
   private final boolean plain;
   private final double longestRefill;
   private final int[] single = new int[1];
@@ -31,11 +38,14 @@ final class LoneOutage {
     this.times = times;
     this.course = course;
     this.limit = limit;
-    boolean all = course != null;
+    shoots = new RandomShoots(plan, draws);
+    noticed = new Noticed(plan, draws);
+    workReads = hidesNothing(0) || plan.survives[0] > 0;
+    boolean all = plan.evenShoots ? course != null : plan.keepHours == Double.POSITIVE_INFINITY;
     for (int c = 0; c < plan.copies; c++) {
-      all &= plan.visits[c] == null && LoneSet.staysAsItIs(plan, c);
+      all &= plan.visits[c] == null;
     }
-    plain = all;
+    plain = all && workReads && plan.copy[0].startsFull();
     longestRefill = plain ? longestRefill(plan) : Double.POSITIVE_INFINITY;
   }
 
@@ -43,21 +53,47 @@ final class LoneOutage {
   private static double longestRefill(Plan plan) {
     double hours = 24;
     for (int c = 1; c < plan.copies; c++) {
-      hours += 2 * plan.shoots.total(plan.horizon) / plan.refillPerHour[0][c];
+      hours += 2 * plan.mostEverShot() / plan.refillPerHour[0][c];
     }
     return hours;
   }
 
-  /** Whether a source, however often it happens, only takes copies other than the working copy. */
+  /**
+   * Whether a source, however often it happens, takes nothing for good while the working copy
+   * stands, but for strikes at the desk that are noticed late.
+   */
   boolean sparesWork(int source) {
-    if (!plain) {
+    if (!workReads || !plan.copy[0].startsFull()) {
       return false;
     }
     if (source < plan.slots) {
       return plan.copyOfSlot[source] != 0;
     }
     Striker striker = plan.strikers[source - plan.slots];
-    return simple(striker) && !contains(striker.copies(), 0);
+    return switch (striker.kind()) {
+      case PLACE, BOX, SPOIL -> !striker.strikesCards() && !contains(striker.copies(), 0);
+      case STOP -> true;
+      case DELETION, MALWARE -> noticed.mayBeInTime(striker);
+    };
+  }
+
+  /** Whether a source that spares the working copy takes another copy, which is refilled. */
+  boolean takesOther(int source) {
+    return source < plan.slots
+        || switch (plan.strikers[source - plan.slots].kind()) {
+          case PLACE, BOX, SPOIL -> true;
+          case STOP, DELETION, MALWARE -> false;
+        };
+  }
+
+  /** Whether a source that spares the working copy strikes at the desk. */
+  boolean isAtDesk(int source) {
+    return source >= plan.slots && noticed.mayBeInTime(plan.strikers[source - plan.slots]);
+  }
+
+  /** Whether all strikes at the desk are noticed in time in the history of the draws. */
+  boolean isNoticedInTime(int source) {
+    return noticed.allInTime(plan.strikers[source - plan.slots]);
   }
 
   private static boolean simple(Striker striker) {
@@ -78,11 +114,14 @@ final class LoneOutage {
         : strikeLosesNothing(source, others);
   }
 
-  /** When a source happens for the first time. */
+  /** A time before which a source surely does not happen. */
   double first(int source) {
     if (source >= plan.slots) {
       double perHour = plan.strikers[source - plan.slots].perHour();
       return draws.untilNext(perHour, plan.firstStrikeKey[source - plan.slots]);
+    }
+    if (!agesByItself(source)) {
+      return 0;
     }
     long key = Draws.key(plan.slotSource[source], Draws.AGE, 0);
     double age = draws.remaining(plan.age[source], 0, key);
@@ -90,6 +129,9 @@ final class LoneOutage {
   }
 
   private boolean failureLosesNothing(int slot, double others) {
+    if (!agesByItself(slot)) {
+      return false;
+    }
     double at = first(slot);
     if (!(at <= plan.horizon)) {
       return true;
@@ -118,7 +160,7 @@ final class LoneOutage {
         return false;
       }
       for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-        if (draws.uniform(plan.firstLifeKey[s]) >= limit[s] || !lasts(s, back)) {
+        if (!agesByItself(s) || mayFail(s) || !lasts(s, back)) {
           return false;
         }
       }
@@ -133,14 +175,45 @@ final class LoneOutage {
     return from + life.remaining(plan.boughtAt[slot], draws.budget(key)) > plan.horizon;
   }
 
+  /** Whether the first drive of a slot fails by its own law, and is in service from the start. */
+  private boolean agesByItself(int slot) {
+    return !plan.shelf[plan.copyOfSlot[slot]]
+        && plan.batchOf[slot] < 0
+        && plan.lifeOff[slot] == null
+        && plan.replaceAt[slot] == Double.POSITIVE_INFINITY;
+  }
+
+  private boolean mayFail(int slot) {
+    return draws.uniform(plan.firstLifeKey[slot]) >= limit[slot];
+  }
+
   private boolean isHeldElsewhere(double at, int[] going) {
-    int e = course.entry(at, false);
+    int e = plan.evenShoots ? course.entry(at, false) : 0;
     for (int c = 1; e >= 0 && c < plan.copies; c++) {
-      if (!contains(going, c) && course.base(e, c) >= course.base(e, 0)) {
+      if (!contains(going, c) && givesAll(c) && isUpToDate(c, e, at)) {
         return true;
       }
     }
     return false;
+  }
+
+  private boolean isUpToDate(int copy, int entry, double at) {
+    return plan.evenShoots
+        ? course.base(entry, copy) >= course.base(entry, 0)
+        : shoots.areHeld(copy, at);
+  }
+
+  private boolean hidesNothing(int copy) {
+    return plan.readErrors[copy] == 0 && plan.defects[copy] == null;
+  }
+
+  /** Whether a refill from a copy surely reads all: nothing is hidden, or redundancy is whole. */
+  private boolean givesAll(int copy) {
+    boolean all = hidesNothing(copy) || plan.survives[copy] > 0;
+    for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1] && !hidesNothing(copy); s++) {
+      all &= !mayFail(s);
+    }
+    return all;
   }
 
   private static boolean contains(int[] copies, int copy) {

@@ -60,7 +60,7 @@ final class LoneSet {
   }
 
   /** Whether drives of a copy age by themselves, and are either whole or failed as a whole. */
-  static boolean staysAsItIs(Plan plan, int copy) {
+  private static boolean staysAsItIs(Plan plan, int copy) {
     boolean plain = !plan.shelf[copy] && plan.defects[copy] == null && plan.readErrors[copy] == 0;
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       plain &=

@@ -1,9 +1,7 @@
 package lastcopy.history;
 
-import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
-import lastcopy.random.SourceKey;
 
 /** Shoots: when they come, and what becomes of them where the working copy cannot take them. */
 final class Offloads implements Mechanism {
@@ -20,23 +18,6 @@ final class Offloads implements Mechanism {
 
   void clear() {
     waiting.clear();
-  }
-
-  /** The shoots of this history where they come at random. */
-  ShootTable random() {
-    double mean = plan.studio.footage().shoots().everyHours();
-    long source = SourceKey.of("shoot");
-    double[] times = new double[16];
-    int n = 0;
-    double at = stage.draws.untilNext(1 / mean, SourceKey.with(source, 0));
-    while (at <= plan.horizon) {
-      if (n == times.length) {
-        times = Arrays.copyOf(times, 2 * n);
-      }
-      times[n++] = at;
-      at += stage.draws.untilNext(1 / mean, SourceKey.with(source, n));
-    }
-    return ShootTable.at(plan.studio.footage(), Arrays.copyOf(times, n));
   }
 
   /** All bytes offloaded so far. */

@@ -221,7 +221,7 @@ final class Plan {
   }
 
   /** All that can ever be shot: exact for even shoots, for random ones never exceeded. */
-  private double mostEverShot() {
+  double mostEverShot() {
     if (evenShoots) {
       return shoots.total(horizon);
     }

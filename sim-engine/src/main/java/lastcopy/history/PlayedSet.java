@@ -41,6 +41,7 @@ final class PlayedSet {
 
   private final double[] swap;
   private int down;
+  private boolean wasBare;
 
   /**
    * The set of a copy.
@@ -127,8 +128,17 @@ final class PlayedSet {
     }
   }
 
+  /**
+   * Whether then, in the history last played, the working copy without redundancy might have hidden
+   * bits from whoever read it.
+   */
+  boolean mayHideFromRefills() {
+    return copy == 0 && wasBare && plan.readErrors[copy] > 0;
+  }
+
   private void start() {
     down = 0;
+    wasBare = false;
     frailty.clear();
     Arrays.fill(generation, first, end, 0);
     Arrays.fill(failures, first, end, 0);
@@ -164,6 +174,7 @@ final class PlayedSet {
     up[slot] = false;
     swap[slot] = NEVER;
     down++;
+    wasBare |= down == plan.survives[copy];
     int k = failures[slot]++;
     next[slot] = times.replacedAt(slot, k, at) + times.rebuildHours(slot, k, 0);
     strainChanged(at);

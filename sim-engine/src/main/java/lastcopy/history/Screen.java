@@ -28,6 +28,11 @@ final class Screen {
   /** Those of them that spare the working copy come first, in any number. */
   private final int sparing;
 
+  /** Of those that spare it, which take it only if they are noticed late. */
+  private final boolean[] atDesk;
+
+  private final boolean anyAtDesk;
+
   private final long[] firstKey;
 
   private final double[] firstLimit;
@@ -73,6 +78,13 @@ final class Screen {
             .toArray();
     int[] spare = IntStream.of(all).filter(outage::sparesWork).toArray();
     sparing = spare.length;
+    atDesk = new boolean[sparing];
+    boolean desk = false;
+    for (int i = 0; i < sparing; i++) {
+      atDesk[i] = outage.isAtDesk(spare[i]);
+      desk |= atDesk[i];
+    }
+    anyAtDesk = desk;
     serious =
         IntStream.concat(IntStream.of(spare), IntStream.of(all).filter(i -> !outage.sparesWork(i)))
             .toArray();
@@ -129,12 +141,25 @@ final class Screen {
     if ((safe >>> i & 1) == 0) {
       return false;
     }
-    // While the working copy stands it holds whatever the others do: what takes them is no loss.
-    if (only[i] < 0) {
+    if (only[i] < 0 && !anyAtDesk) {
       return true;
     }
     draws.start(number);
-    return outage.losesNothing(only[i], firstOfSparing());
+    if (isNoticedLate()) {
+      return false;
+    }
+    // While the working copy stands it holds whatever the others do: what takes them is no loss.
+    return only[i] < 0 || outage.losesNothing(only[i], firstOfSparing());
+  }
+
+  private boolean isNoticedLate() {
+    for (int i = 0; i < sparing; i++) {
+      boolean happens = atDesk[i] && draws.uniform(firstKey[i]) >= firstLimit[i];
+      if (happens && !outage.isNoticedInTime(serious[i])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void decide() {
@@ -157,9 +182,21 @@ final class Screen {
       for (long left = safe & set.happens(block, limit); left != 0; left &= left - 1) {
         int i = Long.numberOfTrailingZeros(left);
         draws.start(block.number(i));
-        safe &= set.fails() ? ~(1L << i) : -1;
+        boolean hides = set.fails() || (set.mayHideFromRefills() && takesOther(i));
+        safe &= hides ? ~(1L << i) : -1;
       }
     }
+  }
+
+  /** Whether, in a history of the block, a copy may go that is refilled from the working copy. */
+  private boolean takesOther(int history) {
+    for (int s = 0; s < sparing; s++) {
+      long below = Block.below(firstLimit[s]);
+      if (outage.takesOther(serious[s]) && block.isAtLeast(below, history, firstKey[s]) != 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A time before which surely nothing happens that spares the working copy. */

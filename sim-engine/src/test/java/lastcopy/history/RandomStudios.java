@@ -105,6 +105,19 @@ final class RandomStudios {
     return without(set -> set);
   }
 
+  /** The whole model, half of it without tricks, with shoots that come at random. */
+  Studio nextOfRandomShoots() {
+    Studio drawn = half() ? next() : nextWithoutTricks();
+    Footage f = drawn.footage();
+    Shoots random =
+        new Shoots(f.shoots().everyHours(), f.shoots().sizeBytes(), Shoots.Spacing.RANDOM);
+    Footage footage =
+        new Footage(
+            f.onHandBytes(), random, f.growthPerYear(), f.keepHours(), GB, OptionalDouble.empty());
+    return new Studio(
+        "random", drawn.years(), Optional.empty(), footage, drawn.desk(), drawn.layouts());
+  }
+
   private Studio without(UnaryOperator<Medium.DriveSet> tricks) {
     Studio drawn = next();
     Footage f = drawn.footage();

@@ -44,12 +44,18 @@ class WholeModelTest {
    * it loses: ledgers that want no time are screened, stories never.
    */
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void screenedAsPlayed(boolean setsWithTricks) {
-    RandomStudios studios = new RandomStudios(44);
+  @ValueSource(strings = {"no tricks", "tricks", "whole", "whole, unlikely", "at random"})
+  void screenedAsPlayed(String kind) {
+    RandomStudios studios = new RandomStudios(44, kind.equals("whole, unlikely"));
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = setsWithTricks ? studios.nextOfSetsWithTricks() : studios.nextWithoutTricks();
+      Studio studio =
+          switch (kind) {
+            case "no tricks" -> studios.nextWithoutTricks();
+            case "tricks" -> studios.nextOfSetsWithTricks();
+            case "at random" -> studios.nextOfRandomShoots();
+            default -> studios.next();
+          };
       History history = new History(studio, studio.layouts().get(0), 5);
       for (int k = 0; k < 5 * HISTORIES; k++) {
         Log screened = new Log(false);
