@@ -6,7 +6,7 @@ import java.util.concurrent.TimeUnit;
 /** Ctrl-C: asks the simulation to stop and lets the program print what there is. */
 final class Interruption {
 
-  private static final long PATIENCE_SECONDS = 20;
+  private static final long PATIENCE_SECONDS = 60;
 
   private final CountDownLatch printed = new CountDownLatch(1);
   private volatile boolean asked;
@@ -41,7 +41,7 @@ final class Interruption {
     ask();
     try {
       if (!printed.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        System.err.println("lastcopy: stopped before anything could be printed");
+        System.err.println("lastcopy: stopped before everything was written");
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lastcopy.footage.ShootTable;
 import lastcopy.law.Law;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.DriveModel;
@@ -141,13 +142,24 @@ final class Limits {
     count(copies(layout), MOST_COPIES, "copies", path);
     double drives =
         layout.copies().stream()
-            .mapToDouble(
-                copy ->
-                    (double) turns(copy) * copy.driveSet().map(Medium.DriveSet::drives).orElse(0))
+            .mapToDouble(copy -> turns(copy) * copy.driveSet().map(this::drives).orElse(0.0))
             .sum();
-    count(drives, MOST_DRIVES, "drives in a layout", path);
+    String what = "drives in a layout, with those that shelves need for all footage";
+    count(drives, MOST_DRIVES, what, path);
     String working = layout.workingCopy().id();
     layout.copies().forEach(copy -> copy(with(path, copy.id()), copy, working));
+  }
+
+  /** A shelf has a drive more whenever the footage needs one. */
+  private double drives(Medium.DriveSet set) {
+    boolean grows = set.arrangement() == Arrangement.SHELF && found.isEmpty();
+    double needed = grows ? shotByTheEnd() / set.model().sizeBytes() : 0;
+    return Math.max(set.drives(), Math.ceil(needed));
+  }
+
+  private double shotByTheEnd() {
+    double horizon = studio.horizonHours();
+    return ShootTable.even(studio.footage(), horizon).total(horizon);
   }
 
   private void copy(List<String> path, Copy copy, String working) {

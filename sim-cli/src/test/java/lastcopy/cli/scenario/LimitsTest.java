@@ -43,6 +43,18 @@ class LimitsTest {
   }
 
   @Test
+  void shelvesGrow() {
+    String text =
+        Texts.withDrive("size: 1 MB, fails: 2 %/year")
+            .replace("studio, drives: 1 x desk", "studio, drives: 2 x desk, arrangement: shelf");
+    assertThat(Texts.problems(text))
+        .singleElement()
+        .asString()
+        .startsWith("demo.yaml:15:7: found 24,960,001 drives in a layout")
+        .endsWith("accepted: at most 5,000.");
+  }
+
+  @Test
   void layouts() {
     StringBuilder text = new StringBuilder(Texts.VALID);
     for (int i = 0; i < Limits.MOST_LAYOUTS; i++) {
