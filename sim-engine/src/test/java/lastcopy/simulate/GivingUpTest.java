@@ -105,6 +105,7 @@ class GivingUpTest {
     alone.end();
     assertThat(tally.histories).isEqualTo(1);
     assertThat(tally.causes.get("drive").events).isEqualTo(alone.causes.get("drive").events);
+    assertThat(tally.time.recoveries(0.95)).isNotEmpty().isEqualTo(alone.time.recoveries(0.95));
     assertThat(tally.time.exposure(1, 0.95)).isEqualTo(alone.time.exposure(1, 0.95));
   }
 

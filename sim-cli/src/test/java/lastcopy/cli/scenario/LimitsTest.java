@@ -43,6 +43,15 @@ class LimitsTest {
   }
 
   @Test
+  void visits() {
+    String rotation = "rotation: {drives: 2, every: 6 min}, feed: {from: main, visits: 1 min}";
+    assertThat(Texts.problems(Texts.withFar("drives: 1 x desk, " + rotation)))
+        .singleElement()
+        .asString()
+        .contains("found 438,000 visits in 5 years; accepted: at most 100,000");
+  }
+
+  @Test
   void shelvesGrow() {
     String text =
         Texts.withDrive("size: 1 MB, fails: 2 %/year")
