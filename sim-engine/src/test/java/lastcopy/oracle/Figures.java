@@ -64,6 +64,7 @@ final class Figures {
     figures.put("bare days", mean(result.exposure().singleCopyDays()));
     figures.put("fragile days", mean(result.exposure().noRedundancyDays()));
     figures.put("days away", mean(result.exposure().noWorkingCopyDays()));
+    figures.put("refilling days", mean(result.exposure().refillingDays()));
     figures.put("most bare bytes", mean(result.exposure().largestSingleCopyBytes()));
     return figures;
   }
@@ -87,6 +88,7 @@ final class Figures {
     figures.put("bare days", mean(outcomes, o -> o.bareHours * toDays));
     figures.put("fragile days", mean(outcomes, o -> o.fragileHours * toDays));
     figures.put("days away", mean(outcomes, o -> o.awayHours * toDays));
+    figures.put("refilling days", mean(outcomes, o -> o.refillHours * toDays));
     figures.put("most bare bytes", mean(outcomes, o -> o.mostBare));
     return figures;
   }

@@ -8,5 +8,6 @@ final class Outcome {
   double bareHours;
   double fragileHours;
   double awayHours;
+  double refillHours;
   double mostBare;
 }

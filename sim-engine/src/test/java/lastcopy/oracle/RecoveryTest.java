@@ -102,19 +102,64 @@ class RecoveryTest {
     assertThat(one.wholeHours().orElseThrow().value()).isCloseTo(9, within(1e-6));
   }
 
+  /**
+   * Days of a year: 47 h without hardware, 20 h more until the refill is complete. Red if only the
+   * hours without hardware are counted as refilling.
+   */
+  @Test
+  void refillingLastsUntilAllIsBack() {
+    LayoutResult.Exposure exposure =
+        result(new Delay.Lawful(new Fixed(7)), new Fixed(40), 5).exposure();
+    double days = 365 / HORIZON;
+    assertThat(exposure.noWorkingCopyDays().value()).isCloseTo(47 * days, within(1e-6));
+    assertThat(exposure.refillingDays().value()).isCloseTo((47 + 20) * days, within(1e-6));
+  }
+
+  /**
+   * A working copy that lives exponentially, M on average, is gone for 47 h and refilled in R h,
+   * within which it may die again: N lives until one of them outlasts its refill, N geometric with
+   * p = e^(−R/M). By Wald's equation (Ross, Stochastic Processes, theorem 3.3.2, from memory) all
+   * is back after (47 + E min(X, R))/p on average, with E min(X, R) = M(1 − p), and work last goes
+   * on an R before that. The horizon cuts short one of 500 in each history, a tenth of an error.
+   * Red if an interruption starts anew at each failure.
+   */
+  @Test
+  void oneInterruptionLastsThroughFurtherFailures() {
+    double mean = 200;
+    double refill = 100;
+    Part main =
+        eternal("main")
+            .lives(new Exponential(mean))
+            .noticed(new Delay.Lawful(new Fixed(7)))
+            .arrives(new Fixed(40));
+    Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(100 / refill);
+    LayoutResult result =
+        Figures.resultOf(
+            studio(200_000, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20, 1);
+    LayoutResult.Recovery one = result.recoveries().get(0);
+    double outlasts = Math.exp(-refill / mean);
+    double whole = (47 + mean * (1 - outlasts)) / outlasts;
+    assertThat(result.recoveries()).hasSize(1);
+    agrees(one.wholeHours().orElseThrow(), whole);
+    agrees(one.workHours(), whole - refill);
+  }
+
   private static LayoutResult.Recovery after(Delay noticed, lastcopy.law.Law wait) {
     return after(noticed, wait, 5);
   }
 
   private static LayoutResult.Recovery after(
       Delay noticed, lastcopy.law.Law wait, double restores) {
-    Part main = eternal("main").lives(new Fixed(1_000)).noticed(noticed).arrives(wait);
-    Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(restores);
-    LayoutResult result =
-        Figures.resultOf(
-            studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20_000, 1);
+    LayoutResult result = result(noticed, wait, restores);
     assertThat(result.recoveries()).hasSize(1);
     return result.recoveries().get(0);
+  }
+
+  private static LayoutResult result(Delay noticed, lastcopy.law.Law wait, double restores) {
+    Part main = eternal("main").lives(new Fixed(1_000)).noticed(noticed).arrives(wait);
+    Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(restores);
+    return Figures.resultOf(
+        studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20_000, 1);
   }
 
   /** Within 4.89 standard errors, an alarm rate of 1e-6 by the normal limit. */

@@ -31,6 +31,10 @@ final class Refilling {
     }
   }
 
+  boolean isRunning() {
+    return running != null;
+  }
+
   boolean reads(Vault vault) {
     return running != null && running.source == vault;
   }

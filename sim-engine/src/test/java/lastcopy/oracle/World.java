@@ -171,6 +171,7 @@ final class World {
     }
     outcome.fragileHours += fragile ? hours : 0;
     outcome.awayHours += main().gone ? hours : 0;
+    outcome.refillHours += main().gone || refilling.isRunning() ? hours : 0;
   }
 
   /** Whether anything is lost now, and how bare the rest stands. */
