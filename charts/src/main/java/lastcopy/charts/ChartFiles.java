@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import lastcopy.simulate.Comparison;
+import lastcopy.experiment.Comparison;
 import org.jfree.chart.JFreeChart;
 
 /** Writes charts to files, each whole or not at all. */

@@ -2,9 +2,9 @@ package lastcopy.charts;
 
 import java.time.LocalDate;
 import java.util.List;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.Point;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.Point;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;

@@ -7,7 +7,7 @@ import java.awt.Stroke;
 import java.awt.geom.Line2D;
 import java.time.LocalDate;
 import java.util.Locale;
-import lastcopy.simulate.Comparison;
+import lastcopy.experiment.Comparison;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.Exposure;
+import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.Exposure;
-import lastcopy.simulate.LayoutResult.Point;
 
 /** A result made by hand: three layouts with constant yearly hazards. */
 final class Sample {

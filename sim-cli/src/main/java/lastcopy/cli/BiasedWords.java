@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.charts.ByteUnit;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.LayoutResult;
 
 /** Says that a story is of a biased history, and how unlikely a loss is without the bias. */
 final class BiasedWords {

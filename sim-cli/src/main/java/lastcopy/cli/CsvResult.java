@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import lastcopy.charts.WholeFile;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Point;
-import lastcopy.simulate.LayoutResult.Recovery;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
 
 /** The rows of summary.csv: one for each layout. */
 final class CsvSummary {

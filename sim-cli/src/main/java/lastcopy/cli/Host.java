@@ -3,10 +3,10 @@ package lastcopy.cli;
 import java.io.PrintStream;
 import java.time.LocalDate;
 import java.util.function.Supplier;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
 
 /**
  * What a command needs of the world around it, so that tests can give another.

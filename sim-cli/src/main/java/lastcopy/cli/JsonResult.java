@@ -6,14 +6,14 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Exposure;
+import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
 import lastcopy.outlook.Omission;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Exposure;
-import lastcopy.simulate.LayoutResult.Point;
-import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A comparison as JSON, format {@code lastcopy-result/1}; no number is rounded. */
 final class JsonResult {

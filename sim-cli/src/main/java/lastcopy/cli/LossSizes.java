@@ -3,9 +3,9 @@ package lastcopy.cli;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.charts.ByteUnit;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.Point;
 
 /**
  * How much those lose that lose anything: the amount that half of them lose or more, and the one

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import lastcopy.charts.ChartException;
 import lastcopy.charts.ChartFiles;
-import lastcopy.simulate.Comparison;
+import lastcopy.experiment.Comparison;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

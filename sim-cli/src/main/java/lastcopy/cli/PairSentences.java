@@ -8,10 +8,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lastcopy.charts.ByteUnit;
 import lastcopy.charts.OutOf;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.Comparison.Pair;
-import lastcopy.simulate.LayoutResult;
 
 /** Sentences that compare two layouts: the difference in studios first, then how many times. */
 final class PairSentences {

@@ -1,11 +1,11 @@
 package lastcopy.cli;
 
 import java.util.function.LongSupplier;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.NothingSimulatedException;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.NothingSimulatedException;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
 
 /**
  * Simulates on a virtual machine that has its quick compiler only, which is done first with what is

@@ -1,9 +1,9 @@
 package lastcopy.cli;
 
 import java.util.OptionalLong;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.Method;
-import lastcopy.simulate.Settings;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -7,16 +7,16 @@ import java.util.Locale;
 import java.util.Optional;
 import lastcopy.charts.ByteUnit;
 import lastcopy.charts.OutOf;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Life;
-import lastcopy.simulate.LossSearch;
-import lastcopy.simulate.SearchLimit;
-import lastcopy.simulate.Searching;
-import lastcopy.simulate.Stories;
-import lastcopy.simulate.Story;
-import lastcopy.simulate.Survey;
-import lastcopy.simulate.UnlikelyLosses;
+import lastcopy.story.Life;
+import lastcopy.story.LossSearch;
+import lastcopy.story.SearchLimit;
+import lastcopy.story.Searching;
+import lastcopy.story.Stories;
+import lastcopy.story.Story;
+import lastcopy.story.Survey;
+import lastcopy.story.UnlikelyLosses;
 
 /** Chooses the history to tell, and says in words how it was chosen. */
 final class StoryChoice {

@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Loss;
-import lastcopy.simulate.Hindsight;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Peril;
-import lastcopy.simulate.Story;
+import lastcopy.story.MissingSafeguard;
+import lastcopy.story.Moment;
+import lastcopy.story.NearMiss;
+import lastcopy.story.Story;
 
 /** The end of a story in words: what was lost and why, or how nearly, and what to make of it. */
 final class StoryEnding {
@@ -55,7 +55,7 @@ final class StoryEnding {
         most = moment.happening().bytes();
       }
     }
-    return most > 0 ? focus : story.peril().map(Peril::moment).orElse(0);
+    return most > 0 ? focus : story.peril().map(NearMiss::moment).orElse(0);
   }
 
   /** What was lost, in one sentence. */
@@ -100,11 +100,13 @@ final class StoryEnding {
     String which =
         story.losses().size() == 1 ? "" : " (the largest loss, " + clock.day(loss.hours()) + ")";
     lines.add("Why" + which + ": " + loss.happening().subject() + ".");
-    Map<Hindsight.Lack, List<Hindsight>> alike =
-        Hindsight.of(story, focus()).stream()
+    Map<MissingSafeguard.Lack, List<MissingSafeguard>> alike =
+        MissingSafeguard.of(story, focus()).stream()
             .collect(
                 Collectors.groupingBy(
-                    Hindsight::lack, () -> new EnumMap<>(Hindsight.Lack.class), toList()));
+                    MissingSafeguard::lack,
+                    () -> new EnumMap<>(MissingSafeguard.Lack.class),
+                    toList()));
     alike.values().forEach(some -> lines.add(words(some)));
     return lines;
   }
@@ -142,7 +144,7 @@ final class StoryEnding {
                     escape(p)));
   }
 
-  private String escape(Peril peril) {
+  private String escape(NearMiss peril) {
     return Double.isInfinite(peril.escapedBy())
         ? ""
         : String.format(
@@ -151,10 +153,10 @@ final class StoryEnding {
   }
 
   /** What was missing in one way, at one copy or at several. */
-  private String words(List<Hindsight> alike) {
+  private String words(List<MissingSafeguard> alike) {
     String copy =
         alike.stream().map(h -> sentences.name(h.copy())).collect(Collectors.joining(" and "));
-    Hindsight missing = alike.get(0);
+    MissingSafeguard missing = alike.get(0);
     boolean known = Double.isFinite(missing.hours());
     String span = known ? StoryClock.span(missing.hours()) : "some time";
     return switch (missing.lack()) {

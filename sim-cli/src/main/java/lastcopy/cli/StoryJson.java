@@ -11,8 +11,8 @@ import lastcopy.history.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Story;
+import lastcopy.story.Moment;
+import lastcopy.story.Story;
 
 /** A told history as JSON, format {@code lastcopy-story/1}; no number is rounded. */
 final class StoryJson {

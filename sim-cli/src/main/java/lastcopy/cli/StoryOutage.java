@@ -4,8 +4,8 @@ import java.util.List;
 import lastcopy.history.Happening.Kind;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Story;
+import lastcopy.story.Moment;
+import lastcopy.story.Story;
 
 /** How a copy went, where no happening of the same instant says it. */
 final class StoryOutage {

@@ -3,8 +3,8 @@ package lastcopy.cli;
 import java.util.stream.IntStream;
 import lastcopy.history.Scene;
 import lastcopy.scenario.Copy;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Story;
+import lastcopy.story.Moment;
+import lastcopy.story.Story;
 
 /** What comes back, and from where: read from what the copies hold before and after. */
 final class StoryReturn {

@@ -5,7 +5,7 @@ import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
-import lastcopy.simulate.Story;
+import lastcopy.story.Story;
 
 /** A sentence for each kind of happening. */
 final class StorySentences {

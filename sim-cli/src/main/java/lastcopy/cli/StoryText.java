@@ -7,7 +7,7 @@ import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.Story;
+import lastcopy.story.Story;
 
 /** A told history as text for a terminal of 80 columns or a pipe. */
 final class StoryText {

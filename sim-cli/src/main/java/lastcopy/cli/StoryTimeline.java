@@ -11,8 +11,8 @@ import lastcopy.history.Scene;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Units;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Story;
+import lastcopy.story.Moment;
+import lastcopy.story.Story;
 
 /** The happenings of a story one after another: years headed, quiet stretches in one line. */
 final class StoryTimeline {

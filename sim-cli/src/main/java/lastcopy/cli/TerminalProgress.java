@@ -3,8 +3,8 @@ package lastcopy.cli;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Searching;
+import lastcopy.experiment.Progress;
+import lastcopy.story.Searching;
 
 /** One line on a terminal that tells how far it is, for runs of over a second. */
 final class TerminalProgress implements Progress, Searching {

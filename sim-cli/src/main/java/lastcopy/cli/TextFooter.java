@@ -6,9 +6,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.charts.ByteUnit;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
 
 /** The end of a report: warnings, cautions, and how the figures were made. */
 final class TextFooter {

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.charts.ByteUnit;
 import lastcopy.charts.OutOf;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A comparison as text for a terminal of 80 columns or a pipe. */
 final class TextReport {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Story;
+import lastcopy.story.Story;
 
 /**
  * What a search for a story came to.

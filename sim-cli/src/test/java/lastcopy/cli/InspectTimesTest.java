@@ -8,7 +8,7 @@ import java.util.List;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Loss;
 import lastcopy.outlook.FeedOutlook;
-import lastcopy.simulate.Story;
+import lastcopy.story.Story;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -116,7 +116,7 @@ class InspectTimesTest {
     Written studio = layout("main: {drives: " + drives + ", noticed: 1 day, wait: 2 days}");
     double said = studio.outlook("main").rebuildHours().orElseThrow();
     for (long number = 0; number < 200; number++) {
-      List<lastcopy.simulate.Moment> moments = studio.tell(number).moments();
+      List<lastcopy.story.Moment> moments = studio.tell(number).moments();
       for (int i = 0; i + 1 < moments.size(); i++) {
         var failed = moments.get(i);
         var ready = moments.get(i + 1);

@@ -6,8 +6,8 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -3,14 +3,14 @@ package lastcopy.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Exposure;
+import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.Comparison.Pair;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Exposure;
-import lastcopy.simulate.LayoutResult.Point;
-import lastcopy.simulate.LayoutResult.Recovery;
 
 /** A result made by hand: three layouts, the last never seen to lose. */
 final class Sample {

@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lastcopy.charts.OutOf;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.outlook.Omission;
-import lastcopy.simulate.LayoutResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -163,7 +163,7 @@ class WritersTest {
     var rare = Sample.layout("b", "words ".repeat(60), Sample.seen(2e-6, 1e-6), true);
     var base = Sample.result(false);
     var wide =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             longWord, 5, base.currency(), 1, 0.95, false, List.of(layout, rare), List.of());
     String text = TextReport.of(wide, warning(longWord), true);
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
@@ -209,7 +209,7 @@ class WritersTest {
             List.of("Few decide."),
             List.of("There was no time."));
     var result =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             "s", 1, Optional.empty(), 1, 0.95, true, List.of(doubted), List.of());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     JsonResult.write(result, List.of(), out);
@@ -236,7 +236,7 @@ class WritersTest {
             Sample.of(1.3),
             Sample.seen(0.001, 0.002));
     var same =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             "s", 1, base.currency(), 1, 0.95, true, base.layouts(), List.of(pair));
     assertThat(PairSentences.of(same, new OutOf(1_000)))
         .containsExactly(
@@ -256,7 +256,7 @@ class WritersTest {
             Sample.of(0.125),
             Sample.seen(-0.062, 0.002));
     var reversed =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             "s",
             5,
             base.currency(),
@@ -287,7 +287,7 @@ class WritersTest {
             Sample.of(5e11),
             Sample.seen(0.008, 0.0002));
     var both =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             "s", 5, base.currency(), 1, 0.95, true, List.of(often, rare), List.of(pair));
     String text = TextReport.of(both, NOTHING, false);
     assertThat(text)
@@ -310,7 +310,7 @@ class WritersTest {
     var base = Sample.result(true);
     assertThat(TextReport.of(base, NOTHING, false)).contains("electrician");
     var quiet =
-        new lastcopy.simulate.Comparison(
+        new lastcopy.experiment.Comparison(
             "s", 5, base.currency(), 1, 0.95, true, List.of(base.layouts().get(2)), List.of());
     assertThat(TextReport.of(quiet, NOTHING, false)).doesNotContain("electrician");
   }

@@ -10,19 +10,19 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.history.Happening;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Warning;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Method;
-import lastcopy.simulate.Moment;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
 import lastcopy.simulate.Simulation;
-import lastcopy.simulate.Stories;
-import lastcopy.simulate.Story;
+import lastcopy.story.Moment;
+import lastcopy.story.Stories;
+import lastcopy.story.Story;
 
 /**
  * A studio as a file says it, for tests that hold words against what the engine does. The layout is

@@ -3,10 +3,10 @@ package lastcopy.prove;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Method;
 
 /** How this program gets a figure. */
 public sealed interface Figure permits Figure.Computed, Figure.Simulated {

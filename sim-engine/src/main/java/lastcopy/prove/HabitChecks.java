@@ -4,13 +4,13 @@ import static lastcopy.prove.Reference.approximation;
 
 import lastcopy.exact.PlannedReplacement;
 import lastcopy.exact.RepairablePair;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Law;
 import lastcopy.law.Never;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Units;
-import lastcopy.simulate.LayoutResult;
 
 /** Copies in two places, deletions, planned replacement and drives that take turns. */
 final class HabitChecks {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import lastcopy.exact.LatentPair;
 import lastcopy.exact.SharedFrailty;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
@@ -17,7 +18,6 @@ import lastcopy.law.Law;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
-import lastcopy.simulate.LayoutResult;
 
 /** What hides until a rebuild: batches, unreadable spots and bits. */
 final class HiddenChecks {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Method;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
 import lastcopy.simulate.Simulation;
 
 /**

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Method;
 
 /** Collects the checks of one topic; the source stands for all checks that follow it. */
 final class Topic {

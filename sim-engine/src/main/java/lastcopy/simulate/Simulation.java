@@ -9,10 +9,27 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.NothingSimulatedException;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.history.History;
+import lastcopy.parallel.OrderedChunks;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.NoWayToLose;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.count.Chunk;
+import lastcopy.simulate.count.Figures;
+import lastcopy.simulate.count.Goal;
+import lastcopy.simulate.count.LossTally;
+import lastcopy.simulate.count.Thresholds;
+import lastcopy.simulate.rare.Biasable;
+import lastcopy.simulate.rare.EngineHistories;
+import lastcopy.simulate.rare.Pilot;
+import lastcopy.simulate.rare.RareFigures;
+import lastcopy.simulate.rare.RareRun;
+import lastcopy.simulate.rare.Tuning;
 
 /**
  * Many histories of each layout of a studio: chunks of history numbers, simulated on threads,
@@ -29,7 +46,7 @@ public final class Simulation {
   static final long LEAST_LOSSES = 30;
 
   /** Makes histories of a layout that can be biased, by seed. */
-  interface Biasables {
+  public interface Biasables {
     /** Those of a layout. */
     LongFunction<Biasable> of(Layout layout);
   }
@@ -64,6 +81,7 @@ public final class Simulation {
 
   private final Studio studio;
   private final Settings settings;
+  private final Goal goal;
   private final Progress progress;
   private final Biasables biased;
   private final Thresholds thresholds;
@@ -86,6 +104,7 @@ public final class Simulation {
   private Simulation(Studio studio, Settings settings, Progress progress, Biasables biased) {
     this.studio = studio;
     this.settings = settings;
+    goal = Goal.of(settings);
     this.progress = progress;
     this.biased = biased;
     thresholds = Thresholds.of(studio);
@@ -146,8 +165,8 @@ public final class Simulation {
 
   /** Whether it came to its own end. */
   private boolean simulate(ExecutorService threads) {
-    Ahead<Chunk> chunks =
-        new Ahead<>(
+    OrderedChunks<Chunk> chunks =
+        new OrderedChunks<>(
             threads,
             settings.threads(),
             Chunk.SIZE,
@@ -324,9 +343,8 @@ public final class Simulation {
         if (!piloting && (merged >= nextLook[l] || last)) {
           Figures figures = totals.results(l).figures(tally);
           totals.reached[l] =
-              tally.losses >= Math.min(LEAST_LOSSES, tally.histories)
-                  && settings.preciseEnough(figures);
-          shareOfOne[l] = settings.share(figures) / merged;
+              tally.losses >= Math.min(LEAST_LOSSES, tally.histories) && goal.isReached(figures);
+          shareOfOne[l] = goal.share(figures) / merged;
           // With a cap on histories every layout goes on to it, as asked.
           boolean idle = isIdle(l, merged);
           totals.reached[l] |= idle && safe[l];
@@ -371,7 +389,7 @@ public final class Simulation {
 
       @Override
       public boolean merged(RareFigures figures) {
-        double now = Math.min(1, Math.max(settings.share(figures), timeShare()));
+        double now = Math.min(1, Math.max(goal.share(figures), timeShare()));
         share = Math.max(share, now); // the second stage begins anew
         tell(layout, figures.tally().any.histories(), figures, share);
         return !givesUp();

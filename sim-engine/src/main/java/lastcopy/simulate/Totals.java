@@ -4,10 +4,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Settings;
 import lastcopy.interval.IndependentRatio;
 import lastcopy.interval.PairedRatio;
 import lastcopy.interval.RatioEstimate;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.count.Caveats;
+import lastcopy.simulate.count.Chunk;
+import lastcopy.simulate.count.LossTally;
+import lastcopy.simulate.count.Thresholds;
+import lastcopy.simulate.rare.RareTally;
+import lastcopy.simulate.rare.Results;
 
 /** What merged chunks say: a tally for each layout, joint counts for each pair. */
 final class Totals {

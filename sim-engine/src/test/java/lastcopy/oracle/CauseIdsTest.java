@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
@@ -25,7 +26,6 @@ import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult;
 import org.junit.jupiter.api.Test;
 
 /**

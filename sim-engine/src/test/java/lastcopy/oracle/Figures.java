@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.Method;
-import lastcopy.simulate.Progress;
-import lastcopy.simulate.Settings;
 import lastcopy.simulate.Simulation;
 
 /**

@@ -9,13 +9,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Rate;
-import lastcopy.simulate.LayoutResult;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -8,15 +8,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Point;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 
@@ -16,9 +20,9 @@ import lastcopy.scenario.Studio;
  * a chance over 99 %) from about 7.3 standard errors on: with N histories at p that is
  * 7.3·√((1−p)/(pN)) of p. The seed is fixed and was never chosen.
  */
-final class Agreement {
+public final class Agreement {
 
-  static final double ALARM = 1e-6;
+  public static final double ALARM = 1e-6;
   static final long SEED = 1;
 
   /** Histories of an ordinary check: an error of 1.7 % at p = 0.5 and of 5 % at p = 0.1 shows. */
@@ -52,7 +56,7 @@ final class Agreement {
         .get(0);
   }
 
-  static void agrees(Estimate estimate, double exact) {
+  public static void agrees(Estimate estimate, double exact) {
     assertThat(exact)
         .as("exact answer against %s", estimate)
         .isBetween(estimate.low(), estimate.high());

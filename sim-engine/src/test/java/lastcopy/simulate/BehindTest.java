@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.DoubleUnaryOperator;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Competing;
 import lastcopy.law.Exponential;
@@ -29,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * counts at another level than its hazard, or if the hours are taken from another course; if levels
  * did not tell what is behind, the intervals would be wider than is asked for.
  */
-class BehindTest {
+public class BehindTest {
 
   private static final double HOURS = 5 * Units.HOURS_PER_YEAR;
   private static final double WEEK = Units.HOURS_PER_WEEK;
@@ -70,7 +74,7 @@ class BehindTest {
   }
 
   /** A mirror that takes three days to heal, and a copy to which each shoot goes in an hour. */
-  static Studio mirror() {
+  public static Studio mirror() {
     CopyMaker main =
         CopyMaker.set("main", Arrangement.MIRROR, 2)
             .life(new Exponential(1 / LAMBDA))
@@ -85,7 +89,7 @@ class BehindTest {
    * its way: 2λ² times the three days that the first could have failed in, over all hours in which
    * a shoot waits.
    */
-  static double mirrorLoses() {
+  public static double mirrorLoses() {
     return overWaits(1, t -> 2 * LAMBDA * LAMBDA * 72 * t);
   }
 

@@ -4,10 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
 import lastcopy.history.Bias;
 import lastcopy.history.Ledger;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.rare.Biasable;
+import lastcopy.simulate.rare.Channels;
+import lastcopy.simulate.rare.StandIn;
 import org.junit.jupiter.api.Test;
 
 /**

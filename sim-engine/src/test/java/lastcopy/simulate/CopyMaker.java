@@ -22,10 +22,10 @@ import lastcopy.scenario.Units;
  * Makes one copy for a test. Unless told otherwise its failures are seen and replaced at once, it
  * stands where nothing happens, starts full and gives data back in next to no time.
  */
-final class CopyMaker {
+public final class CopyMaker {
 
   /** So fast (bytes per second) that a terabyte crosses in a nanosecond: time drops out. */
-  static final double AT_ONCE = 1e21;
+  public static final double AT_ONCE = 1e21;
 
   private static final double DRIVE_BYTES = 1_000 * Units.TB;
 
@@ -66,17 +66,17 @@ final class CopyMaker {
   }
 
   /** One drive of a law of life. */
-  static CopyMaker single(String id, Law life) {
+  public static CopyMaker single(String id, Law life) {
     return set(id, Arrangement.SINGLE, 1).life(life);
   }
 
   /** A set of drives. */
-  static CopyMaker set(String id, Arrangement arrangement, int drives) {
+  public static CopyMaker set(String id, Arrangement arrangement, int drives) {
     return new CopyMaker(id, arrangement, drives, Optional.empty());
   }
 
   /** A set of exponential life and exponential repair, both by their means in hours. */
-  static CopyMaker markov(
+  public static CopyMaker markov(
       String id, Arrangement arrangement, int drives, double meanLife, double meanRepair) {
     return set(id, arrangement, drives)
         .life(new Exponential(meanLife))
@@ -84,31 +84,31 @@ final class CopyMaker {
   }
 
   /** A service that loses the copy at a rate. */
-  static CopyMaker service(String id, Rate loses) {
+  public static CopyMaker service(String id, Rate loses) {
     return new CopyMaker(id, Arrangement.SINGLE, 1, Optional.of(loses));
   }
 
-  CopyMaker life(Law law) {
+  public CopyMaker life(Law law) {
     life = law;
     return this;
   }
 
-  CopyMaker aged(Law law) {
+  public CopyMaker aged(Law law) {
     age = law;
     return this;
   }
 
-  CopyMaker rebuild(Law law) {
+  public CopyMaker rebuild(Law law) {
     rebuild = law;
     return this;
   }
 
-  CopyMaker strain(double factor) {
+  public CopyMaker strain(double factor) {
     strain = factor;
     return this;
   }
 
-  CopyMaker driveBytes(double bytes) {
+  public CopyMaker driveBytes(double bytes) {
     driveBytes = bytes;
     return this;
   }
@@ -145,7 +145,7 @@ final class CopyMaker {
     return this;
   }
 
-  CopyMaker readErrors(double perBit) {
+  public CopyMaker readErrors(double perBit) {
     readErrors = perBit;
     return this;
   }
@@ -156,7 +156,7 @@ final class CopyMaker {
     return this;
   }
 
-  CopyMaker at(Place where) {
+  public CopyMaker at(Place where) {
     place = where;
     return this;
   }
@@ -169,12 +169,12 @@ final class CopyMaker {
   }
 
   /** Somebody looks every so many hours, by the clock. */
-  CopyMaker lookedAtEvery(double hours) {
+  public CopyMaker lookedAtEvery(double hours) {
     noticed = new Delay.Looks(hours);
     return this;
   }
 
-  CopyMaker arrival(Law law) {
+  public CopyMaker arrival(Law law) {
     arrival = law;
     return this;
   }
@@ -185,11 +185,11 @@ final class CopyMaker {
   }
 
   /** Fed every day at an hour, at a rate in bytes per second. */
-  CopyMaker nightly(String from, double atHours, double bytesPerSecond) {
+  public CopyMaker nightly(String from, double atHours, double bytesPerSecond) {
     return fed(from, new Feed.Every(Units.HOURS_PER_DAY, atHours), bytesPerSecond);
   }
 
-  CopyMaker fed(String from, Feed.Schedule schedule, double bytesPerSecond) {
+  public CopyMaker fed(String from, Feed.Schedule schedule, double bytesPerSecond) {
     return fed(from, schedule, bytesPerSecond, Feed.DEFAULT_VISIT_HOURS);
   }
 
@@ -213,7 +213,7 @@ final class CopyMaker {
     return this;
   }
 
-  CopyMaker restores(double bytesPerSecond) {
+  public CopyMaker restores(double bytesPerSecond) {
     restores = bytesPerSecond;
     return this;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import lastcopy.exact.DriveSlot;
 import lastcopy.exact.PlannedReplacement;
 import lastcopy.exact.VisitingDrive;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.ByAge;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;

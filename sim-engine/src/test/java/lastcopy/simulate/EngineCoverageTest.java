@@ -3,6 +3,9 @@ package lastcopy.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.exact.RepairablePair;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Progress;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;

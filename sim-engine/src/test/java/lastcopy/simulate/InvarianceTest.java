@@ -4,6 +4,9 @@ import static lastcopy.simulate.Agreement.sameLosses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Progress;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Weibull;

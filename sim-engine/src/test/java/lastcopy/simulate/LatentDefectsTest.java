@@ -12,6 +12,7 @@ import java.util.Optional;
 import lastcopy.exact.LatentPair;
 import lastcopy.exact.ParityGroup;
 import lastcopy.exact.ScrubbedGroup;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;

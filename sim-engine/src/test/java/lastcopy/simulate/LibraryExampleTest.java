@@ -34,6 +34,7 @@ class LibraryExampleTest {
       List.of(
           "java.time.Duration",
           "java.util.*",
+          "lastcopy.experiment.*",
           "lastcopy.interval.*",
           "lastcopy.law.*",
           "lastcopy.scenario.*",

@@ -3,6 +3,7 @@ package lastcopy.simulate;
 import static lastcopy.simulate.Agreement.agrees;
 import static lastcopy.simulate.Agreement.simulate;
 
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Fixed;
 import lastcopy.law.Never;
 import lastcopy.scenario.Feed;

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.exact.ParityGroup;
 import lastcopy.exact.UnreadableRebuilds;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Never;

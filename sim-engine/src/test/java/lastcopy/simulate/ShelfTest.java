@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.exact.RepairablePair;
 import lastcopy.exact.Shelf;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;

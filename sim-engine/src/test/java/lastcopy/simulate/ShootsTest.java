@@ -5,6 +5,7 @@ import static lastcopy.simulate.Agreement.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.Exponential;
 import lastcopy.law.Never;
 import lastcopy.scenario.Footage;

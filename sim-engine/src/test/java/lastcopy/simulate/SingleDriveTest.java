@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Stream;
 import lastcopy.exact.KOutOfN;
+import lastcopy.experiment.LayoutResult;
 import lastcopy.law.ByAge;
 import lastcopy.law.Competing;
 import lastcopy.law.Exponential;

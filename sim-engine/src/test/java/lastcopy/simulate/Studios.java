@@ -16,14 +16,14 @@ import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 
 /** Makes studios for tests; times in hours, sizes in bytes. */
-final class Studios {
+public final class Studios {
 
   static final double VAULT_BYTES = 1_000 * Units.TB;
 
   private Studios() {}
 
   /** A studio whose desk is quiet. */
-  static Studio of(double horizonHours, Footage footage, Layout... layouts) {
+  public static Studio of(double horizonHours, Footage footage, Layout... layouts) {
     return at(Desk.QUIET, horizonHours, footage, layouts);
   }
 
@@ -39,7 +39,7 @@ final class Studios {
   }
 
   /** A studio of one layout with a terabyte on hand that shoots nothing. */
-  static Studio archive(double horizonHours, CopyMaker... copies) {
+  public static Studio archive(double horizonHours, CopyMaker... copies) {
     return of(horizonHours, onHand(Units.TB), layout("only", copies));
   }
 
@@ -64,18 +64,19 @@ final class Studios {
     return Stream.concat(Stream.of(main), Arrays.stream(others)).toArray(CopyMaker[]::new);
   }
 
-  static Layout layout(String id, CopyMaker... copies) {
+  public static Layout layout(String id, CopyMaker... copies) {
     return new Layout(
         id, id, Arrays.stream(copies).map(CopyMaker::make).toList(), OptionalDouble.empty());
   }
 
   /** Footage on hand and no shoot within any horizon. */
-  static Footage onHand(double bytes) {
+  public static Footage onHand(double bytes) {
     return shooting(bytes, 1e9, Units.TB, 0);
   }
 
   /** Footage on hand and a shoot at every multiple of a spacing. */
-  static Footage shooting(double onHand, double everyHours, double bytes, double growthPerYear) {
+  public static Footage shooting(
+      double onHand, double everyHours, double bytes, double growthPerYear) {
     return new Footage(
         onHand,
         new Shoots(everyHours, bytes, Shoots.Spacing.EVEN),
@@ -86,7 +87,7 @@ final class Studios {
   }
 
   /** A place with one mishap. */
-  static Place place(String id, double ratePerHour, double takes) {
+  public static Place place(String id, double ratePerHour, double takes) {
     return new Place(id, List.of(new Mishap("fire", new Rate(ratePerHour), takes)));
   }
 }

@@ -1,0 +1,269 @@
+package lastcopy.simulate.rare;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.function.BooleanSupplier;
+import java.util.function.LongFunction;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Settings;
+import lastcopy.interval.Estimate;
+import lastcopy.interval.Proportions;
+import lastcopy.parallel.OrderedChunks;
+import lastcopy.scenario.Layout;
+import lastcopy.simulate.count.Goal;
+import lastcopy.simulate.count.LossTally;
+
+/**
+ * Biased histories of one layout: tuned, counted until precise, and held against plain ones.
+ *
+ * <p>Two stages (Stein, Annals of Mathematical Statistics 16 (1945) 243-258). A first one says how
+ * many histories the precision takes and does not count; so many are then counted without a look. A
+ * stop at the first sample that looks precise would favour those that have not yet met a heavy
+ * weight: with a skewness γ and a relative deviation κ of one history it is low by about (γ/κ − 2)
+ * times the squared relative error (Chow, Robbins, Annals of Mathematical Statistics 36 (1965)
+ * 457-462, is the rule; Glynn, Whitt, Annals of Applied Probability 2 (1992) 180-198, what it needs
+ * to hold in the limit).
+ */
+public final class RareRun {
+
+  /** Histories of a chunk: few, since most of them have events. */
+  private static final int CHUNK = 1_000;
+
+  /** Where the second stage falls short it goes on by this part of itself. */
+  private static final double STEP = 0.25;
+
+  /** The first stage has this part of the histories of the second. */
+  private static final double FIRST = 0.25;
+
+  /** Histories of either stage at the least: a tenth of a second. */
+  private static final long LEAST = 4_000;
+
+  /** Two intervals this sure that are apart mean that one of them is wrong. */
+  private static final double SURE = 0.9999;
+
+  /** What was not seen may add so much, of the chance of any loss, to its interval. */
+  private static final double TOO_MUCH = 0.1;
+
+  /** Seeds of biased histories, apart from those of plain ones and of each other's layouts. */
+  private static final long TUNED = 0x6A09E667F3BCC909L; // fractional digits of √2, of √3
+
+  private static final long COUNTED = 0xBB67AE8584CAA73BL;
+
+  private static final long SIZED = 0x5BE0CD19137E2179L; // of √19
+
+  private final Results results;
+  private final Settings settings;
+  private final Goal goal;
+  private final LossTally plain;
+  private final Pilot pilot;
+  private final LongFunction<Biasable> histories;
+  private final long layoutSeed;
+
+  /**
+   * What biased histories say.
+   *
+   * @param tally of those that count
+   * @param reached whether the precision asked for was reached
+   * @param doubt why they cannot be trusted, if they cannot, a sentence
+   */
+  public record Outcome(RareTally tally, boolean reached, Optional<String> doubt) {}
+
+  /** Told of what merged chunks say. */
+  @FunctionalInterface
+  public interface Watch {
+    /** Whether to go on. */
+    boolean merged(RareFigures figures);
+
+    /** Whether not to wait for the next chunk. */
+    default boolean givesUp() {
+      return false;
+    }
+
+    /** Whether plain histories need the rest of the time if these cannot be trusted by now. */
+    default boolean givesWay() {
+      return false;
+    }
+  }
+
+  /**
+   * A run that has not begun.
+   *
+   * @param plain the layout's plain histories so far
+   * @param pilot says whether they are worth going on with
+   * @param histories makes histories of the layout that can be biased, of a seed
+   */
+  public RareRun(
+      Results results,
+      Settings settings,
+      Layout layout,
+      LossTally plain,
+      Pilot pilot,
+      LongFunction<Biasable> histories) {
+    this.results = results;
+    this.settings = settings;
+    goal = Goal.of(settings);
+    this.plain = plain;
+    this.pilot = pilot;
+    this.histories = histories;
+    layoutSeed = settings.seed() * 31 + layout.id().hashCode();
+  }
+
+  /** Tunes; empty if no biased history lost anything, or if the watch gave up. */
+  public Optional<Tuning.Tuned> tune(ExecutorService threads, Watch watch) {
+    return Tuning.of(crew(TUNED, threads, () -> watch.givesUp() || watch.givesWay()));
+  }
+
+  private Workers crew(long seed, ExecutorService threads, BooleanSupplier givesUp) {
+    return new Workers(
+        () -> histories.apply(layoutSeed ^ seed), threads, settings.threads(), givesUp);
+  }
+
+  /**
+   * Counts, in two stages; with a cap on histories in one.
+   *
+   * @param watch told after each merged chunk; false ends the run
+   * @return empty if the first stage shows that biased histories do not pay
+   */
+  public Optional<Outcome> count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
+    Stage first = new Stage(tuned, SIZED, threads, watch, watch::givesWay);
+    Stage second = new Stage(tuned, COUNTED, threads, watch, () -> false);
+    boolean capped = settings.histories().isPresent();
+    double needs = goal.needs(tuned.anyVariance(), tuned.bytesVariance());
+    double planned = capped ? settings.histories().getAsLong() : plan(first, needs, tuned);
+    if (planned < 0) {
+      return Optional.empty();
+    }
+    boolean goesOn = first.goesOn && second.to(planned);
+    while (goesOn && !capped && !preciseEnough(second.tally) && staysOn(second, tuned)) {
+      goesOn = second.to(second.tally.any.histories() * (1 + STEP));
+    }
+    second.chunks.drop();
+    if (!goesOn) { // the end was not chosen by what was seen, so all of it counts
+      second.tally.merge(first.tally);
+    }
+    Optional<String> doubt = doubt(second.tally, second.crew.one());
+    return Optional.of(
+        new Outcome(second.tally, doubt.isEmpty() && preciseEnough(second.tally), doubt));
+  }
+
+  /** Whether a second stage that fell short goes on; doubted, only while plain ones take longer. */
+  private boolean staysOn(Stage second, Tuning.Tuned tuned) {
+    return pilot.pays((double) second.tally.any.histories(), tuned)
+        || doubt(second.tally, second.crew.one()).isEmpty();
+  }
+
+  /** The first stage: how many histories to count; negative if they do not pay. */
+  private double plan(Stage first, double needs, Tuning.Tuned tuned) {
+    double part = Math.max(LEAST, FIRST * needs);
+    double planned = Double.POSITIVE_INFINITY;
+    while (first.to(part)) {
+      RareTally seen = first.tally;
+      planned = Math.max(LEAST, goal.planned(seen.any, seen.bytes, seen.events));
+      boolean known = planned < Double.POSITIVE_INFINITY;
+      double by = known ? planned : seen.any.histories() / FIRST;
+      if (!pilot.pays(by, tuned)) {
+        planned = -1;
+      }
+      if (FIRST * planned <= 2 * seen.any.histories()) {
+        break;
+      }
+      part = Math.min(FIRST * planned, 2.0 * seen.any.histories());
+    }
+    first.chunks.drop();
+    return planned;
+  }
+
+  /** Histories under a seed of their own, counted as far as is asked. */
+  private final class Stage {
+    final RareTally tally = new RareTally(plain.thresholds);
+    final OrderedChunks<RareTally> chunks;
+    final Workers crew;
+    private final Watch watch;
+    private final BooleanSupplier givesWay;
+    boolean goesOn = true;
+
+    Stage(
+        Tuning.Tuned tuned,
+        long seed,
+        ExecutorService threads,
+        Watch watch,
+        BooleanSupplier givesWay) {
+      this.watch = watch;
+      this.givesWay = givesWay;
+      crew = crew(seed, threads, watch::givesUp);
+      chunks =
+          crew.chunks(
+              0,
+              CHUNK,
+              settings.histories().orElse(Long.MAX_VALUE),
+              (mine, first, count) ->
+                  RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
+    }
+
+    /** Counts up to so many histories or just beyond; false if the watch ended it. */
+    boolean to(double histories) {
+      while (goesOn && chunks.handedOut() < histories && chunks.hasNext()) {
+        Optional<RareTally> chunk = chunks.next(watch::givesUp);
+        chunk.ifPresent(tally::merge);
+        goesOn = chunk.isPresent() && watch.merged(results.figures(plain, tally, false));
+        if (goesOn && settings.method() != Method.RARE && givesWay.getAsBoolean()) {
+          goesOn = doubt(tally, crew.one()).isEmpty();
+        }
+      }
+      return goesOn;
+    }
+  }
+
+  private boolean preciseEnough(RareTally tally) {
+    return tally.any.trusted() && goal.isReached(results.figures(plain, tally, false));
+  }
+
+  private Optional<String> doubt(RareTally tally, Biasable one) {
+    if (tally.any.nonZero() == 0) {
+      return Optional.of(
+          tally.any.histories() == 0
+              ? "There was no time to count any history that is biased towards losses."
+              : "No history lost any footage, although failures and mishaps were made more"
+                  + " frequent on purpose.");
+    }
+    if (tally.weightless > 0) {
+      return Optional.of(
+          "Some drives reach a fixed age at which they fail for certain; histories that are biased"
+              + " towards losses cannot be weighed then.");
+    }
+    if (!tally.any.trusted()) {
+      return Optional.of(
+          String.format(
+              Locale.ROOT,
+              "Of the %,d simulated histories that lost footage a few decide nearly all of the"
+                  + " figure (they say no more than %.0f equal ones would; one alone makes up"
+                  + " %.2g %%), so the true chance may lie far from it.",
+              tally.any.nonZero(),
+              tally.any.effective(),
+              100 * tally.any.largestShare()));
+    }
+    if (tally.channels.missed() > TOO_MUCH * tally.any.mean()) {
+      return Optional.of(
+          String.format(
+              Locale.ROOT,
+              "Too few of the simulated histories saw that %s; that may add up to %.2g to the"
+                  + " chance of a loss.",
+              one.channel(tally.channels.missing().get(0)),
+              tally.channels.missed()));
+    }
+    Estimate seen = Proportions.of(plain.losses, plain.histories, SURE);
+    Estimate weighted = tally.any.estimate(SURE, 1);
+    if (seen.low() > weighted.high() || weighted.low() > seen.high()) {
+      return Optional.of(
+          String.format(
+              Locale.ROOT,
+              "Two ways to estimate the chance contradict each other: of %,d histories as they"
+                  + " fall %,d lost footage, which does not fit those that are biased towards"
+                  + " losses.",
+              plain.histories,
+              plain.losses));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,84 @@
+package lastcopy.simulate.rare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import lastcopy.history.Bias;
+import lastcopy.history.Ledger;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Weights of one source at one level, by hand: under hazards b·λ instead of λ a history of n events
+ * and a hazard of h has the density bⁿ·exp(−(b − 1)·h) times that without a bias.
+ */
+class MixtureTest {
+
+  /** One part of b = 10. The third has an event at the very instant at which its level began. */
+  @ParameterizedTest
+  @CsvSource({"0, 0.2, 6.0496475", "1, 0.2, 0.60496475", "1, 0, 0.1", "0, 0, 1"})
+  void onePart(double events, double hazard, double weight) {
+    Mixture mixture = new Mixture(List.of(part(1, 10)));
+    assertThat(mixture.weight(seen(events, hazard, 0))).isCloseTo(weight, within(1e-7));
+  }
+
+  /** Half of b = 10 and half of b = 2: the density is the mean of both. */
+  @ParameterizedTest
+  @CsvSource({"1, 0, 0.16666667", "2, 0.1, 0.04517088"})
+  void twoParts(double events, double hazard, double weight) {
+    Mixture mixture = new Mixture(List.of(part(0.5, 10), part(0.5, 2)));
+    assertThat(mixture.weight(seen(events, hazard, 0))).isCloseTo(weight, within(1e-7));
+  }
+
+  /** What any bias draws alike counts beside it: a likelihood ratio of 3. */
+  @ParameterizedTest
+  @CsvSource({"1, 0, 0.3"})
+  void theRest(double events, double hazard, double weight) {
+    Mixture mixture = new Mixture(List.of(part(1, 10)));
+    assertThat(mixture.weight(seen(events, hazard, Math.log(3)))).isCloseTo(weight, within(1e-12));
+  }
+
+  private static Mixture.Part part(double share, double factor) {
+    return new Mixture.Part(share, new double[][] {{factor}});
+  }
+
+  private static Biasable seen(double events, double hazard, double log) {
+    return new Biasable() {
+      @Override
+      public int groups() {
+        return 1;
+      }
+
+      @Override
+      public int levels() {
+        return 1;
+      }
+
+      @Override
+      public int depth(int level) {
+        return 0;
+      }
+
+      @Override
+      public void simulate(long number, Bias bias, Ledger to) {
+        throw new AssertionError("not asked for");
+      }
+
+      @Override
+      public double events(int group, int level) {
+        return events;
+      }
+
+      @Override
+      public double hazard(int group, int level) {
+        return hazard;
+      }
+
+      @Override
+      public double logOfTheRest() {
+        return log;
+      }
+    };
+  }
+}
