@@ -56,7 +56,7 @@ public final class Exceedance {
       most = Math.max(most, amount);
     }
 
-    public void merge(Cell other) {
+    void merge(Cell other) {
       tally.merge(other.tally);
       least = Math.min(least, other.least);
       most = Math.max(most, other.most);
