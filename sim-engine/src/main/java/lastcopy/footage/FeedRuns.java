@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import lastcopy.scenario.Feed;
+import lastcopy.scenario.Periodic;
 
 /**
  * Works out the runs of one feed while nothing fails: a fluid queue with gates. Times are hours,
@@ -43,13 +44,14 @@ final class FeedRuns {
    */
   FeedLine scheduled(
       Feed.Every schedule, DoubleUnaryOperator held, DoubleUnaryOperator more, double longest) {
-    double start = schedule.atHours();
+    Periodic due = schedule.due();
+    double start = due.at();
     while (start <= horizon) {
       double end = run(start, held.applyAsDouble(start), longest);
       // However many were due while this one was going, one starts when it ends.
-      double next = Math.max(nextDue(schedule, start), end);
+      double next = Math.max(due.after(start), end);
       boolean idle = end == start; // all runs until there is more are
-      start = idle ? Math.max(next, dueFrom(schedule, more.applyAsDouble(start))) : next;
+      start = idle ? Math.max(next, due.from(more.applyAsDouble(start))) : next;
     }
     return done();
   }
@@ -122,20 +124,5 @@ final class FeedRuns {
   private static double nextShoot(ShootTable shoots, double t) {
     int k = shoots.shotBy(t);
     return k < shoots.count() ? shoots.time(k) : Double.POSITIVE_INFINITY;
-  }
-
-  /** The first time at t or after it at which a run is due; infinite for an infinite time. */
-  static double dueFrom(Feed.Every schedule, double t) {
-    return t < Double.POSITIVE_INFINITY ? nextDue(schedule, Math.nextDown(t)) : t;
-  }
-
-  /** The first time after t at which a run is due. */
-  static double nextDue(Feed.Every schedule, double t) {
-    double k = Math.max(0, Math.floor((t - schedule.atHours()) / schedule.everyHours()) - 1);
-    // Times are multiples, not sums, so that a run and a shoot on one clock meet exactly.
-    while (schedule.atHours() + k * schedule.everyHours() <= t) {
-      k++;
-    }
-    return schedule.atHours() + k * schedule.everyHours();
   }
 }

@@ -3,6 +3,7 @@ package lastcopy.history;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import lastcopy.footage.PositionSet;
+import lastcopy.scenario.Periodic;
 
 /**
  * Feeds: runs that are due by the clock or whenever there is something to copy, cut by failures,
@@ -15,7 +16,7 @@ final class Feeds implements Mechanism {
    * A continuous feed, or a refill, behind a copy that is itself being fed starts at quarters of an
    * hour by the clock: without a step it would start infinitely often.
    */
-  private static final double QUARTER = 0.25;
+  private static final Periodic QUARTERS = new Periodic(0, 0.25);
 
   private final Stage stage;
   private final Plan plan;
@@ -97,7 +98,7 @@ final class Feeds implements Mechanism {
     if (visiting[copy]) {
       stage.set(plan.timer.visitEnd(copy), visits.lastBefore(stage.now) + visits.hours());
     }
-    stage.set(plan.timer.runStart(copy), nextDue(plan.ways[copy], stage.now, true));
+    stage.set(plan.timer.runStart(copy), plan.ways[copy].dueFrom(stage.now));
   }
 
   void wakeTargets(int source, boolean inclusive) {
@@ -115,16 +116,10 @@ final class Feeds implements Mechanism {
             && !stage.holdings.flowing[copy]
             && (plan.ways[copy].continuous() || !stage.agenda.isSet(plan.timer.runStart(copy)));
     if (idle && runs(copy)) {
-      stage.set(plan.timer.runStart(copy), nextDue(plan.ways[copy], stage.now, inclusive));
+      Plan.Way way = plan.ways[copy];
+      double next = inclusive ? way.dueFrom(stage.now) : way.dueAfter(stage.now);
+      stage.set(plan.timer.runStart(copy), next);
     }
-  }
-
-  private static double nextDue(Plan.Way way, double from, boolean inclusive) {
-    if (way.continuous()) {
-      return from;
-    }
-    Periodic runs = new Periodic(way.atHours(), way.everyHours());
-    return inclusive ? runs.from(from) : runs.after(from);
   }
 
   /** A run is due. */
@@ -158,7 +153,7 @@ final class Feeds implements Mechanism {
     if (behind) {
       stage.set(plan.timer.runStart(copy), nextQuarter());
     } else if (stage.holdings.flowing[way.source()] && plan.visits[copy] == null) {
-      stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
+      stage.set(plan.timer.runStart(copy), way.dueAfter(stage.now));
     }
   }
 
@@ -190,16 +185,16 @@ final class Feeds implements Mechanism {
 
   /** Whether nothing starts now that follows a copy which is itself being fed. */
   boolean mustWait(int source) {
-    return stage.holdings.flowing[source] && stage.now % QUARTER != 0;
+    return stage.holdings.flowing[source] && QUARTERS.from(stage.now) > stage.now;
   }
 
   double nextQuarter() {
-    return (Math.floor(stage.now / QUARTER) + 1) * QUARTER;
+    return QUARTERS.after(stage.now);
   }
 
   /** A turn of a rotation is due; whether the drive is brought. */
   private boolean visit(int copy, Plan.Way way) {
-    stage.set(plan.timer.runStart(copy), nextDue(way, stage.now, false));
+    stage.set(plan.timer.runStart(copy), way.dueAfter(stage.now));
     if (stage.gone[copy] || stage.gone[way.source()]) {
       if (plan.wornByAbsence) {
         stage.clocks.skipVisit(copy);
@@ -255,8 +250,7 @@ final class Feeds implements Mechanism {
       filledAgain(copy);
       Plan.Way way = plan.ways[copy];
       if (plan.visits[copy] == null) {
-        double due =
-            way.continuous() ? stage.now : nextDue(way, stage.holdings.runStart[copy], false);
+        double due = way.continuous() ? stage.now : way.dueAfter(stage.holdings.runStart[copy]);
         stage.set(plan.timer.runStart(copy), Math.max(stage.now, due));
       }
       if (!stage.gone[0] && !stage.holdings.flowing[0] && way.source() != 0) {

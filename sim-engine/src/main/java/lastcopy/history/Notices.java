@@ -3,6 +3,7 @@ package lastcopy.history;
 import java.util.Arrays;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.scenario.Periodic;
 
 /**
  * When somebody notices what disappeared at the desk. That it is noticed only after the last copy
@@ -77,7 +78,7 @@ final class Notices {
   private static double lag(Plan plan, int copy) {
     double hours = 0;
     for (int c = copy; plan.ways[c] != null; c = plan.ways[c].source()) {
-      hours += plan.ways[c].everyHours();
+      hours += plan.ways[c].due().map(Periodic::every).orElse(0.0);
     }
     return hours;
   }

@@ -17,6 +17,7 @@ import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
+import lastcopy.scenario.Periodic;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
@@ -34,8 +35,21 @@ import lastcopy.scenario.Ways;
 final class Plan {
 
   /** A fed copy's way. */
-  record Way(
-      int source, boolean continuous, double everyHours, double atHours, double bytesPerHour) {}
+  record Way(int source, Optional<Periodic> due, double bytesPerHour) {
+    boolean continuous() {
+      return due.isEmpty();
+    }
+
+    /** The first run that is due at a time or after it. */
+    double dueFrom(double time) {
+      return continuous() ? time : due.get().from(time);
+    }
+
+    /** The first run that is due after a time; of a continuous feed at once. */
+    double dueAfter(double time) {
+      return continuous() ? time : due.get().after(time);
+    }
+  }
 
   /** Deeper trouble is rarely told apart: a bias learns from few histories. */
   private static final int MOST_DEPTHS = 8;
@@ -257,12 +271,13 @@ final class Plan {
       double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
       double first = at + turn * rotation.everyHours();
       double period = rotation.turns() * rotation.everyHours();
-      visits[c] = new Visits(first, period, feed.visitHours());
-      return new Way(source, false, period, first, rate);
+      Periodic due = new Periodic(first, period);
+      visits[c] = new Visits(due, feed.visitHours());
+      return new Way(source, Optional.of(due), rate);
     }
     return feed.schedule() instanceof Feed.Every every
-        ? new Way(source, false, every.everyHours(), every.atHours(), rate)
-        : new Way(source, true, 0, 0, rate);
+        ? new Way(source, Optional.of(every.due()), rate)
+        : new Way(source, Optional.empty(), rate);
   }
 
   private void fillSlot(int c, int s, List<String> batches) {

@@ -52,11 +52,8 @@ final class RandomShoots {
   }
 
   private static double carried(Plan.Way way, double from, double bytes) {
-    double start = from;
-    if (!way.continuous()) {
-      double k = Math.floor((from - way.atHours()) / way.everyHours()) + 1;
-      start = Math.max(from, way.atHours() + Math.max(0, k) * way.everyHours());
-    }
-    return start + bytes / way.bytesPerHour() * (1 + 1e-9) + 1e-6; // no rounding makes it earlier
+    return way.dueAfter(from)
+        + bytes / way.bytesPerHour() * (1 + 1e-9)
+        + 1e-6; // no rounding makes it earlier
   }
 }

@@ -40,7 +40,7 @@ final class RepairTimes {
   void repair(int copy, int k, Wave wave) {
     Copy.Repair repair = plan.copy[copy].repair();
     if (repair.noticed() instanceof Delay.Looks looks) {
-      wave.waitsForLook(looks.periodHours());
+      wave.waitsForLook(looks);
     } else {
       wave.passes(((Delay.Lawful) repair.noticed()).law(), 0, Draws.NOTICED, k);
     }
@@ -92,11 +92,6 @@ final class RepairTimes {
   double delay(Delay delay, double from, long key) {
     return delay instanceof Delay.Lawful lawful
         ? draws.remaining(lawful.law(), 0, key)
-        : untilLook(((Delay.Looks) delay).periodHours(), from);
-  }
-
-  /** Hours until the next look by the clock, 0 at the very instant of one. */
-  static double untilLook(double period, double from) {
-    return Math.max(0, Math.max(1, Math.ceil(from / period)) * period - from);
+        : ((Delay.Looks) delay).hoursUntilNext(from);
   }
 }

@@ -261,7 +261,7 @@ final class Stage {
 
   /** Hours until the next look by the clock, 0 at the very instant of one. */
   double untilLook(double period) {
-    return RepairTimes.untilLook(period, now);
+    return new Delay.Looks(period).hoursUntilNext(now);
   }
 
   /** What a copy holds now, whether on course or not. */

@@ -2,6 +2,7 @@ package lastcopy.history;
 
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.scenario.Delay;
 
 /**
  * Drives of a set in the histories of a {@link Block}, each at a time of its own, which take the
@@ -82,9 +83,9 @@ final class Wave {
   }
 
   /** Each waits for somebody to look by the clock. */
-  void waitsForLook(double period) {
+  void waitsForLook(Delay.Looks looks) {
     for (int j = 0; j < size; j++) {
-      time[j] += RepairTimes.untilLook(period, time[j]);
+      time[j] += looks.hoursUntilNext(time[j]);
     }
   }
 

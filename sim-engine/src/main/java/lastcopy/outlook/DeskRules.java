@@ -80,7 +80,8 @@ final class DeskRules {
   }
 
   private static Memory memory(Subject subject, boolean malware) {
-    return new Memory(subject.layout(), subject.course(), subject.studio().horizonHours(), malware);
+    return new Memory(
+        subject.layout(), subject.forecast(), subject.studio().horizonHours(), malware);
   }
 
   private static void forgets(Subject subject, Memory memory, String what, Law noticed) {

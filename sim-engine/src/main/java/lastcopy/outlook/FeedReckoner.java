@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import lastcopy.footage.Course;
+import lastcopy.footage.FeedForecast;
 import lastcopy.footage.FeedLine;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
@@ -27,9 +27,9 @@ final class FeedReckoner {
   }
 
   /** The lines of a fed copy: one for each of its turns. */
-  static List<FeedLine> lines(Course course, int copy) {
-    return IntStream.range(0, course.turns(copy))
-        .mapToObj(turn -> course.line(copy, turn))
+  static List<FeedLine> lines(FeedForecast forecast, int copy) {
+    return IntStream.range(0, forecast.turns(copy))
+        .mapToObj(turn -> forecast.line(copy, turn))
         .toList();
   }
 

@@ -3,12 +3,13 @@ package lastcopy.outlook;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import lastcopy.footage.Course;
+import lastcopy.footage.FeedForecast;
 import lastcopy.footage.FeedLine;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Periodic;
 
 /**
  * For how long copies still hold what was deleted or destroyed at the desk: until the next run of
@@ -21,7 +22,7 @@ final class Memory {
   private static final int STRIKES = 4_001;
 
   private final Layout layout;
-  private final Course course;
+  private final FeedForecast forecast;
   private final boolean malware;
   private final List<double[]> held = new ArrayList<>();
 
@@ -30,9 +31,9 @@ final class Memory {
    *
    * @param malware whether copies in reach are struck at once
    */
-  Memory(Layout layout, Course course, double horizonHours, boolean malware) {
+  Memory(Layout layout, FeedForecast forecast, double horizonHours, boolean malware) {
     this.layout = layout;
-    this.course = course;
+    this.forecast = forecast;
     this.malware = malware;
     for (int i = 0; i < STRIKES; i++) {
       held.add(heldAfter(horizonHours * (i + 0.5) / STRIKES));
@@ -63,7 +64,7 @@ final class Memory {
         double at = from < 0 ? strike : arrives[from];
         double last = at;
         double first = at;
-        for (int turn = 0; from >= 0 && turn < course.turns(c); turn++) {
+        for (int turn = 0; from >= 0 && turn < forecast.turns(c); turn++) {
           double turned = arrival(copy, c, turn, strike, at);
           last = Math.max(last, turned);
           first = turn == 0 ? turned : Math.min(first, turned);
@@ -87,14 +88,13 @@ final class Memory {
     }
     double round = copy.rotation().map(r -> r.turns() * r.everyHours()).orElse(every.everyHours());
     double offset = copy.rotation().map(r -> turn * r.everyHours()).orElse(0.0) + every.atHours();
-    double lastDue = offset + Math.floor((strike - offset) / round) * round;
-    boolean visits =
-        copy.rotation().isPresent() && lastDue >= offset && strike < lastDue + feed.visitHours();
+    Periodic runs = new Periodic(offset, round);
+    boolean visits = copy.rotation().isPresent() && strike < runs.upTo(strike) + feed.visitHours();
     if (malware && visits) {
       return strike;
     }
-    double due = offset + Math.max(0, Math.ceil((at - offset) / round)) * round;
-    return ended(course.line(c, turn), at, due);
+    double due = runs.from(at);
+    return ended(forecast.line(c, turn), at, due);
   }
 
   /** When a run that is due at a time, or after the one then going, has ended. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastcopy.footage.Course;
+import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
@@ -40,18 +40,23 @@ public record Outlook(
   }
 
   private static Outlook of(Studio studio, Layout layout, ShootTable shoots) {
-    Course course = Course.of(studio, layout, shoots);
+    FeedForecast forecast = FeedForecast.of(studio, layout, shoots);
     Room room = new Room(studio, shoots);
     List<CopyOutlook> copies = new ArrayList<>();
     for (int i = 0; i < layout.copies().size(); i++) {
-      copies.add(copy(studio, layout, i, shoots, course, room));
+      copies.add(copy(studio, layout, i, shoots, forecast, room));
     }
-    List<Warning> warnings = Warnings.of(studio, layout, copies, shoots, course);
+    List<Warning> warnings = Warnings.of(studio, layout, copies, shoots, forecast);
     return new Outlook(layout, room.byYear(), copies, warnings);
   }
 
   private static CopyOutlook copy(
-      Studio studio, Layout layout, int index, ShootTable shoots, Course course, Room room) {
+      Studio studio,
+      Layout layout,
+      int index,
+      ShootTable shoots,
+      FeedForecast forecast,
+      Room room) {
     Copy copy = layout.copies().get(index);
     Optional<Way> feed = WayFinder.feed(layout, copy);
     Optional<Way> refill = WayFinder.refill(layout, copy);
@@ -69,7 +74,7 @@ public record Outlook(
                 .flatMap(set -> rebuildHours(copy, set, room.footage(studio.horizonHours())))),
         optional(refill.map(way -> hours(copy, room.footage(studio.horizonHours()), way))),
         feed.map(
-            way -> FeedReckoner.of(studio, copy, way, shoots, FeedReckoner.lines(course, index))),
+            way -> FeedReckoner.of(studio, copy, way, shoots, FeedReckoner.lines(forecast, index))),
         ways);
   }
 

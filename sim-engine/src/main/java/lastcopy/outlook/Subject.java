@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
-import lastcopy.footage.Course;
+import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
@@ -18,7 +18,7 @@ import lastcopy.scenario.Units;
  * @param layout the layout that is warned about
  * @param copies what is sure about each copy
  * @param shoots when shoots come
- * @param course what copies hold while nothing fails
+ * @param forecast what copies hold while nothing fails
  * @param found what was found so far
  */
 record Subject(
@@ -26,7 +26,7 @@ record Subject(
     Layout layout,
     List<CopyOutlook> copies,
     ShootTable shoots,
-    Course course,
+    FeedForecast forecast,
     List<Warning> found) {
 
   /** Warns about a copy, or with an empty id about the layout; the text is a format. */

@@ -2,7 +2,7 @@ package lastcopy.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
-import lastcopy.footage.Course;
+import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -45,8 +45,12 @@ public final class Warnings {
   }
 
   static List<Warning> of(
-      Studio studio, Layout layout, List<CopyOutlook> copies, ShootTable shoots, Course course) {
-    Subject subject = new Subject(studio, layout, copies, shoots, course, new ArrayList<>());
+      Studio studio,
+      Layout layout,
+      List<CopyOutlook> copies,
+      ShootTable shoots,
+      FeedForecast forecast) {
+    Subject subject = new Subject(studio, layout, copies, shoots, forecast, new ArrayList<>());
     LayoutRules.apply(subject);
     DeskRules.apply(subject);
     for (CopyOutlook copy : copies) {

@@ -28,6 +28,12 @@ public sealed interface Delay permits Delay.Lawful, Delay.Looks {
     public Looks {
       Require.above(periodHours, 0, "checked_every");
     }
+
+    /** Hours from an instant until the next look, 0 at the very instant of one. */
+    public double hoursUntilNext(double from) {
+      // The first look is at P: at the start nobody has looked yet.
+      return new Periodic(0, periodHours).from(Math.max(from, Double.MIN_VALUE)) - from;
+    }
   }
 
   /** Whether it is zero for certain. */

@@ -50,5 +50,10 @@ public record Feed(
       Require.above(everyHours, 0, "every");
       Require.atLeast(atHours, 0, "at");
     }
+
+    /** When runs are due. */
+    public Periodic due() {
+      return new Periodic(atHours, everyHours);
+    }
   }
 }

@@ -7,6 +7,7 @@ import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.law.Uniform;
 import lastcopy.law.Weibull;
+import lastcopy.scenario.Delay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ class BlockTest {
   private static final double LIMIT = 60_000;
   private static final double LEAST = 0.4;
 
+  private final Delay.Looks looks = new Delay.Looks(24);
   private final Draws alone = new Draws(3);
   private final Block block = new Block(new Draws(3));
 
@@ -56,7 +58,7 @@ class BlockTest {
     wave.passes(new Uniform(0, 9_000), 0, Draws.AGE, 0);
     wave.firstLifePasses(LIFE);
     wave.keepBy(LIMIT);
-    wave.waitsForLook(24);
+    wave.waitsForLook(looks);
     wave.passes(new Fixed(3), 0, Draws.ARRIVAL, 2);
     wave.passes(new Exponential(500), 0, Draws.REBUILD, 2);
     wave.keepAtLeast(LEAST, Draws.LIFE, 3);
@@ -83,7 +85,7 @@ class BlockTest {
   }
 
   private double laterFailure(long source, double failed) {
-    double at = failed + RepairTimes.untilLook(24, failed);
+    double at = failed + looks.hoursUntilNext(failed);
     at += 3;
     at += alone.remaining(new Exponential(500), 0, Draws.key(source, Draws.REBUILD, 2));
     return at + alone.remaining(LIFE, 100, Draws.key(source, Draws.LIFE, 3));

@@ -23,8 +23,8 @@ import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Test;
 
-/** The course of feeds against hand arithmetic and a brute-force walk through time. */
-class CourseTest {
+/** What feeds will carry against hand arithmetic and a brute-force walk through time. */
+class FeedForecastTest {
 
   private static Copy copy(String id, Optional<Feed> feed, boolean full) {
     return new Copy(
@@ -48,7 +48,7 @@ class CourseTest {
         new Feed(from, schedule, OptionalDouble.of(rate), Rate.NONE, OptionalDouble.empty(), 24));
   }
 
-  private static Course course(double hours, double onHand, Shoots shoots, List<Copy> fed) {
+  private static FeedForecast forecast(double hours, double onHand, Shoots shoots, List<Copy> fed) {
     Footage footage =
         new Footage(onHand, shoots, 0, OptionalDouble.empty(), Units.GB, OptionalDouble.empty());
     List<Copy> copies = new ArrayList<>(List.of(copy("main", Optional.empty(), true)));
@@ -62,7 +62,7 @@ class CourseTest {
             footage,
             Desk.QUIET,
             List.of(layout));
-    return Course.of(studio, layout, ShootTable.even(footage, studio.horizonHours()));
+    return FeedForecast.of(studio, layout, ShootTable.even(footage, studio.horizonHours()));
   }
 
   private static Shoots every(double hours, double bytes) {
@@ -74,33 +74,17 @@ class CourseTest {
   void firstFillOfEightTerabytesTakesFortyDays() {
     double rate = 18.4e6 / 8 * 3600;
     Copy far = copy("far", feed("main", new Feed.Continuous(), rate), false);
-    Course course = course(8760, 8e12, every(1e5, 1), List.of(far));
-    assertThat(course.runEnd(1, 0) / 24).isBetween(40.0, 42.0);
+    FeedForecast forecast = forecast(8760, 8e12, every(1e5, 1), List.of(far));
+    assertThat(forecast.line(1, 0).run(0).end() / 24).isBetween(40.0, 42.0);
   }
 
   /** 20 Mbit/s carries 9 GB an hour (Mbit/s · 0.45 = GB/h). */
   @Test
   void twentyMegabitsCarryNineGigabytesAnHour() {
     Copy far = copy("far", feed("main", new Feed.Continuous(), 20e6 / 8 * 3600), false);
-    Course course = course(100, 90e9, every(1e5, 1), List.of(far));
-    assertThat(course.carried(1, 1)).isCloseTo(9e9, within(1.0));
-    assertThat(course.carried(1, 10)).isCloseTo(90e9, within(1.0));
-  }
-
-  /** A shoot at 168 h, a run at its very instant: it goes a night later, 24 h + 2 h of transfer. */
-  @Test
-  void nightlyFeedOfWeeklyShootsIsBareForADayAndTheTransfer() {
-    Copy far = copy("far", feed("main", new Feed.Every(24, 0), 50), true);
-    Course course = course(1680, 0, every(168, 100), List.of(far));
-    // Ten shoots; the last, at the horizon itself, has no time to be bare in.
-    assertThat(course.bareHours(1680)).isCloseTo(9 * 26.0, within(1e-9));
-    assertThat(course.mostBare(1680)).isEqualTo(100);
-  }
-
-  @Test
-  void oneCopyIsBareFromTheFirstShoot() {
-    Course course = course(1680, 0, every(168, 100), List.of());
-    assertThat(course.bareHours(1680)).isCloseTo(1680 - 168, within(1e-9));
+    FeedForecast forecast = forecast(100, 90e9, every(1e5, 1), List.of(far));
+    assertThat(forecast.line(1, 0).carried(1)).isCloseTo(9e9, within(1.0));
+    assertThat(forecast.line(1, 0).carried(10)).isCloseTo(90e9, within(1.0));
   }
 
   /** A brute-force walk in steps of 1/64 h, for random integer feeds in a chain (seed fixed). */
@@ -123,7 +107,7 @@ class CourseTest {
       Feed.Every schedule = new Feed.Every(every[c], at[c]);
       fed.add(copy("c" + c, feed(c == 0 ? "main" : "c0", schedule, rate[c]), false));
     }
-    Course course = course(120, onHand, shoots, fed);
+    FeedForecast forecast = forecast(120, onHand, shoots, fed);
     double total = onHand;
     double[] held = new double[2];
     double[] goal = new double[2];
@@ -141,7 +125,7 @@ class CourseTest {
         total += shoots.sizeBytes();
       }
       for (int c = 0; c < 2; c++) {
-        assertThat(course.carried(c + 1, t))
+        assertThat(forecast.line(c + 1, 0).carried(t))
             .as("copy %d at %s", c, t)
             .isCloseTo(held[c], within(1e-6));
         held[c] = Math.min(goal[c], held[c] + rate[c] / 64);

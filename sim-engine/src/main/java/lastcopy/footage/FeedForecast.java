@@ -12,27 +12,24 @@ import lastcopy.scenario.Units;
 import lastcopy.scenario.Ways;
 
 /**
- * The course of a layout's feeds as long as nothing fails: what each copy holds at any time. Built
- * once for a layout; lookups are binary searches. Times are hours from the start, amounts bytes.
+ * What the feeds of a layout will carry as long as nothing fails: what each copy holds at any time.
+ * Built once for a layout; lookups are binary searches. Times are hours from the start, amounts
+ * bytes.
  *
  * <p>A run that is due at the very instant of a shoot does not carry it. A copy whose drives take
  * turns has one line for each turn: turn j is fed every k·P from {@code at} + j·P on, and its run
- * is cut when the visit ends. Where a copy is named without a turn, its first turn is meant.
+ * is cut when the visit ends.
  */
-public final class Course {
+public final class FeedForecast {
 
-  private final ShootTable shoots;
   private final List<List<FeedLine>> lines;
-  private final Bareness bareness;
 
-  private Course(ShootTable shoots, List<List<FeedLine>> lines, Bareness bareness) {
-    this.shoots = shoots;
+  private FeedForecast(List<List<FeedLine>> lines) {
     this.lines = lines;
-    this.bareness = bareness;
   }
 
-  /** The course of a layout's feeds under a studio's footage, over the studio's horizon. */
-  public static Course of(Studio studio, Layout layout, ShootTable shoots) {
+  /** The forecast of a layout's feeds under a studio's footage, over the studio's horizon. */
+  public static FeedForecast of(Studio studio, Layout layout, ShootTable shoots) {
     Footage footage = studio.footage();
     DoubleUnaryOperator aged = t -> aged(footage, shoots, t);
     List<List<FeedLine>> lines = new ArrayList<>();
@@ -40,8 +37,7 @@ public final class Course {
     for (int copy = 1; copy < layout.copies().size(); copy++) {
       build(studio, layout, shoots, aged, copy, lines);
     }
-    List<FeedLine> fed = lines.stream().flatMap(List::stream).toList();
-    return new Course(shoots, lines, Bareness.of(studio, layout, shoots, fed));
+    return new FeedForecast(lines);
   }
 
   /** Bytes that have aged out by t; footage on hand counts as shot at time 0. */
@@ -129,55 +125,5 @@ public final class Course {
    */
   public FeedLine line(int copy, int turn) {
     return lines.get(copy).get(turn);
-  }
-
-  /** The copy (0 is the working copy) holds positions [0, result) at time t. */
-  public double carried(int copy, double t) {
-    return copy == 0 ? shoots.total(t) : line(copy, 0).carried(t);
-  }
-
-  /** The index of the last non-empty run of a fed copy with start at most t, or −1. */
-  public int lastRun(int copy, double t) {
-    return line(copy, 0).lastRun(t);
-  }
-
-  /** The number of non-empty runs of a fed copy that start by the horizon. */
-  public int runCount(int copy) {
-    return line(copy, 0).runCount();
-  }
-
-  /** When a run starts. */
-  public double runStart(int copy, int run) {
-    return line(copy, 0).run(run).start();
-  }
-
-  /** When a run ends; may be after the horizon. */
-  public double runEnd(int copy, int run) {
-    return line(copy, 0).run(run).end();
-  }
-
-  /** The first position that a run carries. */
-  public double runFrom(int copy, int run) {
-    return line(copy, 0).run(run).from();
-  }
-
-  /** The position after the last that a run carries. */
-  public double runTo(int copy, int run) {
-    return line(copy, 0).run(run).to();
-  }
-
-  /**
-   * Hours up to t in which some footage that counts is held by the working copy only; footage still
-   * on cards is not.
-   *
-   * @param t hours in [0, horizon]
-   */
-  public double bareHours(double t) {
-    return bareness.hours(t);
-  }
-
-  /** The largest amount that the working copy alone holds at any instant up to t, in bytes. */
-  public double mostBare(double t) {
-    return bareness.most(t);
   }
 }

@@ -1,9 +1,10 @@
-package lastcopy.history;
+package lastcopy.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Against the list of all instants, each reckoned by itself. */
 class PeriodicTest {
@@ -29,7 +30,8 @@ class PeriodicTest {
       assertThat(periodic.from(Math.nextUp(instant))).isEqualTo(at + (k + 1) * every);
       assertThat(periodic.after(instant)).isEqualTo(at + (k + 1) * every);
       assertThat(periodic.before(instant)).isEqualTo(at + (k - 1) * every);
-      assertThat(periodic.before(Math.nextUp(instant))).isEqualTo(instant);
+      assertThat(periodic.upTo(instant)).isEqualTo(instant);
+      assertThat(periodic.upTo(Math.nextDown(instant))).isEqualTo(at + (k - 1) * every);
     }
   }
 
@@ -41,5 +43,20 @@ class PeriodicTest {
     assertThat(periodic.from(at)).isEqualTo(at);
     assertThat(periodic.after(at)).isEqualTo(at + every);
     assertThat(periodic.before(at)).isNegative().isInfinite();
+    assertThat(periodic.upTo(at)).isEqualTo(at);
+  }
+
+  /** Red if a look that is due at the very instant is missed for a rounding: every 20 min. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3333333333333333, 0.1, 24, 7.7e-3})
+  void looksByTheClock(double period) {
+    Delay.Looks looks = new Delay.Looks(period);
+    assertThat(looks.hoursUntilNext(0)).isEqualTo(period);
+    for (int k = 1; k < MANY; k++) {
+      double look = k * period;
+      assertThat(looks.hoursUntilNext(look)).isZero();
+      assertThat(looks.hoursUntilNext(Math.nextDown(look))).isPositive().isLessThan(1e-9);
+      assertThat(looks.hoursUntilNext(Math.nextUp(look))).isBetween(0.99 * period, 1.01 * period);
+    }
   }
 }
