@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import lastcopy.simulate.Comparison;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.title.TextTitle;
@@ -74,17 +75,32 @@ class ChartsTest {
   @Test
   void chartsAreDatedAndCautious() {
     for (JFreeChart chart : both()) {
-      String text = "";
-      for (Object title : chart.getSubtitles()) {
-        text += title instanceof TextTitle line ? line.getText() + "\n" : "";
-      }
-      assertThat(text)
+      assertThat(subtitles(chart))
           .contains("Harbour Lane Films")
           .contains("95 % pointwise sampling intervals")
           .contains("not a guarantee")
           .contains("2026-03-14");
       assertThat(chart.getLegend()).isNotNull();
     }
+  }
+
+  /** What was simulated until an interruption is drawn, and marked. */
+  @Test
+  void anInterruptedRunIsMarkedOnEveryChart() {
+    Comparison all = Sample.result();
+    Comparison part =
+        new Comparison(
+            all.studio(),
+            all.years(),
+            all.currency(),
+            all.seed(),
+            all.confidence(),
+            false,
+            all.layouts(),
+            all.pairs());
+    assertThat(subtitles(LossCurveChart.of(part, DATE))).contains("UNFINISHED: interrupted");
+    assertThat(subtitles(ExceedanceChart.of(part, DATE))).contains("UNFINISHED: interrupted");
+    assertThat(both()).noneMatch(chart -> subtitles(chart).contains("UNFINISHED"));
   }
 
   @Test
@@ -229,6 +245,14 @@ class ChartsTest {
     assertThat(ByteUnit.format(2.5e12)).isEqualTo("2.5 TB");
     assertThat(ByteUnit.format(1e11)).isEqualTo("100 GB");
     assertThat(ByteUnit.format(1e9 * (1 - 1e-12))).isEqualTo("1 GB");
+  }
+
+  private static String subtitles(JFreeChart chart) {
+    String text = "";
+    for (Object title : chart.getSubtitles()) {
+      text += title instanceof TextTitle line ? line.getText() + "\n" : "";
+    }
+    return text;
   }
 
   private static List<JFreeChart> both() {

@@ -1,0 +1,143 @@
+package lastcopy.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastcopy.interval.Estimate;
+import lastcopy.outlook.CopyOutlook;
+import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Room;
+import lastcopy.outlook.Warning;
+import lastcopy.outlook.Way;
+import lastcopy.simulate.Comparison;
+import lastcopy.simulate.Comparison.Pair;
+import lastcopy.simulate.LayoutResult;
+import lastcopy.simulate.LayoutResult.CauseShare;
+import lastcopy.simulate.LayoutResult.Exposure;
+import lastcopy.simulate.LayoutResult.Point;
+import lastcopy.simulate.LayoutResult.Recovery;
+
+/**
+ * Results in which no two figures are alike: each is larger by 2 % than the one before, in the
+ * order of the records' components, so that a writer that takes one for another is seen, also where
+ * three digits are shown.
+ */
+final class Distinct {
+
+  private double last = 1000;
+
+  /** Two layouts and two pairs; the flags of the two layouts differ where they can. */
+  static Comparison comparison() {
+    return new Distinct().compared();
+  }
+
+  private Comparison compared() {
+    return new Comparison(
+        "the studio",
+        number(),
+        Optional.of("EUR"),
+        (long) number(),
+        number(),
+        false,
+        List.of(
+            layout("first", LayoutResult.Method.PLAIN, true, List.of("first doubt")),
+            layout("second", LayoutResult.Method.RARE, false, List.of())),
+        List.of(pair("first", "second"), pair("second", "third")));
+  }
+
+  private LayoutResult layout(
+      String id, LayoutResult.Method method, boolean reached, List<String> doubts) {
+    return new LayoutResult(
+        id,
+        "title of " + id,
+        (long) number(),
+        method,
+        reached,
+        number(),
+        number(),
+        estimate(),
+        estimate(),
+        estimate(),
+        estimate(),
+        estimate(),
+        estimate(),
+        Optional.of(estimate()),
+        List.of(point(), point()),
+        List.of(point(), point()),
+        List.of(point(), point()),
+        List.of(point(), point()),
+        List.of(cause(id, 1), cause(id, 2)),
+        new Exposure(estimate(), estimate(), estimate(), estimate(), estimate(), (long) number()),
+        List.of(recovery(id, 1), recovery(id, 2)),
+        doubts,
+        List.of("note of " + id));
+  }
+
+  private CauseShare cause(String of, int k) {
+    return new CauseShare(
+        "cause-" + k + "-of-" + of, "sentence of cause " + k + " of " + of, estimate(), number());
+  }
+
+  private Recovery recovery(String of, int k) {
+    return new Recovery(
+        "stop-" + k + "-of-" + of,
+        "sentence of stop " + k + " of " + of,
+        (long) number(),
+        estimate(),
+        Optional.of(estimate()));
+  }
+
+  private Pair pair(String a, String b) {
+    return new Pair(a, b, maybe(), maybe(), maybe(), estimate(), (long) number());
+  }
+
+  private Point point() {
+    return new Point(number(), estimate());
+  }
+
+  private Estimate estimate() {
+    double low = number();
+    double value = number();
+    return new Estimate(value, low, number(), true);
+  }
+
+  private OptionalDouble maybe() {
+    return OptionalDouble.of(number());
+  }
+
+  private double number() {
+    last = Math.rint(last * 1.02);
+    return last + 0.5;
+  }
+
+  /** The outlook of a layout with other figures, all of them distinct. */
+  static Outlook outlook(Outlook of) {
+    return new Distinct().foreseen(of);
+  }
+
+  private Outlook foreseen(Outlook of) {
+    return new Outlook(
+        of.layout(),
+        List.of(new Room.Year(number(), number()), new Room.Year(number(), number())),
+        of.copies().stream().map(this::copy).toList(),
+        List.of(new Warning("an-id", "a copy", "A sentence."), new Warning("all", "", "Of all.")));
+  }
+
+  private CopyOutlook copy(CopyOutlook of) {
+    return new CopyOutlook(
+        of.copy(),
+        maybe(),
+        maybe(),
+        maybe(),
+        maybe(),
+        of.feed().map(feed -> new FeedOutlook(maybe(), maybe(), false, number(), maybe())),
+        of.ways().stream().map(this::way).toList());
+  }
+
+  private Way way(Way of) {
+    double megabytes = 1e6 * number();
+    return new Way(
+        of.kind(), of.from(), megabytes, new Way.Part("part " + (int) last, 1e6 * number()));
+  }
+}
