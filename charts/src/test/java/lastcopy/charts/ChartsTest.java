@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
-import lastcopy.simulate.Comparison;
+import lastcopy.experiment.Comparison;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.title.TextTitle;

@@ -3,6 +3,13 @@ package lastcopy.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Exposure;
+import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
@@ -10,13 +17,6 @@ import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Warning;
 import lastcopy.outlook.Way;
-import lastcopy.simulate.Comparison;
-import lastcopy.simulate.Comparison.Pair;
-import lastcopy.simulate.LayoutResult;
-import lastcopy.simulate.LayoutResult.CauseShare;
-import lastcopy.simulate.LayoutResult.Exposure;
-import lastcopy.simulate.LayoutResult.Point;
-import lastcopy.simulate.LayoutResult.Recovery;
 
 /**
  * Results in which no two figures are alike: each is larger by 2 % than the one before, in the
