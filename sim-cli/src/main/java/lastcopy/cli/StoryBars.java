@@ -2,7 +2,7 @@ package lastcopy.cli;
 
 import java.util.List;
 import lastcopy.charts.ByteUnit;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 
 /** What each copy holds at a moment, as bars of plain characters that a pipe also carries. */
 final class StoryBars {
@@ -18,7 +18,7 @@ final class StoryBars {
    * @param most what a full bar is
    * @param indent what each line begins with
    */
-  static String of(List<String> names, Scene scene, double most, String indent) {
+  static String of(List<String> names, Snapshot scene, double most, String indent) {
     StringBuilder lines = new StringBuilder();
     StringBuilder line = new StringBuilder(indent);
     for (int c = 0; c < names.size(); c++) {
@@ -34,7 +34,7 @@ final class StoryBars {
     return lines.append(line).append('\n').toString();
   }
 
-  private static String cell(String name, Scene scene, int copy, double most) {
+  private static String cell(String name, Snapshot scene, int copy, double most) {
     String shortName = name.length() > 16 ? name.substring(0, 15) + "~" : name;
     double held = scene.heldBytes()[copy];
     String amount = held > 0 ? ByteUnit.format(held) : "empty";

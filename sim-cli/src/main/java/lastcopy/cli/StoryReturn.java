@@ -1,7 +1,7 @@
 package lastcopy.cli;
 
 import java.util.stream.IntStream;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.story.Moment;
 import lastcopy.story.Story;
@@ -15,7 +15,7 @@ final class StoryReturn {
   static String filled(Story story, int moment) {
     int copy = story.moments().get(moment).happening().copy();
     String name = story.copies().get(copy);
-    Scene now = story.moments().get(moment).scene();
+    Snapshot now = story.moments().get(moment).scene();
     boolean othersHold =
         IntStream.range(0, now.heldBytes().length)
             .anyMatch(c -> c != copy && now.heldBytes()[c] > 0);

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import lastcopy.charts.ByteUnit;
 import lastcopy.history.Happening.Kind;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Units;
@@ -140,7 +140,7 @@ final class StoryTimeline {
   }
 
   /** What there is; where footage ages out, what the fullest copy holds that lets it go. */
-  private double there(Scene scene) {
+  private double there(Snapshot scene) {
     double left = Math.max(0, scene.shotBytes() - scene.lostBytes());
     if (story.studio().footage().keepHours().isEmpty()) {
       return left;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.history.Happening.Kind;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.story.Moment;
@@ -100,7 +100,7 @@ class StoryTruthTest {
           keeps(story, moment, sentence);
         }
         if (sentence.contains("holds again")) {
-          Scene scene = moment.scene();
+          Snapshot scene = moment.scene();
           int copy = moment.happening().copy();
           assertThat(scene.heldBytes()[copy]).isPositive();
           double others = 0;

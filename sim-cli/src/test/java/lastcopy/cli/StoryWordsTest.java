@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.history.Happening;
 import lastcopy.history.Happening.Kind;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -161,8 +161,8 @@ class StoryWordsTest {
   void barsOfManyCopiesStayWithinTheLine() {
     List<String> names =
         IntStream.range(0, 7).mapToObj(i -> "a-copy-with-a-very-long-name-" + i).toList();
-    Scene scene =
-        new Scene(
+    Snapshot scene =
+        new Snapshot(
             9e12,
             0,
             new double[] {9e12, 8.123e12, 0, 1, 9e12, 3e12, 9e12},

@@ -5,12 +5,12 @@ import lastcopy.footage.ShootTable;
 /** Footage that has been kept for long enough: it leaves every copy except a shelf. */
 final class Ageing implements Mechanism {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
 
-  Ageing(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Ageing(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
   }
 
   private boolean used() {
@@ -22,7 +22,7 @@ final class Ageing implements Mechanism {
     if (!used() || time < plan.keepHours) {
       return 0;
     }
-    ShootTable shoots = stage.shoots;
+    ShootTable shoots = state.shoots;
     int k = shoots.shotAgo(plan.keepHours, time);
     return k == 0 ? shoots.onHand() : shoots.end(k - 1);
   }
@@ -41,31 +41,31 @@ final class Ageing implements Mechanism {
   }
 
   private void age() {
-    Holdings holdings = stage.holdings;
-    holdings.aged = agedBy(stage.now);
+    Holdings holdings = state.holdings;
+    holdings.aged = agedBy(state.now);
     for (int c = 0; c < plan.copies; c++) {
       if (!plan.shelf[c]) {
-        holdings.bringTo(c, stage.now);
+        holdings.bringTo(c, state.now);
         holdings.held[c].remove(0, holdings.aged);
         holdings.kept[c].remove(0, holdings.aged);
       }
       if (holdings.flowing[c]) {
         holdings.flow[c].remove(0, holdings.aged);
-        stage.feeds.again(c);
+        state.feeds.again(c);
       }
     }
     holdings.cards.remove(0, holdings.aged);
-    ShootTable shoots = stage.shoots;
-    int next = stage.now < plan.keepHours ? -1 : shoots.shotAgo(plan.keepHours, stage.now);
+    ShootTable shoots = state.shoots;
+    int next = state.now < plan.keepHours ? -1 : shoots.shotAgo(plan.keepHours, state.now);
     if (next < 0) {
-      stage.set(plan.timer.aged(), plan.keepHours);
+      state.set(plan.timer.aged(), plan.keepHours);
     } else if (next < shoots.count()) {
-      stage.set(plan.timer.aged(), shoots.time(next) + plan.keepHours);
+      state.set(plan.timer.aged(), shoots.time(next) + plan.keepHours);
     }
   }
 
   /** On the course nothing of it needs to be simulated. */
   void rest() {
-    stage.agenda.cancel(plan.timer.aged());
+    state.agenda.cancel(plan.timer.aged());
   }
 }

@@ -12,15 +12,15 @@ final class Cards implements Mechanism {
 
   private static final double EXPIRED = Double.NEGATIVE_INFINITY;
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final PositionSet part = new PositionSet();
   private int first;
   private double[] offloadedAt = new double[0];
 
-  Cards(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Cards(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
   }
 
   void clear() {
@@ -32,8 +32,8 @@ final class Cards implements Mechanism {
   }
 
   private void room() {
-    if (offloadedAt.length < stage.shoots.count()) {
-      offloadedAt = new double[stage.shoots.count()];
+    if (offloadedAt.length < state.shoots.count()) {
+      offloadedAt = new double[state.shoots.count()];
     }
   }
 
@@ -43,9 +43,9 @@ final class Cards implements Mechanism {
       return;
     }
     room();
-    offloadedAt[shoot] = stage.now;
-    stage.holdings.cards.add(stage.shoots.start(shoot), stage.shoots.end(shoot));
-    if (!stage.agenda.isSet(plan.timer.cardsExpired())) {
+    offloadedAt[shoot] = state.now;
+    state.holdings.cards.add(state.shoots.start(shoot), state.shoots.end(shoot));
+    if (!state.agenda.isSet(plan.timer.cardsExpired())) {
       schedule();
     }
   }
@@ -60,11 +60,11 @@ final class Cards implements Mechanism {
 
   /** Shoots of which nothing waits any more have been offloaded. */
   void waitNoMore(PositionSet waiting) {
-    for (int k = first; used() && k < stage.offloaded; k++) {
+    for (int k = first; used() && k < state.offloaded; k++) {
       if (offloadedAt[k] == Double.POSITIVE_INFINITY) {
         part.copyFrom(waiting);
-        part.remove(0, stage.shoots.start(k));
-        part.remove(stage.shoots.end(k), Double.POSITIVE_INFINITY);
+        part.remove(0, state.shoots.start(k));
+        part.remove(state.shoots.end(k), Double.POSITIVE_INFINITY);
         if (part.isEmpty()) {
           offloaded(k);
         }
@@ -74,67 +74,67 @@ final class Cards implements Mechanism {
 
   private void schedule() {
     double next = Double.POSITIVE_INFINITY;
-    for (int k = first; k < stage.offloaded; k++) {
+    for (int k = first; k < state.offloaded; k++) {
       if (offloadedAt[k] != EXPIRED) {
         next = Math.min(next, offloadedAt[k] + plan.cardHours);
       }
     }
-    stage.set(plan.timer.cardsExpired(), next);
+    state.set(plan.timer.cardsExpired(), next);
   }
 
   /** The oldest cards are formatted. */
   @Override
   public void due(int index) {
-    Holdings holdings = stage.holdings;
-    for (int k = first; k < stage.offloaded; k++) {
-      if (offloadedAt[k] != EXPIRED && offloadedAt[k] + plan.cardHours <= stage.now) {
-        within(stage.shoots.start(k), stage.shoots.end(k));
+    Holdings holdings = state.holdings;
+    for (int k = first; k < state.offloaded; k++) {
+      if (offloadedAt[k] != EXPIRED && offloadedAt[k] + plan.cardHours <= state.now) {
+        within(state.shoots.start(k), state.shoots.end(k));
         holdings.cards.removeAll(part);
-        Map<Cause.Context, Cause> struck = stage.rule.lastOf(0); // it held them once
-        stage.rule.met(struck == null ? plan.driveCauses : struck, Cause.Context.CARDS);
-        stage.rule.removed(-1, part);
+        Map<Cause.Context, Cause> struck = state.rule.lastOf(0); // it held them once
+        state.rule.met(struck == null ? plan.driveCauses : struck, Cause.Context.CARDS);
+        state.rule.removed(-1, part);
         offloadedAt[k] = EXPIRED;
         tell();
       }
     }
-    while (first < stage.offloaded && offloadedAt[first] == EXPIRED) {
+    while (first < state.offloaded && offloadedAt[first] == EXPIRED) {
       first++;
     }
     schedule();
   }
 
   private void tell() {
-    if (stage.witness != null) {
-      stage.holdings.removeHeld(part);
+    if (state.listener != null) {
+      state.holdings.removeHeld(part);
       if (!part.isEmpty()) {
-        stage.say(Happening.Kind.CARDS_EXPIRED, -1, -1, part.bytes(), Double.NaN);
+        state.say(Happening.Kind.CARDS_EXPIRED, -1, -1, part.bytes(), Double.NaN);
       }
     }
   }
 
   private void within(double from, double to) {
-    part.copyFrom(stage.holdings.cards);
+    part.copyFrom(state.holdings.cards);
     part.remove(0, from);
     part.remove(to, Double.POSITIVE_INFINITY);
   }
 
   /** A mishap of the place took them. */
   void destroyed() {
-    stage.rule.removed(-1, stage.holdings.cards);
-    stage.holdings.cards.clear();
+    state.rule.removed(-1, state.holdings.cards);
+    state.holdings.cards.clear();
   }
 
   /** What cards hold of some positions is offloaded again, in no time. */
   void offloadAgain(double from, double to) {
     if (used()) {
-      Holdings holdings = stage.holdings;
+      Holdings holdings = state.holdings;
       within(from, to);
       part.removeAll(holdings.blocked);
       part.removeAll(holdings.barred[0]);
       part.remove(0, holdings.aged);
       holdings.held[0].addAll(part);
       if (!part.isEmpty()) {
-        stage.outages.comesBack();
+        state.outages.comesBack();
       }
     }
   }
@@ -143,14 +143,14 @@ final class Cards implements Mechanism {
   void takeUp() {
     if (used()) {
       room();
-      ShootTable shoots = stage.shoots;
-      first = shoots.shotAgo(plan.cardHours, stage.now);
-      if (first > 0 && shoots.time(first - 1) + plan.cardHours == stage.now) {
+      ShootTable shoots = state.shoots;
+      first = shoots.shotAgo(plan.cardHours, state.now);
+      if (first > 0 && shoots.time(first - 1) + plan.cardHours == state.now) {
         first--; // it expires at this instant, after what strikes
       }
-      for (int k = first; k < stage.offloaded; k++) {
+      for (int k = first; k < state.offloaded; k++) {
         offloadedAt[k] = shoots.time(k);
-        stage.holdings.cards.add(shoots.start(k), shoots.end(k));
+        state.holdings.cards.add(shoots.start(k), shoots.end(k));
       }
       schedule();
     }
@@ -158,24 +158,24 @@ final class Cards implements Mechanism {
 
   /** Whether cards hold what they would hold on the undisturbed course. */
   boolean onCourse() {
-    PositionSet cards = stage.holdings.cards;
-    ShootTable shoots = stage.shoots;
-    if (!used() || stage.offloaded == 0) {
+    PositionSet cards = state.holdings.cards;
+    ShootTable shoots = state.shoots;
+    if (!used() || state.offloaded == 0) {
       return cards.isEmpty();
     }
-    int from = shoots.shotAgo(plan.cardHours, stage.now);
-    return from >= stage.offloaded
+    int from = shoots.shotAgo(plan.cardHours, state.now);
+    return from >= state.offloaded
         ? cards.isEmpty()
         : cards.size() == 1
             && cards.from(0) == shoots.start(from)
-            && cards.to(0) == shoots.end(stage.offloaded - 1)
+            && cards.to(0) == shoots.end(state.offloaded - 1)
             && noneWaited(from);
   }
 
   /** A shoot that waited for its offload keeps its cards for longer. */
   private boolean noneWaited(int from) {
-    for (int k = from; k < stage.offloaded; k++) {
-      if (offloadedAt[k] != stage.shoots.time(k)) {
+    for (int k = from; k < state.offloaded; k++) {
+      if (offloadedAt[k] != state.shoots.time(k)) {
         return false;
       }
     }
@@ -184,7 +184,7 @@ final class Cards implements Mechanism {
 
   /** On the course nothing of it needs to be simulated. */
   void rest() {
-    stage.agenda.cancel(plan.timer.cardsExpired());
-    stage.holdings.cards.clear();
+    state.agenda.cancel(plan.timer.cardsExpired());
+    state.holdings.cards.clear();
   }
 }

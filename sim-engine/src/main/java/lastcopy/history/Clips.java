@@ -11,7 +11,7 @@ final class Clips {
 
   private static final double BITS = 8;
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final Spots place;
   private final PositionSet spots = new PositionSet();
@@ -20,18 +20,18 @@ final class Clips {
   private final Map<Cause.Context, Cause> defects =
       Cause.family("defect", "a spot had become unreadable unseen that was");
 
-  Clips(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
-    place = new Spots(stage);
+  Clips(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
+    place = new Spots(state);
   }
 
   /** The last redundancy of a set is used up: what its other drives hide is met. */
   void defectsMetByRebuild(int copy) {
     if (anyDefect(copy)) {
-      stage.calm.leave();
-      stage.holdings.bringTo(copy, stage.now);
-      addDefects(copy, stage.holdings.held[copy]);
+      state.tracker.leave();
+      state.holdings.bringTo(copy, state.now);
+      addDefects(copy, state.holdings.held[copy]);
       lose(copy, -1, defects, Cause.Context.MET_BY_REBUILD);
     }
   }
@@ -49,7 +49,7 @@ final class Clips {
       return false;
     }
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      if (serves(s) && stage.defects.alive(s)) {
+      if (serves(s) && state.defects.alive(s)) {
         return true;
       }
     }
@@ -57,14 +57,14 @@ final class Clips {
   }
 
   private boolean serves(int slot) {
-    return stage.lives.state(slot) == Lives.State.UP && stage.lives.inService(slot);
+    return state.lives.state(slot) == Lives.State.UP && state.lives.inService(slot);
   }
 
   private void addDefects(int copy, PositionSet within) {
     spots.clear();
     place.read(within, copy, -1);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      if (serves(s) && stage.defects.alive(s)) {
+      if (serves(s) && state.defects.alive(s)) {
         place.addDefect(within, s, spots);
       }
     }
@@ -74,15 +74,15 @@ final class Clips {
   void readByRebuild(int copy, double bytes, int slot, int k) {
     long source = plan.slotSource[slot];
     int errors =
-        stage.clocks.count(
+        state.clocks.count(
             plan.readsOf(copy), mean(copy, bytes), Draws.key(source, Draws.READ_ERRORS, k));
     if (errors > 0) {
-      stage.calm.leave();
-      stage.holdings.bringTo(copy, stage.now);
-      place.read(stage.holdings.held[copy], copy, -1);
+      state.tracker.leave();
+      state.holdings.bringTo(copy, state.now);
+      place.read(state.holdings.held[copy], copy, -1);
       spots.clear();
       place.addUnread(
-          stage.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k), spots);
+          state.holdings.held[copy], errors, Draws.key(source, Draws.READ_SPOTS, k), spots);
       lose(copy, -1, unreadable, Cause.Context.MET_BY_REBUILD);
     }
   }
@@ -92,7 +92,7 @@ final class Clips {
     long key = plan.copySource[target];
     double mean = mean(source, read.bytes());
     int errors =
-        stage.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
+        state.clocks.count(plan.readsOf(source), mean, Draws.key(key, Draws.REFILL_ERRORS, k));
     if (errors > 0) {
       place.read(read, source, target);
       spots.clear();
@@ -108,19 +108,19 @@ final class Clips {
   /** The spots are lost from a copy, and from what was refilled from it, unless held elsewhere. */
   private void lose(int copy, int target, Map<Cause.Context, Cause> causes, Cause.Context context) {
     double bytes = spots.bytes();
-    stage.holdings.bringAllTo(stage.now); // what has crossed by now is held elsewhere
-    stage.holdings.removeHeld(spots, copy, target);
-    spots.remove(0, stage.holdings.aged);
+    state.holdings.bringAllTo(state.now); // what has crossed by now is held elsewhere
+    state.holdings.removeHeld(spots, copy, target);
+    spots.remove(0, state.holdings.aged);
     if (!spots.isEmpty()) {
-      stage.holdings.held[copy].removeAll(spots);
+      state.holdings.held[copy].removeAll(spots);
       if (target >= 0) {
-        stage.holdings.held[target].removeAll(spots);
+        state.holdings.held[target].removeAll(spots);
       }
-      stage.feeds.cannotSend(copy, spots);
-      stage.rule.met(causes, context);
-      stage.rule.removed(-1, spots);
+      state.feeds.cannotSend(copy, spots);
+      state.rule.met(causes, context);
+      state.rule.removed(-1, spots);
     }
-    stage.say(
+    state.say(
         Happening.Kind.UNREADABLE, copy, -1, bytes, Double.NaN, causes.get(context).sentence());
   }
 }

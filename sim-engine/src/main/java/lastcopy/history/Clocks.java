@@ -3,7 +3,7 @@ package lastcopy.history;
 import java.util.Arrays;
 
 /**
- * The hazard clocks of a history: when each drive fails and each striker strikes.
+ * The hazard clocks of a history: when each drive fails and each shock strikes.
  *
  * <p>A source of luck draws one unit exponential, its budget, and happens when the hazard that it
  * has run up, times the factors on it, has used up the budget. Frailty and strain are factors; they
@@ -15,7 +15,7 @@ import java.util.Arrays;
  */
 final class Clocks {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final Hazards hazards;
   private final Likelihood likelihood;
@@ -41,9 +41,9 @@ final class Clocks {
   private double lookedUp = Double.NaN;
   private int stretch;
 
-  Clocks(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Clocks(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     hazards = new Hazards(plan);
     likelihood = new Likelihood(plan);
     int n = plan.groupOf.length;
@@ -62,7 +62,7 @@ final class Clocks {
   void bias(Bias to) {
     likelihood.bias(to);
     if (likelihood.biased() && bareTimes == null && comesAndGoes()) {
-      bareTimes = stage.calm.course().bareTimes();
+      bareTimes = state.tracker.course().bareTimes();
       for (int i = 0; i < firsts.length; i++) {
         firsts[i] = hazards.first(i, bareTimes);
       }
@@ -71,7 +71,7 @@ final class Clocks {
 
   /** Whether what stands in one copy only changes by the clock; a single copy always does. */
   private boolean comesAndGoes() {
-    return stage.calm.course() != null && plan.copies > 1;
+    return state.tracker.course() != null && plan.copies > 1;
   }
 
   Likelihood likelihood() {
@@ -89,7 +89,7 @@ final class Clocks {
 
   /** Whether some footage has stood in one copy only just before now. */
   private boolean bareUntilNow() {
-    return byTheClock ? bareTimes.bareUntil(stage.now) : bare;
+    return byTheClock ? bareTimes.bareUntil(state.now) : bare;
   }
 
   /** Whether some footage stood in one copy only just before now, as it always does in one copy. */
@@ -104,10 +104,10 @@ final class Clocks {
     start(slot, from, key);
   }
 
-  /** A striker runs towards its next strike. */
-  void startStriker(int striker, long key) {
-    factor[plan.slots + striker] = 1;
-    start(plan.slots + striker, stage.now, key);
+  /** A shock runs towards its next strike. */
+  void startShock(int shock, long key) {
+    factor[plan.slots + shock] = 1;
+    start(plan.slots + shock, state.now, key);
   }
 
   private void start(int source, double from, long key) {
@@ -117,14 +117,14 @@ final class Clocks {
     if (isFirst[source] && likelihood.biasing() && byTheClock) {
       lookUp(source, from);
     }
-    budget[source] = stage.draws.budget(key);
+    budget[source] = state.draws.budget(key);
     schedule(source);
   }
 
   /** A source has happened, as its timer said. */
   void fired(int source) {
     if (likelihood.biased()) {
-      settle(source, stage.now);
+      settle(source, state.now);
       likelihood.happened(plan.groupOf[source], bareUntilNow(), 1);
     }
     running[source] = false;
@@ -133,16 +133,16 @@ final class Clocks {
   /** A source ends without having happened. */
   void stop(int source) {
     if (running[source]) {
-      settle(source, stage.now);
+      settle(source, state.now);
       running[source] = false;
-      stage.agenda.cancel(source);
+      state.agenda.cancel(source);
     }
   }
 
   /** From now on the hazard of a running drive has another factor. */
   void setFactor(int slot, double to) {
     if (running[slot] && factor[slot] != to) {
-      settle(slot, stage.now);
+      settle(slot, state.now);
       factor[slot] = to;
       schedule(slot);
     }
@@ -152,10 +152,10 @@ final class Clocks {
   void skipVisit(int copy) {
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (running[s] && plan.lifeOff[s] != null) {
-        settle(s, stage.now);
+        settle(s, state.now);
       }
     }
-    hazards.skipVisit(copy, stage.now);
+    hazards.skipVisit(copy, state.now);
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
       if (running[s] && plan.lifeOff[s] != null) {
         schedule(s);
@@ -169,7 +169,7 @@ final class Clocks {
    */
   int count(int group, double mean, long key) {
     boolean whileBare = bareUntilNow();
-    int count = stage.draws.poisson(likelihood.factor(group, whileBare) * mean, key);
+    int count = state.draws.poisson(likelihood.factor(group, whileBare) * mean, key);
     if (likelihood.biased()) {
       likelihood.passed(group, whileBare, mean);
       likelihood.happened(group, whileBare, count);
@@ -184,7 +184,7 @@ final class Clocks {
    * @param chance in (0, 1)
    */
   boolean chance(int group, double chance, long key) {
-    double uniform = stage.draws.uniform(key);
+    double uniform = state.draws.uniform(key);
     if (!likelihood.biased()) {
       return uniform <= chance;
     }
@@ -242,7 +242,7 @@ final class Clocks {
   void settleAll() {
     for (int i = 0; i < running.length; i++) {
       if (running[i]) {
-        settle(i, stage.now);
+        settle(i, state.now);
       }
     }
   }
@@ -341,7 +341,7 @@ final class Clocks {
     double other = factor[source] * likelihood.factor(plan.groupOf[source], false);
     double whileBare = factor[source] * likelihood.factor(plan.groupOf[source], true);
     double at = happensByStretches(source, other, whileBare);
-    set(source, Math.max(at, stage.agenda.time(source))); // a rounding must not turn time back
+    set(source, Math.max(at, state.agenda.time(source))); // a rounding must not turn time back
   }
 
   private void schedule(int source) {
@@ -351,9 +351,9 @@ final class Clocks {
 
   private void set(int source, double at) {
     if (at <= plan.horizon) {
-      stage.agenda.set(source, at);
+      state.agenda.set(source, at);
     } else {
-      stage.agenda.cancel(source);
+      state.agenda.cancel(source);
     }
   }
 

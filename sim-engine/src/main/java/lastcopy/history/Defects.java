@@ -22,7 +22,7 @@ final class Defects {
   /** Beyond so many halvings no scrub is that late. */
   private static final int HALVINGS = 60;
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final int[] generation;
   private final int[] count;
@@ -43,9 +43,9 @@ final class Defects {
   /** Failures in a history, at least 1, each of which may lead to a meeting. */
   private final double meetings;
 
-  Defects(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Defects(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     generation = new int[plan.slots];
     count = new int[plan.slots];
     born = new double[plan.slots];
@@ -78,26 +78,26 @@ final class Defects {
   void again(int slot) {
     if (plan.defects[plan.copyOfSlot[slot]] != null) {
       count[slot]++;
-      next(slot, stage.now);
+      next(slot, state.now);
     }
   }
 
   private void next(int slot, double from) {
     where[slot] = Double.NaN;
-    if (stage.clocks.likelihood().biased()) {
+    if (state.clocks.likelihood().biased()) {
       clean[slot] = from;
       known[slot] = from;
-      budget[slot] = stage.draws.budget(key(slot, Draws.DEFECT));
+      budget[slot] = state.draws.budget(key(slot, Draws.DEFECT));
       born[slot] = Double.POSITIVE_INFINITY;
     } else {
       Law defect = plan.defects[plan.copyOfSlot[slot]];
-      isBorn(slot, from + stage.delay(defect, key(slot, Draws.DEFECT)));
+      isBorn(slot, from + state.delay(defect, key(slot, Draws.DEFECT)));
     }
   }
 
   private void isBorn(int slot, double at) {
     born[slot] = at;
-    mended[slot] = at + stage.delay(plan.scrub[plan.copyOfSlot[slot]], key(slot, Draws.SCRUB));
+    mended[slot] = at + state.delay(plan.scrub[plan.copyOfSlot[slot]], key(slot, Draws.SCRUB));
   }
 
   private long key(int slot, int use) {
@@ -107,14 +107,14 @@ final class Defects {
   /** Whether a drive has an unreadable spot now. */
   boolean alive(int slot) {
     bringToNow(slot);
-    while (mended[slot] <= stage.now && born[slot] <= stage.now) {
+    while (mended[slot] <= state.now && born[slot] <= state.now) {
       count[slot]++;
       next(slot, mended[slot]);
       bringToNow(slot);
     }
-    boolean alive = born[slot] <= stage.now;
+    boolean alive = born[slot] <= state.now;
     if (alive && Double.isNaN(where[slot])) {
-      stage.cameOutBadly(plan.strikers.length + plan.copyOfSlot[slot]);
+      state.cameOutBadly(plan.shocks.length + plan.copyOfSlot[slot]);
     }
     return alive;
   }
@@ -122,11 +122,11 @@ final class Defects {
   /** Under a bias the time of the next defect is known only so far. */
   private void bringToNow(int slot) {
     if (born[slot] == Double.POSITIVE_INFINITY
-        && stage.clocks.likelihood().biased()
-        && known[slot] < stage.now) {
+        && state.clocks.likelihood().biased()
+        && known[slot] < state.now) {
       double raise = raise(slot);
       for (int k = raise > 0 ? halvings(slot, raise) : 0; k >= 0; k--) {
-        double to = k == 0 ? stage.now : stage.now - scrubbed(slot, k);
+        double to = k == 0 ? state.now : state.now - scrubbed(slot, k);
         if (to > known[slot] && pass(slot, to, raise * StrictMath.pow(0.5, k))) {
           return;
         }
@@ -137,7 +137,7 @@ final class Defects {
   /** The hazard of a defect passes, raised; whether one is born. */
   private boolean pass(int slot, double to, double raise) {
     Law law = plan.defects[plan.copyOfSlot[slot]];
-    Likelihood likelihood = stage.clocks.likelihood();
+    Likelihood likelihood = state.clocks.likelihood();
     double age = known[slot] - clean[slot];
     double ran = hazard(slot, known[slot], to);
     if (budget[slot] <= (1 + raise) * ran) {
@@ -159,18 +159,18 @@ final class Defects {
 
   /** By how much more, of itself, the hazard of a defect is raised that no scrub has found. */
   private double raise(int slot) {
-    if (!stage.clocks.likelihood().biasing() || !stage.clocks.mayLoseNow()) {
+    if (!state.clocks.likelihood().biasing() || !state.clocks.mayLoseNow()) {
       return 0;
     }
     double alive = 0;
-    double to = stage.now;
+    double to = state.now;
     for (int k = 1; k < HALVINGS && to > known[slot]; k++) {
-      double from = Math.max(known[slot], stage.now - scrubbed(slot, k));
+      double from = Math.max(known[slot], state.now - scrubbed(slot, k));
       alive += hazard(slot, from, to) * StrictMath.pow(0.5, k - 1);
       to = from;
     }
     int copy = plan.copyOfSlot[slot];
-    stage.risk(plan.strikers.length + copy, Math.min(1, alive));
+    state.risk(plan.shocks.length + copy, Math.min(1, alive));
     double wanted = ALIVE / (plan.firstSlot[copy + 1] - plan.firstSlot[copy]) / meetings;
     return alive > 0 && alive < wanted ? wanted / alive - 1 : 0;
   }
@@ -185,7 +185,7 @@ final class Defects {
   }
 
   private boolean reaches(int slot, int k) {
-    return stage.now - (k == 0 ? 0 : scrubbed(slot, k)) > known[slot];
+    return state.now - (k == 0 ? 0 : scrubbed(slot, k)) > known[slot];
   }
 
   /** Hours after which a scrub has not come with a chance of 2^−k. */

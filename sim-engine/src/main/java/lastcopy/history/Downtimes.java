@@ -2,7 +2,7 @@ package lastcopy.history;
 
 import java.util.Arrays;
 
-/** When drives of a set were down, in each history of a {@link Block}. */
+/** When drives of a set were down, in each history of {@link HistoryLanes}. */
 final class Downtimes {
 
   /** Beyond so many failures of a set in a history, on average, the general path takes over. */
@@ -12,18 +12,18 @@ final class Downtimes {
 
   private final int survives;
   private final double stretchesPerHour;
-  private double[] failedAt = new double[4 * Block.SIZE];
-  private double[] wholeAt = new double[4 * Block.SIZE];
+  private double[] failedAt = new double[4 * HistoryLanes.SIZE];
+  private double[] wholeAt = new double[4 * HistoryLanes.SIZE];
 
   // Those of one history that fall into crowded stretches.
-  private double[] failed = new double[4 * Block.SIZE];
-  private double[] whole = new double[4 * Block.SIZE];
+  private double[] failed = new double[4 * HistoryLanes.SIZE];
+  private double[] whole = new double[4 * HistoryLanes.SIZE];
 
   /** By failure, the one before it in its history. */
-  private int[] before = new int[4 * Block.SIZE];
+  private int[] before = new int[4 * HistoryLanes.SIZE];
 
   /** By history, its last failure. */
-  private final int[] last = new int[Block.SIZE];
+  private final int[] last = new int[HistoryLanes.SIZE];
 
   private int size;
 
@@ -36,7 +36,7 @@ final class Downtimes {
   Downtimes(int survives, double horizon) {
     this.survives = survives;
     stretchesPerHour = Long.SIZE / horizon;
-    touched = new long[(survives + 1) * Block.SIZE];
+    touched = new long[(survives + 1) * HistoryLanes.SIZE];
   }
 
   void clear() {
@@ -47,7 +47,7 @@ final class Downtimes {
 
   /** Whether it holds more than it should search. */
   boolean areTooManyToTell() {
-    return size > MOST_FAILURES * Block.SIZE;
+    return size > MOST_FAILURES * HistoryLanes.SIZE;
   }
 
   /**
@@ -89,8 +89,8 @@ final class Downtimes {
   }
 
   private void touch(int i, long stretches) {
-    for (int n = survives * Block.SIZE + i; n >= Block.SIZE; n -= Block.SIZE) {
-      touched[n] |= touched[n - Block.SIZE] & stretches;
+    for (int n = survives * HistoryLanes.SIZE + i; n >= HistoryLanes.SIZE; n -= HistoryLanes.SIZE) {
+      touched[n] |= touched[n - HistoryLanes.SIZE] & stretches;
     }
     touched[i] |= stretches;
   }
@@ -98,8 +98,8 @@ final class Downtimes {
   /** The histories in which too many drives were down at once. */
   long tooMany() {
     long all = 0;
-    for (int i = 0; i < Block.SIZE; i++) {
-      long crowded = touched[survives * Block.SIZE + i];
+    for (int i = 0; i < HistoryLanes.SIZE; i++) {
+      long crowded = touched[survives * HistoryLanes.SIZE + i];
       if (crowded != 0 && tooMany(crowded, last[i])) {
         all |= 1L << i;
       }

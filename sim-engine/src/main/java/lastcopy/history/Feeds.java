@@ -18,7 +18,7 @@ final class Feeds implements Mechanism {
    */
   private static final Periodic QUARTERS = new Periodic(0, 0.25);
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final boolean[] stopped;
   private final boolean[] visiting;
@@ -33,9 +33,9 @@ final class Feeds implements Mechanism {
   private final PositionSet scratch = new PositionSet();
   private int stoppedCount;
 
-  Feeds(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Feeds(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     stopped = new boolean[plan.copies];
     visiting = new boolean[plan.copies];
     refills = new boolean[plan.copies];
@@ -65,14 +65,14 @@ final class Feeds implements Mechanism {
   /** Whether a feed can run now. */
   boolean runs(int copy) {
     return !stopped[copy]
-        && !stage.gone[copy]
-        && !stage.spoils.is(copy)
-        && !stage.gone[plan.ways[copy].source()];
+        && !state.gone[copy]
+        && !state.spoils.is(copy)
+        && !state.gone[plan.ways[copy].source()];
   }
 
   /** Whether a rotated drive stands at its source's place. */
   boolean visiting(int copy) {
-    return stage.calm.is() ? plan.visits[copy].goingOn(stage.now) : visiting[copy];
+    return state.tracker.onCourse() ? plan.visits[copy].goingOn(state.now) : visiting[copy];
   }
 
   /** Where a copy stands now. */
@@ -94,11 +94,11 @@ final class Feeds implements Mechanism {
 
   private void takeUpVisits(int copy) {
     Visits visits = plan.visits[copy];
-    visiting[copy] = visits.goingOn(stage.now);
+    visiting[copy] = visits.goingOn(state.now);
     if (visiting[copy]) {
-      stage.set(plan.timer.visitEnd(copy), visits.lastBefore(stage.now) + visits.hours());
+      state.set(plan.timer.visitEnd(copy), visits.lastBefore(state.now) + visits.hours());
     }
-    stage.set(plan.timer.runStart(copy), plan.ways[copy].dueFrom(stage.now));
+    state.set(plan.timer.runStart(copy), plan.ways[copy].dueFrom(state.now));
   }
 
   void wakeTargets(int source, boolean inclusive) {
@@ -113,12 +113,12 @@ final class Feeds implements Mechanism {
   void wake(int copy, boolean inclusive) {
     boolean idle =
         plan.visits[copy] == null
-            && !stage.holdings.flowing[copy]
-            && (plan.ways[copy].continuous() || !stage.agenda.isSet(plan.timer.runStart(copy)));
+            && !state.holdings.flowing[copy]
+            && (plan.ways[copy].continuous() || !state.agenda.isSet(plan.timer.runStart(copy)));
     if (idle && runs(copy)) {
       Plan.Way way = plan.ways[copy];
-      double next = inclusive ? way.dueFrom(stage.now) : way.dueAfter(stage.now);
-      stage.set(plan.timer.runStart(copy), next);
+      double next = inclusive ? way.dueFrom(state.now) : way.dueAfter(state.now);
+      state.set(plan.timer.runStart(copy), next);
     }
   }
 
@@ -132,51 +132,51 @@ final class Feeds implements Mechanism {
     if (!runs(copy)) {
       return;
     }
-    boolean behind = way.continuous() && stage.holdings.flowing[way.source()];
+    boolean behind = way.continuous() && state.holdings.flowing[way.source()];
     if (behind && mustWait(way.source())) {
-      stage.set(plan.timer.runStart(copy), nextQuarter());
+      state.set(plan.timer.runStart(copy), nextQuarter());
       return;
     }
-    stage.desk.runStarts(copy);
-    double hours = stage.holdings.start(copy, way.source(), way.bytesPerHour(), stage.now);
-    if (stage.recovering[copy] && !missingIsKnown[copy]) {
+    state.desk.runStarts(copy);
+    double hours = state.holdings.start(copy, way.source(), way.bytesPerHour(), state.now);
+    if (state.recovering[copy] && !missingIsKnown[copy]) {
       missingIsKnown[copy] = true;
-      missing[copy].copyFrom(stage.holdings.flow[copy]);
+      missing[copy].copyFrom(state.holdings.flow[copy]);
     }
     if (hours > 0) {
-      begun(copy, hours, stage.recovering[copy]);
+      begun(copy, hours, state.recovering[copy]);
       wakeTargets(copy, true);
       return;
     }
-    stage.desk.runEnded(copy);
+    state.desk.runEnded(copy);
     filledAgain(copy);
     if (behind) {
-      stage.set(plan.timer.runStart(copy), nextQuarter());
-    } else if (stage.holdings.flowing[way.source()] && plan.visits[copy] == null) {
-      stage.set(plan.timer.runStart(copy), way.dueAfter(stage.now));
+      state.set(plan.timer.runStart(copy), nextQuarter());
+    } else if (state.holdings.flowing[way.source()] && plan.visits[copy] == null) {
+      state.set(plan.timer.runStart(copy), way.dueAfter(state.now));
     }
   }
 
   /** A copy that was gone has hardware again, all or some; the runs from now on bring it back. */
   void comesBack(int copy) {
-    stage.recovering[copy] = true;
+    state.recovering[copy] = true;
     missingIsKnown[copy] = false;
   }
 
   /** A run has ended; whether the copy has what the first after its return was to bring. */
   private void filledAgain(int copy) {
-    if (stage.recovering[copy] && missingIsKnown[copy] && !lacks(copy)) {
-      stage.recovering[copy] = false;
-      stage.say(Happening.Kind.REFILLED, copy, -1, 0, Double.NaN);
+    if (state.recovering[copy] && missingIsKnown[copy] && !lacks(copy)) {
+      state.recovering[copy] = false;
+      state.say(Happening.Kind.REFILLED, copy, -1, 0, Double.NaN);
     }
   }
 
   /** What nobody holds any more is not waited for, nor what is deleted and not noticed. */
   private boolean lacks(int copy) {
-    Holdings holdings = stage.holdings;
+    Holdings holdings = state.holdings;
     PositionSet left = missing[copy];
     left.removeAll(holdings.held[copy]);
-    left.removeAll(stage.lost);
+    left.removeAll(state.lost);
     left.remove(0, holdings.aged);
     scratch.copyFrom(left);
     scratch.removeAll(holdings.blocked);
@@ -185,33 +185,33 @@ final class Feeds implements Mechanism {
 
   /** Whether nothing starts now that follows a copy which is itself being fed. */
   boolean mustWait(int source) {
-    return stage.holdings.flowing[source] && QUARTERS.from(stage.now) > stage.now;
+    return state.holdings.flowing[source] && QUARTERS.from(state.now) > state.now;
   }
 
   double nextQuarter() {
-    return QUARTERS.after(stage.now);
+    return QUARTERS.after(state.now);
   }
 
   /** A turn of a rotation is due; whether the drive is brought. */
   private boolean visit(int copy, Plan.Way way) {
-    stage.set(plan.timer.runStart(copy), way.dueAfter(stage.now));
-    if (stage.gone[copy] || stage.gone[way.source()]) {
+    state.set(plan.timer.runStart(copy), way.dueAfter(state.now));
+    if (state.gone[copy] || state.gone[way.source()]) {
       if (plan.wornByAbsence) {
-        stage.clocks.skipVisit(copy);
+        state.clocks.skipVisit(copy);
       }
       return false;
     }
     visiting[copy] = true;
-    stage.set(plan.timer.visitEnd(copy), stage.now + plan.visits[copy].hours());
+    state.set(plan.timer.visitEnd(copy), state.now + plan.visits[copy].hours());
     return true;
   }
 
   /** A flow has begun; as a refill it meets what its source hides. */
   void begun(int copy, double hours, boolean asRefill) {
-    stage.set(plan.timer.runEnd(copy), stage.now + hours);
+    state.set(plan.timer.runEnd(copy), state.now + hours);
     refills[copy] = asRefill;
     if (asRefill) {
-      Holdings holdings = stage.holdings;
+      Holdings holdings = state.holdings;
       began[copy].copyFrom(holdings.flow[copy]);
       if (copy != 0) { // what has been shot since the return began is brought as ever
         scratch.copyFrom(began[copy]);
@@ -219,42 +219,42 @@ final class Feeds implements Mechanism {
         began[copy].removeAll(scratch);
       }
       if (bare(holdings.flowSource[copy])) {
-        stage.clips.defectsMetByRefill(holdings.flowSource[copy], began[copy]);
+        state.clips.defectsMetByRefill(holdings.flowSource[copy], began[copy]);
       }
     }
   }
 
   private boolean bare(int copy) {
-    return stage.down[copy] >= plan.survives[copy] && !plan.service[copy];
+    return state.down[copy] >= plan.survives[copy] && !plan.service[copy];
   }
 
   /** What a refill has read so far is paid for. */
   private void pay(int copy) {
-    int source = stage.holdings.flowSource[copy];
+    int source = state.holdings.flowSource[copy];
     if (refills[copy] && plan.readErrors[source] > 0 && bare(source)) {
-      began[copy].removeAll(stage.holdings.flow[copy]);
+      began[copy].removeAll(state.holdings.flow[copy]);
       int k = timesRead[copy]++;
-      stage.clips.readByRefill(source, copy, began[copy], k);
+      state.clips.readByRefill(source, copy, began[copy], k);
     }
     refills[copy] = false;
   }
 
   /** A run, or a refill of the working copy, has carried all. */
   void end(int copy) {
-    stage.holdings.arrive(copy);
+    state.holdings.arrive(copy);
     pay(copy);
     if (copy == 0) {
-      stage.refill.start();
+      state.refill.start();
     } else {
-      stage.desk.runEnded(copy);
+      state.desk.runEnded(copy);
       filledAgain(copy);
       Plan.Way way = plan.ways[copy];
       if (plan.visits[copy] == null) {
-        double due = way.continuous() ? stage.now : way.dueAfter(stage.holdings.runStart[copy]);
-        stage.set(plan.timer.runStart(copy), Math.max(stage.now, due));
+        double due = way.continuous() ? state.now : way.dueAfter(state.holdings.runStart[copy]);
+        state.set(plan.timer.runStart(copy), Math.max(state.now, due));
       }
-      if (!stage.gone[0] && !stage.holdings.flowing[0] && way.source() != 0) {
-        stage.refill.start();
+      if (!state.gone[0] && !state.holdings.flowing[0] && way.source() != 0) {
+        state.refill.start();
       }
     }
     wakeTargets(copy, true);
@@ -262,12 +262,12 @@ final class Feeds implements Mechanism {
 
   /** A flow is cut; what has crossed stays. */
   void cut(int copy) {
-    stage.holdings.bringTo(copy, stage.now);
+    state.holdings.bringTo(copy, state.now);
     pay(copy);
-    stage.holdings.stop(copy);
-    stage.agenda.cancel(plan.timer.runEnd(copy));
+    state.holdings.stop(copy);
+    state.agenda.cancel(plan.timer.runEnd(copy));
     if (copy != 0) {
-      stage.desk.runEnded(copy);
+      state.desk.runEnded(copy);
       filledAgain(copy);
     }
     wakeTargets(copy, true);
@@ -275,31 +275,31 @@ final class Feeds implements Mechanism {
 
   /** A copy goes: flows to and from it are cut, and no run starts. */
   void cutBy(int copy) {
-    Holdings holdings = stage.holdings;
+    Holdings holdings = state.holdings;
     for (int c = 0; c < plan.copies; c++) {
       if (holdings.flowing[c] && (c == copy || holdings.flowSource[c] == copy)) {
         cut(c);
       }
       boolean fedBy = plan.ways[c] != null && plan.ways[c].source() == copy;
       if ((c == copy || fedBy) && plan.visits[c] == null) {
-        stage.agenda.cancel(plan.timer.runStart(c));
+        state.agenda.cancel(plan.timer.runStart(c));
       }
     }
     if (plan.visits[copy] != null) {
       visiting[copy] = false;
-      stage.agenda.cancel(plan.timer.visitEnd(copy));
+      state.agenda.cancel(plan.timer.visitEnd(copy));
     }
     if (copy == 0) {
-      stage.agenda.cancel(plan.timer.offload());
+      state.agenda.cancel(plan.timer.offload());
     }
   }
 
   /** A copy has lost some positions: what is on its way from it is the less. */
   void cannotSend(int source, PositionSet positions) {
-    Holdings holdings = stage.holdings;
+    Holdings holdings = state.holdings;
     for (int c = 0; c < plan.copies; c++) {
       if (holdings.flowing[c] && holdings.flowSource[c] == source) {
-        holdings.bringTo(c, stage.now);
+        holdings.bringTo(c, state.now);
         holdings.flow[c].removeAll(positions);
         again(c);
       }
@@ -309,9 +309,9 @@ final class Feeds implements Mechanism {
   /** What is lost does not arrive, though a run had it on its way. */
   void neverArrives(PositionSet positions) {
     for (int c = 0; c < plan.copies; c++) {
-      if (stage.holdings.flowing[c]) {
-        stage.holdings.bringTo(c, stage.now);
-        stage.holdings.flow[c].removeAll(positions);
+      if (state.holdings.flowing[c]) {
+        state.holdings.bringTo(c, state.now);
+        state.holdings.flow[c].removeAll(positions);
         again(c);
       }
     }
@@ -319,22 +319,22 @@ final class Feeds implements Mechanism {
 
   /** What a copy cannot take, or should not, leaves what is on its way to it. */
   void cannotTake(int copy, PositionSet positions) {
-    if (stage.holdings.flowing[copy]) {
-      stage.holdings.bringTo(copy, stage.now);
-      stage.holdings.flow[copy].removeAll(positions);
+    if (state.holdings.flowing[copy]) {
+      state.holdings.bringTo(copy, state.now);
+      state.holdings.flow[copy].removeAll(positions);
       again(copy);
     }
   }
 
   /** A flow has become shorter. */
   void again(int copy) {
-    stage.set(plan.timer.runEnd(copy), stage.now + stage.holdings.hoursLeft(copy));
+    state.set(plan.timer.runEnd(copy), state.now + state.holdings.hoursLeft(copy));
   }
 
   /** A visit is over: a run still going is cut and goes on at the next turn. */
   void visitEnds(int copy) {
     visiting[copy] = false;
-    if (stage.holdings.flowing[copy]) {
+    if (state.holdings.flowing[copy]) {
       cut(copy);
     }
   }
@@ -344,29 +344,29 @@ final class Feeds implements Mechanism {
     if (stopped[copy]) {
       return;
     }
-    stage.calm.leave();
+    state.tracker.leave();
     stopped[copy] = true;
     stoppedCount++;
-    if (stage.holdings.flowing[copy]) {
+    if (state.holdings.flowing[copy]) {
       cut(copy);
     }
     if (plan.visits[copy] == null) {
-      stage.agenda.cancel(plan.timer.runStart(copy));
+      state.agenda.cancel(plan.timer.runStart(copy));
     }
     OptionalDouble checked = plan.copy[copy].feed().orElseThrow().checkedEveryHours();
     double look =
         checked.isPresent()
-            ? stage.now + stage.untilLook(checked.getAsDouble())
+            ? state.now + state.untilLook(checked.getAsDouble())
             : Double.POSITIVE_INFINITY;
-    stage.set(plan.timer.looked(copy), look);
-    stage.say(Happening.Kind.FEED_STOPPED, copy, -1, 0, look);
+    state.set(plan.timer.looked(copy), look);
+    state.say(Happening.Kind.FEED_STOPPED, copy, -1, 0, look);
   }
 
   /** Somebody looks whether a feed runs; one that had stopped goes on. */
   void looked(int copy) {
     stopped[copy] = false;
     stoppedCount--;
-    stage.say(Happening.Kind.FEED_SEEN, copy, -1, 0, Double.NaN);
+    state.say(Happening.Kind.FEED_SEEN, copy, -1, 0, Double.NaN);
     wake(copy, true);
   }
 
@@ -374,7 +374,7 @@ final class Feeds implements Mechanism {
   boolean visitsByTheClock() {
     for (int c = 0; c < plan.copies; c++) {
       Visits visits = plan.visits[c];
-      if (visits != null && visiting[c] != visits.goingOn(visits.nextChange(stage.now))) {
+      if (visits != null && visiting[c] != visits.goingOn(visits.nextChange(state.now))) {
         return false;
       }
     }
@@ -383,8 +383,8 @@ final class Feeds implements Mechanism {
 
   /** On the course nothing of a feed needs to be simulated. */
   void rest(int copy) {
-    stage.agenda.cancel(plan.timer.runStart(copy));
-    stage.agenda.cancel(plan.timer.runEnd(copy));
-    stage.agenda.cancel(plan.timer.visitEnd(copy));
+    state.agenda.cancel(plan.timer.runStart(copy));
+    state.agenda.cancel(plan.timer.runEnd(copy));
+    state.agenda.cancel(plan.timer.visitEnd(copy));
   }
 }

@@ -1,7 +1,7 @@
 package lastcopy.history;
 
 /**
- * One thing that happens in a history, told to a {@link Witness}.
+ * One thing that happens in a history, told to a {@link HistoryListener}.
  *
  * @param kind what
  * @param hours when, in hours from the start

@@ -7,7 +7,7 @@ import lastcopy.law.Law;
 
 /**
  * The hazard of each source of luck over time, without any factor: of drives that age, of drives
- * that are off between visits, of strikers.
+ * that are off between visits, of shocks.
  */
 final class Hazards {
 
@@ -39,7 +39,7 @@ final class Hazards {
    */
   BareHazard first(int source, BareTimes times) {
     if (source >= plan.slots) {
-      double perHour = plan.strikers[source - plan.slots].perHour();
+      double perHour = plan.shocks[source - plan.slots].perHour();
       return new BareHazard(times, new Exponential(1 / perHour), 0);
     }
     boolean known = plan.age[source] instanceof Fixed && plan.lifeOff[source] == null;
@@ -52,7 +52,7 @@ final class Hazards {
   /** When a source of an age at a time will have run up so much hazard. */
   double after(int source, double from, double atAge, double left) {
     if (source >= plan.slots) {
-      return from + left / plan.strikers[source - plan.slots].perHour();
+      return from + left / plan.shocks[source - plan.slots].perHour();
     }
     if (plan.lifeOff[source] == null) {
       return from + plan.life[source].remaining(atAge, left);
@@ -77,7 +77,7 @@ final class Hazards {
   /** The hazard that a source of an age at a time runs up from then to another. */
   double between(int source, double from, double atAge, double to) {
     if (source >= plan.slots) {
-      return (to - from) * plan.strikers[source - plan.slots].perHour();
+      return (to - from) * plan.shocks[source - plan.slots].perHour();
     }
     if (plan.lifeOff[source] == null) {
       return between(plan.life[source], from, atAge, to);

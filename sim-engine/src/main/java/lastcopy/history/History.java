@@ -10,9 +10,9 @@ import lastcopy.scenario.Studio;
  * One simulated history after another of one layout; the number of a history decides it.
  *
  * <p>Two paths. The {@link Screen} decides quickly that nothing is lost, which is so in most
- * histories. Otherwise what happens is simulated event by event ({@link Stage}), and while every
- * copy holds what the undisturbed course says ({@link Calm}), no offload and no feed run is
- * simulated.
+ * histories. Otherwise what happens is simulated event by event ({@link HistoryState}), and while
+ * every copy holds what the undisturbed course says ({@link CourseTracker}), no offload and no feed
+ * run is simulated.
  *
  * <p>Choices where the model leaves room:
  *
@@ -41,7 +41,7 @@ import lastcopy.scenario.Studio;
 public final class History {
 
   private final Plan plan;
-  private final Stage stage;
+  private final HistoryState state;
   private final Screen screen;
   private final RandomShoots shoots;
 
@@ -58,18 +58,18 @@ public final class History {
   /** Without the course every history is simulated event by event, from the start. */
   History(Studio studio, Layout layout, long seed, Bias bias, boolean byCourse) {
     plan = Plan.of(studio, layout);
-    stage = new Stage(plan, seed);
-    shoots = new RandomShoots(plan, stage.draws);
+    state = new HistoryState(plan, seed);
+    shoots = new RandomShoots(plan, state.draws);
     if (byCourse && plan.evenShoots && plan.copy[0].startsFull()) {
-      stage.calm.record();
+      state.tracker.record();
     }
-    stage.clocks.bias(bias);
-    screen = new Screen(plan, stage.draws, stage.calm.course(), stage::step);
+    state.clocks.bias(bias);
+    screen = new Screen(plan, state.draws, state.tracker.course(), state::step);
   }
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
-    stage.clocks.bias(to);
+    state.clocks.bias(to);
   }
 
   /**
@@ -77,12 +77,12 @@ public final class History {
    * given up if its thread is interrupted.
    */
   public void giveUpWhen(BooleanSupplier asked) {
-    stage.givesUp = asked;
+    state.givesUp = asked;
   }
 
   /** The undisturbed course; null if histories are simulated event by event. */
-  Course course() {
-    return stage.calm.course();
+  UndisturbedCourse course() {
+    return state.tracker.course();
   }
 
   /** How many groups of sources a bias tells apart. */
@@ -107,26 +107,26 @@ public final class History {
 
   /** How many kinds of unlikely draws a ledger is told of. */
   public int channels() {
-    return plan.strikers.length + plan.copies;
+    return plan.shocks.length + plan.copies;
   }
 
   /** What such a draw does when it comes out badly, in words. */
   public String channel(int index) {
-    if (index >= plan.strikers.length) {
-      return "a hidden defect is met on '" + plan.names[index - plan.strikers.length] + "'";
+    if (index >= plan.shocks.length) {
+      return "a hidden defect is met on '" + plan.names[index - plan.shocks.length] + "'";
     }
-    Striker striker = plan.strikers[index];
+    ShockProcess shock = plan.shocks[index];
     boolean desk =
-        striker.kind() == Striker.Kind.DELETION || striker.kind() == Striker.Kind.MALWARE;
-    return striker.words() + (desk ? " and it is noticed too late" : " and every copy is taken");
+        shock.kind() == ShockProcess.Kind.DELETION || shock.kind() == ShockProcess.Kind.MALWARE;
+    return shock.words() + (desk ? " and it is noticed too late" : " and every copy is taken");
   }
 
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
-  public Effort effort() {
-    return stage.clocks.likelihood().effort();
+  public PathStatistics statistics() {
+    return state.clocks.likelihood().statistics();
   }
 
-  /** The names of the copies, in the order that happenings and scenes count them. */
+  /** The names of the copies, in the order that happenings and snapshots count them. */
   public List<String> copyNames() {
     return List.of(plan.names);
   }
@@ -139,16 +139,16 @@ public final class History {
    * @throws GivenUpException if it was given up; what was told of it does not count
    */
   public void simulate(long number, Ledger to) {
-    stage.timed = to.wantsTime();
-    if (!stage.clocks.likelihood().biased() && !stage.timed && screen.nothingIsLost(number)) {
+    state.timed = to.wantsTime();
+    if (!state.clocks.likelihood().biased() && !state.timed && screen.nothingIsLost(number)) {
       return;
     }
-    stage.draws.start(number);
-    stage.ledger = to;
-    boolean onCourse = stage.timed && stage.calm.course() != null;
-    if (!stage.clocks.likelihood().biased() && onCourse && screen.nothingHappens()) {
-      Arrays.fill(stage.down, 0);
-      stage.exposure.calmPassed(0, plan.horizon, 0);
+    state.draws.start(number);
+    state.ledger = to;
+    boolean onCourse = state.timed && state.tracker.course() != null;
+    if (!state.clocks.likelihood().biased() && onCourse && screen.nothingHappens()) {
+      Arrays.fill(state.down, 0);
+      state.exposure.undisturbedPassed(0, plan.horizon, 0);
       return;
     }
     simulateEvents();
@@ -162,31 +162,31 @@ public final class History {
    * @param to told everything that happens
    * @throws GivenUpException if it was given up
    */
-  public void tell(long number, Witness to) {
-    stage.draws.start(number);
-    stage.witness = to;
-    stage.ledger = Silent.LEDGER;
-    stage.timed = false;
+  public void tell(long number, HistoryListener to) {
+    state.draws.start(number);
+    state.listener = to;
+    state.ledger = Silent.LEDGER;
+    state.timed = false;
     try {
       simulateEvents();
     } finally {
-      stage.witness = null;
+      state.listener = null;
     }
   }
 
   private void simulateEvents() {
-    stage.clear();
+    state.clear();
     if (!plan.evenShoots) {
-      stage.shoots = shoots.until(plan.horizon);
+      state.shoots = shoots.until(plan.horizon);
     }
-    stage.lives.start();
-    stage.mishaps.start();
-    stage.calm.start();
-    stage.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
-    stage.rule.declare();
-    stage.play();
-    stage.outages.whole();
-    stage.clocks.weight(); // settles what was run up until the horizon
-    stage.say(Happening.Kind.END, -1, -1, 0, Double.NaN);
+    state.lives.start();
+    state.shocks.start();
+    state.tracker.start();
+    state.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
+    state.rule.declare();
+    state.play();
+    state.outages.whole();
+    state.clocks.weight(); // settles what was run up until the horizon
+    state.say(Happening.Kind.END, -1, -1, 0, Double.NaN);
   }
 }

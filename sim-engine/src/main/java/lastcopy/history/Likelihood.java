@@ -13,7 +13,7 @@ final class Likelihood {
   private final int groups;
   private final Levels levels;
   private Bias bias = Bias.NONE;
-  private Effort effort;
+  private PathStatistics statistics;
   private boolean off;
   private int depth;
   private double logRatio;
@@ -25,8 +25,8 @@ final class Likelihood {
 
   void bias(Bias to) {
     bias = to;
-    if (biased() && effort == null) {
-      effort = new Effort(groups, levels.count());
+    if (biased() && statistics == null) {
+      statistics = new PathStatistics(groups, levels.count());
     }
   }
 
@@ -40,8 +40,8 @@ final class Likelihood {
     return biased() && !off;
   }
 
-  Effort effort() {
-    return effort;
+  PathStatistics statistics() {
+    return statistics;
   }
 
   void clear() {
@@ -49,7 +49,7 @@ final class Likelihood {
     logRatio = 0;
     off = false;
     if (biased()) {
-      effort.clear();
+      statistics.clear();
     }
   }
 
@@ -63,7 +63,7 @@ final class Likelihood {
   }
 
   void end() {
-    effort.close();
+    statistics.close();
     off = true;
   }
 
@@ -74,13 +74,13 @@ final class Likelihood {
 
   void happened(int group, boolean whileBare, int count) {
     logRatio -= count * Elementary.log(factor(group, whileBare));
-    effort.happened(group, levels.of(depth, whileBare), count);
+    statistics.happened(group, levels.of(depth, whileBare), count);
   }
 
   /** Hazard has been run up; what it was with the bias. */
   double passed(int group, boolean whileBare, double ran) {
     double b = factor(group, whileBare);
-    effort.ran(group, levels.of(depth, whileBare), ran);
+    statistics.ran(group, levels.of(depth, whileBare), ran);
     logRatio += b == 1 ? 0 : (b - 1) * ran; // a certain life runs up an infinite hazard
     return b * ran;
   }
@@ -96,7 +96,7 @@ final class Likelihood {
     if (raise > 0) {
       double log = raise * ran - (happened ? StrictMath.log1p(raise) : 0);
       logRatio += log;
-      effort.placed(log);
+      statistics.placed(log);
     }
   }
 
@@ -104,7 +104,7 @@ final class Likelihood {
   void placed(double ratio) {
     double log = Elementary.log(ratio);
     logRatio += log;
-    effort.placed(log);
+    statistics.placed(log);
   }
 
   double ratio() {

@@ -20,24 +20,24 @@ final class Lives implements Mechanism {
     FAILED
   }
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
-  private final State[] state;
+  private final State[] drive;
   private final int[] generation;
   private final double[] frailty;
   private final double[] entered;
 
-  Lives(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
-    state = new State[plan.slots];
+  Lives(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
+    drive = new State[plan.slots];
     generation = new int[plan.slots];
     frailty = new double[plan.slots];
     entered = new double[plan.slots];
   }
 
   void clear() {
-    Arrays.fill(state, State.UP);
+    Arrays.fill(drive, State.UP);
     Arrays.fill(generation, 0);
   }
 
@@ -45,14 +45,14 @@ final class Lives implements Mechanism {
   void start() {
     for (int s = 0; s < plan.slots; s++) {
       entered[s] =
-          Double.isNaN(plan.enters[s]) ? Plan.entry(stage.shoots, offset(s)) : plan.enters[s];
+          Double.isNaN(plan.enters[s]) ? Plan.entry(state.shoots, offset(s)) : plan.enters[s];
       if (entered[s] <= plan.horizon) {
         boolean later = entered[s] > 0;
-        double age = later ? plan.boughtAt[s] : stage.frailty.ageAtStart(s);
-        frailty[s] = later ? stage.frailty.later(s, 0, age) : stage.frailty.atStart(s);
+        double age = later ? plan.boughtAt[s] : state.frailty.ageAtStart(s);
+        frailty[s] = later ? state.frailty.later(s, 0, age) : state.frailty.atStart(s);
         begin(s, entered[s], age, plan.firstLifeKey[s]);
-        if (later && stage.witness != null) {
-          stage.set(plan.timer.enter(s), entered[s]);
+        if (later && state.listener != null) {
+          state.set(plan.timer.enter(s), entered[s]);
         }
       }
     }
@@ -64,68 +64,68 @@ final class Lives implements Mechanism {
   }
 
   private void begin(int slot, double from, double age, long key) {
-    stage.clocks.startLife(slot, from, age, frailty[slot] * strain(slot), key);
-    stage.defects.begin(slot, generation[slot], from);
+    state.clocks.startLife(slot, from, age, frailty[slot] * strain(slot), key);
+    state.defects.begin(slot, generation[slot], from);
     if (plan.replaceAt[slot] < Double.POSITIVE_INFINITY) {
-      stage.set(plan.timer.swap(slot), from + Math.max(0, plan.replaceAt[slot] - age));
+      state.set(plan.timer.swap(slot), from + Math.max(0, plan.replaceAt[slot] - age));
     }
   }
 
   private double strain(int slot) {
     int copy = plan.copyOfSlot[slot];
-    boolean strained = stage.down[copy] > 0 && !stage.gone[copy] && !plan.shelf[copy];
+    boolean strained = state.down[copy] > 0 && !state.gone[copy] && !plan.shelf[copy];
     return strained ? plan.strain[copy] : 1;
   }
 
   State state(int slot) {
-    return state[slot];
+    return drive[slot];
   }
 
   void state(int slot, State to) {
-    state[slot] = to;
+    drive[slot] = to;
   }
 
   /** Whether a slot's first drive has entered service. */
   boolean inService(int slot) {
-    return entered[slot] <= stage.now;
+    return entered[slot] <= state.now;
   }
 
   /** A drive or service fails. */
   @Override
   public void due(int slot) {
-    stage.clocks.fired(slot);
-    stage.agenda.cancel(plan.timer.swap(slot));
+    state.clocks.fired(slot);
+    state.agenda.cancel(plan.timer.swap(slot));
     int copy = plan.copyOfSlot[slot];
-    if (stage.gone[copy]) {
-      state[slot] = State.FAILED;
+    if (state.gone[copy]) {
+      drive[slot] = State.FAILED;
     } else if (plan.shelf[copy]) {
-      stage.shelves.driveFails(slot);
+      state.shelves.driveFails(slot);
     } else {
       failsInSet(slot, copy);
     }
   }
 
   private void failsInSet(int slot, int copy) {
-    state[slot] = State.DOWN;
-    stage.down[copy]++;
-    if (stage.down[copy] > plan.survives[copy]) {
-      state[slot] = State.FAILED;
+    drive[slot] = State.DOWN;
+    state.down[copy]++;
+    if (state.down[copy] > plan.survives[copy]) {
+      drive[slot] = State.FAILED;
       if (plan.service[copy]) {
-        stage.rule.struck(plan.serviceCauses);
-      } else if (stage.down[copy] > 1) {
-        stage.rule.struck(
+        state.rule.struck(plan.serviceCauses);
+      } else if (state.down[copy] > 1) {
+        state.rule.struck(
             plan.driveCauses,
-            stage.repairs.unseen(copy, slot) ? Cause.Context.UNSEEN : Cause.Context.REBUILD);
+            state.repairs.unseen(copy, slot) ? Cause.Context.UNSEEN : Cause.Context.REBUILD);
       } else {
-        stage.rule.struck(plan.driveCauses);
+        state.rule.struck(plan.driveCauses);
       }
-      stage.outages.goes(copy);
+      state.outages.goes(copy);
       return;
     }
-    stage.repairs.start(slot, copy);
+    state.repairs.start(slot, copy);
     strainChanged(copy);
-    if (stage.down[copy] == plan.survives[copy]) {
-      stage.clips.defectsMetByRebuild(copy);
+    if (state.down[copy] == plan.survives[copy]) {
+      state.clips.defectsMetByRebuild(copy);
     }
   }
 
@@ -133,39 +133,39 @@ final class Lives implements Mechanism {
   void strainChanged(int copy) {
     if (plan.strain[copy] != 1) {
       for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-        stage.clocks.setFactor(s, frailty[s] * strain(s));
+        state.clocks.setFactor(s, frailty[s] * strain(s));
       }
     }
   }
 
   /** A drive is swapped for a new one at its planned age, while the old still runs. */
   void swap(int slot) {
-    if (state[slot] == State.UP) {
-      stage.clocks.stop(slot);
+    if (drive[slot] == State.UP) {
+      state.clocks.stop(slot);
       renew(slot);
       int copy = plan.copyOfSlot[slot];
-      stage.say(Happening.Kind.DRIVE_SWAPPED, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
+      state.say(Happening.Kind.DRIVE_SWAPPED, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
     }
   }
 
   /** Another drive of a shelf enters service; told only. */
   void enter(int slot) {
     int copy = plan.copyOfSlot[slot];
-    stage.say(Happening.Kind.DRIVE_ADDED, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
+    state.say(Happening.Kind.DRIVE_ADDED, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
   }
 
   /** A slot has a new drive. */
   void renew(int slot) {
-    state[slot] = State.UP;
+    drive[slot] = State.UP;
     int g = ++generation[slot];
-    frailty[slot] = stage.frailty.later(slot, g, plan.boughtAt[slot]);
-    begin(slot, stage.now, plan.boughtAt[slot], Draws.key(plan.slotSource[slot], Draws.LIFE, g));
+    frailty[slot] = state.frailty.later(slot, g, plan.boughtAt[slot]);
+    begin(slot, state.now, plan.boughtAt[slot], Draws.key(plan.slotSource[slot], Draws.LIFE, g));
   }
 
   /** A drive is destroyed. */
   void destroy(int slot) {
-    stage.clocks.stop(slot);
-    stage.agenda.cancel(plan.timer.swap(slot));
-    state[slot] = State.FAILED;
+    state.clocks.stop(slot);
+    state.agenda.cancel(plan.timer.swap(slot));
+    drive[slot] = State.FAILED;
   }
 }

@@ -14,7 +14,7 @@ final class LoneOutage {
   private final Plan plan;
   private final Draws draws;
   private final RepairTimes times;
-  private final Course course;
+  private final UndisturbedCourse course;
   private final double[] limit;
   private final RandomShoots shoots;
   private final Noticed noticed;
@@ -32,7 +32,7 @@ final class LoneOutage {
    * @param course the undisturbed course; null if there is none, and then nothing is decided
    * @param limit by source, uniforms below which it surely does not happen by the horizon
    */
-  LoneOutage(Plan plan, Draws draws, RepairTimes times, Course course, double[] limit) {
+  LoneOutage(Plan plan, Draws draws, RepairTimes times, UndisturbedCourse course, double[] limit) {
     this.plan = plan;
     this.draws = draws;
     this.times = times;
@@ -69,18 +69,18 @@ final class LoneOutage {
     if (source < plan.slots) {
       return plan.copyOfSlot[source] != 0;
     }
-    Striker striker = plan.strikers[source - plan.slots];
-    return switch (striker.kind()) {
-      case PLACE, BOX, SPOIL -> !striker.strikesCards() && !contains(striker.copies(), 0);
+    ShockProcess shock = plan.shocks[source - plan.slots];
+    return switch (shock.kind()) {
+      case PLACE, BOX, SPOIL -> !shock.strikesCards() && !contains(shock.copies(), 0);
       case STOP -> true;
-      case DELETION, MALWARE -> noticed.mayBeInTime(striker);
+      case DELETION, MALWARE -> noticed.mayBeInTime(shock);
     };
   }
 
   /** Whether a source that spares the working copy takes another copy, which is refilled. */
   boolean takesOther(int source) {
     return source < plan.slots
-        || switch (plan.strikers[source - plan.slots].kind()) {
+        || switch (plan.shocks[source - plan.slots].kind()) {
           case PLACE, BOX, SPOIL -> true;
           case STOP, DELETION, MALWARE -> false;
         };
@@ -88,17 +88,17 @@ final class LoneOutage {
 
   /** Whether a source that spares the working copy strikes at the desk. */
   boolean isAtDesk(int source) {
-    return source >= plan.slots && noticed.mayBeInTime(plan.strikers[source - plan.slots]);
+    return source >= plan.slots && noticed.mayBeInTime(plan.shocks[source - plan.slots]);
   }
 
   /** Whether all strikes at the desk are noticed in time in the history of the draws. */
   boolean isNoticedInTime(int source) {
-    return noticed.allInTime(plan.strikers[source - plan.slots]);
+    return noticed.allInTime(plan.shocks[source - plan.slots]);
   }
 
-  private static boolean simple(Striker striker) {
-    return (striker.kind() == Striker.Kind.PLACE || striker.kind() == Striker.Kind.BOX)
-        && !striker.strikesCards();
+  private static boolean simple(ShockProcess shock) {
+    return (shock.kind() == ShockProcess.Kind.PLACE || shock.kind() == ShockProcess.Kind.BOX)
+        && !shock.strikesCards();
   }
 
   /**
@@ -117,7 +117,7 @@ final class LoneOutage {
   /** A time before which a source surely does not happen. */
   double first(int source) {
     if (source >= plan.slots) {
-      double perHour = plan.strikers[source - plan.slots].perHour();
+      double perHour = plan.shocks[source - plan.slots].perHour();
       return draws.untilNext(perHour, plan.firstStrikeKey[source - plan.slots]);
     }
     if (!agesByItself(source)) {
@@ -145,16 +145,16 @@ final class LoneOutage {
   }
 
   private boolean strikeLosesNothing(int source, double others) {
-    Striker striker = plan.strikers[source - plan.slots];
-    if (!simple(striker) || striker.takes() < 1) {
+    ShockProcess shock = plan.shocks[source - plan.slots];
+    if (!simple(shock) || shock.takes() < 1) {
       return false;
     }
     double at = first(source);
-    double again = draws.untilNext(striker.perHour(), Draws.key(striker.source(), Draws.STRIKE, 1));
+    double again = draws.untilNext(shock.perHour(), Draws.key(shock.source(), Draws.STRIKE, 1));
     if (at + again <= plan.horizon) {
       return at > plan.horizon;
     }
-    for (int copy : striker.copies()) {
+    for (int copy : shock.copies()) {
       double back = times.backAt(copy, 0, at);
       if (back + longestRefill > others) {
         return false;
@@ -165,7 +165,7 @@ final class LoneOutage {
         }
       }
     }
-    return isHeldElsewhere(at, striker.copies());
+    return isHeldElsewhere(at, shock.copies());
   }
 
   /** Whether the second drive of a slot, in service from a time on, lives to the horizon. */

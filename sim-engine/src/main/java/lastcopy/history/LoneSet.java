@@ -14,11 +14,11 @@ final class LoneSet {
   private static final double WORTH_ASKING = 0.5;
 
   private final Plan plan;
-  private final Block block;
+  private final HistoryLanes histories;
   private final RepairTimes times;
   private final int copy;
   private final double[] limit;
-  private final Wave wave;
+  private final DriveLanes lanes;
   private final Downtimes downtimes;
   private final double[] failed;
   private final Runnable step;
@@ -32,18 +32,24 @@ final class LoneSet {
    * @param limit by slot, uniforms below which the first drive surely lives to the horizon
    * @param step run for each round of lives
    */
-  LoneSet(Plan plan, Block block, RepairTimes times, int copy, double[] limit, Runnable step) {
+  LoneSet(
+      Plan plan,
+      HistoryLanes histories,
+      RepairTimes times,
+      int copy,
+      double[] limit,
+      Runnable step) {
     this.plan = plan;
-    this.block = block;
+    this.histories = histories;
     this.times = times;
     this.copy = copy;
     this.limit = limit;
     this.step = step;
     long[] sources =
         Arrays.copyOfRange(plan.slotSource, plan.firstSlot[copy], plan.firstSlot[copy + 1]);
-    wave = new Wave(block, sources);
+    lanes = new DriveLanes(histories, sources);
     downtimes = new Downtimes(plan.survives[copy], plan.horizon);
-    failed = new double[Block.SIZE * sources.length];
+    failed = new double[HistoryLanes.SIZE * sources.length];
     int slot = plan.firstSlot[copy];
     outlives = Screen.below(Plan.hazard(plan.life[slot], plan.boughtAt[slot], plan.horizon));
   }
@@ -71,31 +77,31 @@ final class LoneSet {
     return plain;
   }
 
-  /** The histories of the block in which the set, it may be, has too many drives down. */
+  /** The histories in which the set, it may be, has too many drives down. */
   long fails() {
     int first = plan.firstSlot[copy];
-    wave.clear();
+    lanes.clear();
     for (int slot = first; slot < plan.firstSlot[copy + 1]; slot++) {
-      wave.add(slot - first, block.atLeast(limit[slot], plan.firstLifeKey[slot]));
+      lanes.add(slot - first, histories.atLeast(limit[slot], plan.firstLifeKey[slot]));
     }
-    if (wave.isEmpty()) {
+    if (lanes.isEmpty()) {
       return 0;
     }
     downtimes.clear();
     Law life = plan.life[first];
-    wave.passes(plan.age[first], 0, Draws.AGE, 0);
-    wave.firstLifePasses(life);
-    wave.keepBy(plan.horizon);
-    for (int k = 0; !wave.isEmpty() && !downtimes.areTooManyToTell(); k++) {
+    lanes.passes(plan.age[first], 0, Draws.AGE, 0);
+    lanes.firstLifePasses(life);
+    lanes.keepBy(plan.horizon);
+    for (int k = 0; !lanes.isEmpty() && !downtimes.areTooManyToTell(); k++) {
       step.run();
-      wave.times(failed);
-      times.repair(copy, k, wave);
-      wave.wereDown(failed, downtimes);
+      lanes.times(failed);
+      times.repair(copy, k, lanes);
+      lanes.wereDown(failed, downtimes);
       if (outlives > WORTH_ASKING) {
-        wave.keepAtLeast(outlives, Draws.LIFE, k + 1);
+        lanes.keepAtLeast(outlives, Draws.LIFE, k + 1);
       }
-      wave.passes(life, plan.boughtAt[first], Draws.LIFE, k + 1);
-      wave.keepBy(plan.horizon);
+      lanes.passes(life, plan.boughtAt[first], Draws.LIFE, k + 1);
+      lanes.keepBy(plan.horizon);
     }
     return downtimes.areTooManyToTell() ? -1 : downtimes.tooMany();
   }

@@ -11,7 +11,7 @@ import lastcopy.footage.ShootTable;
  */
 final class LossRule {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final PositionSet removed = new PositionSet();
   private final PositionSet scratch = new PositionSet();
   private final boolean[] wentNow;
@@ -20,10 +20,10 @@ final class LossRule {
   private Cause.Context context;
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // an array of maps has no other form
-  LossRule(Stage stage) {
-    this.stage = stage;
-    wentNow = new boolean[stage.plan.copies];
-    lastOf = new Map[stage.plan.copies];
+  LossRule(HistoryState state) {
+    this.state = state;
+    wentNow = new boolean[state.plan.copies];
+    lastOf = new Map[state.plan.copies];
   }
 
   void clear() {
@@ -78,13 +78,13 @@ final class LossRule {
     if (removed.isEmpty()) {
       return;
     }
-    stage.holdings.bringAllTo(stage.now); // what has crossed by now is held
-    removed.remove(0, stage.holdings.aged);
-    stage.holdings.removeHeld(removed);
+    state.holdings.bringAllTo(state.now); // what has crossed by now is held
+    removed.remove(0, state.holdings.aged);
+    state.holdings.removeHeld(removed);
     if (removed.isEmpty()) {
       return;
     }
-    ShootTable shoots = stage.shoots;
+    ShootTable shoots = state.shoots;
     double bytes = removed.bytes();
     double count = 0;
     int hit = 0;
@@ -97,15 +97,15 @@ final class LossRule {
       lastUnit = Math.max(lastUnit, last);
     }
     Cause cause = striking.get(context != null ? context : context());
-    stage.lost.addAll(removed);
-    stage.feeds.neverArrives(removed);
-    stage.lostBytes += bytes;
+    state.lost.addAll(removed);
+    state.feeds.neverArrives(removed);
+    state.lostBytes += bytes;
     removed.clear();
-    boolean everything = stage.holdings.allEmpty();
-    double weight = stage.clocks.weight();
-    stage.ledger.lost(new Loss(stage.now, bytes, count, hit, everything, cause, weight));
-    stage.say(Happening.Kind.LOST, -1, -1, bytes, Double.NaN, cause.sentence());
-    stage.clocks.endBias();
+    boolean everything = state.holdings.allEmpty();
+    double weight = state.clocks.weight();
+    state.ledger.lost(new Loss(state.now, bytes, count, hit, everything, cause, weight));
+    state.say(Happening.Kind.LOST, -1, -1, bytes, Double.NaN, cause.sentence());
+    state.clocks.endBias();
   }
 
   /** The cause of what struck, without what was down or behind. */
@@ -114,17 +114,17 @@ final class LossRule {
   }
 
   private Cause.Context context() {
-    if (stage.desk.covers(removed)) {
+    if (state.desk.covers(removed)) {
       return Cause.Context.DELETED;
     }
     boolean othersStand = false;
     boolean spoilt = false;
-    for (int c = 0; c < stage.plan.copies; c++) {
+    for (int c = 0; c < state.plan.copies; c++) {
       if (!wentNow[c] && away(c)) {
         return Cause.Context.AWAY;
       }
       othersStand |= !wentNow[c];
-      spoilt |= !wentNow[c] && stage.spoils.is(c);
+      spoilt |= !wentNow[c] && state.spoils.is(c);
     }
     if (spoilt) {
       return Cause.Context.SPOILT;
@@ -133,18 +133,18 @@ final class LossRule {
       return Cause.Context.ALONE;
     }
     double oldest = removed.from(0);
-    ShootTable shoots = stage.shoots;
+    ShootTable shoots = state.shoots;
     double shot = oldest < shoots.onHand() ? 0 : shoots.time(shoots.shootOf(oldest));
-    return Cause.Context.behind(stage.now - shot);
+    return Cause.Context.behind(state.now - shot);
   }
 
   /** A copy, or a drive of a shelf that would hold some of it, is gone or being filled again. */
   private boolean away(int copy) {
-    if (stage.gone[copy] || stage.recovering[copy]) {
+    if (state.gone[copy] || state.recovering[copy]) {
       return true;
     }
     scratch.copyFrom(removed);
-    scratch.removeAll(stage.holdings.barred[copy]);
+    scratch.removeAll(state.holdings.barred[copy]);
     return scratch.bytes() < removed.bytes();
   }
 }

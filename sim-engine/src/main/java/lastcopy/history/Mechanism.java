@@ -7,7 +7,7 @@ interface Mechanism {
   /**
    * A timer of this mechanism is due now.
    *
-   * @param index which, from 0: a slot, a copy or a striker, as the mechanism counts them
+   * @param index which, from 0: a slot, a copy or a shock, as the mechanism counts them
    */
   void due(int index);
 }

@@ -22,34 +22,34 @@ final class Notices {
 
   private static final double MOST = 60;
 
-  private final Stage stage;
+  private final HistoryState state;
 
-  /** By striker, cumulative hazards of its notice by the times at which copies may drop. */
+  /** By shock, cumulative hazards of its notice by the times at which copies may drop. */
   private final double[][] beyond;
 
   private final double[] share;
 
-  /** By striker, the cumulative hazard of its notice by the time the last copy drops. */
+  /** By shock, the cumulative hazard of its notice by the time the last copy drops. */
   private final double[] last;
 
-  Notices(Stage stage) {
-    this.stage = stage;
-    Plan plan = stage.plan;
-    beyond = new double[plan.strikers.length][];
+  Notices(HistoryState state) {
+    this.state = state;
+    Plan plan = state.plan;
+    beyond = new double[plan.shocks.length][];
     share = new double[beyond.length];
     last = new double[beyond.length];
     double longest = Arrays.stream(plan.keepsDeleted).max().orElseThrow();
     for (int i = 0; i < beyond.length; i++) {
-      Law law = law(plan, plan.strikers[i]);
+      Law law = law(plan, plan.shocks[i]);
       beyond[i] = law == null || law instanceof Fixed ? new double[0] : beyond(plan, law);
       last[i] = beyond[i].length == 0 ? 0 : law.cumulativeHazard(longest);
-      share[i] = LATE / Math.max(1, plan.strikers[i].perHour() * plan.horizon);
+      share[i] = LATE / Math.max(1, plan.shocks[i].perHour() * plan.horizon);
     }
   }
 
-  /** The law of a striker's notice; null if it has none. */
-  private static Law law(Plan plan, Striker striker) {
-    return switch (striker.kind()) {
+  /** The law of a shock's notice; null if it has none. */
+  private static Law law(Plan plan, ShockProcess shock) {
+    return switch (shock.kind()) {
       case DELETION -> plan.studio.desk().deletion().orElseThrow().noticed();
       case MALWARE -> plan.studio.desk().malware().orElseThrow().noticed();
       default -> null;
@@ -88,26 +88,26 @@ final class Notices {
    *
    * @param key of draws that are used for nothing else
    */
-  double delay(int striker, long key) {
-    Law law = law(stage.plan, stage.plan.strikers[striker]);
-    double[] hazards = beyond[striker];
-    if (hazards.length == 0 || !stage.clocks.likelihood().biasing()) {
-      return stage.delay(law, key);
+  double delay(int shock, long key) {
+    Law law = law(state.plan, state.plan.shocks[shock]);
+    double[] hazards = beyond[shock];
+    if (hazards.length == 0 || !state.clocks.likelihood().biasing()) {
+      return state.delay(law, key);
     }
-    if (last[striker] < MOST) {
-      stage.risk(striker, StrictMath.exp(-last[striker]));
+    if (last[shock] < MOST) {
+      state.risk(shock, StrictMath.exp(-last[shock]));
     }
-    double late = share[striker];
-    double which = stage.draws.uniform(Draws.key(key, 1, 0)) / late * hazards.length;
+    double late = share[shock];
+    double which = state.draws.uniform(Draws.key(key, 1, 0)) / late * hazards.length;
     double from = which <= hazards.length ? hazards[(int) Math.ceil(which) - 1] : 0;
-    double hazard = from + stage.draws.budget(key);
+    double hazard = from + state.draws.budget(key);
     double density = 1 - late;
     for (double each : hazards) {
       density += hazard >= each ? late / hazards.length * StrictMath.exp(each) : 0;
     }
-    stage.clocks.likelihood().placed(1 / density);
-    if (hazard >= last[striker]) {
-      stage.cameOutBadly(striker);
+    state.clocks.likelihood().placed(1 / density);
+    if (hazard >= last[shock]) {
+      state.cameOutBadly(shock);
     }
     return law.remaining(0, hazard);
   }

@@ -6,14 +6,14 @@ import lastcopy.footage.ShootTable;
 /** Shoots: when they come, and what becomes of them where the working copy cannot take them. */
 final class Offloads implements Mechanism {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final PositionSet waiting = new PositionSet();
   private final PositionSet shoot = new PositionSet();
 
-  Offloads(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Offloads(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
   }
 
   void clear() {
@@ -22,14 +22,14 @@ final class Offloads implements Mechanism {
 
   /** All bytes offloaded so far. */
   double total() {
-    ShootTable shoots = stage.shoots;
-    return stage.offloaded == 0 ? shoots.onHand() : shoots.end(stage.offloaded - 1);
+    ShootTable shoots = state.shoots;
+    return state.offloaded == 0 ? shoots.onHand() : shoots.end(state.offloaded - 1);
   }
 
   /** What a deletion takes now. */
   double bytesOf(lastcopy.scenario.Desk.Amount amount) {
     return amount instanceof lastcopy.scenario.Desk.ShootCount count
-        ? count.shoots() * ShootTable.sizeAt(plan.studio.footage(), stage.now)
+        ? count.shoots() * ShootTable.sizeAt(plan.studio.footage(), state.now)
         : ((lastcopy.scenario.Desk.Bytes) amount).bytes();
   }
 
@@ -40,43 +40,43 @@ final class Offloads implements Mechanism {
 
   /** What waited goes to the working copy. */
   void again(PositionSet part) {
-    stage.holdings.held[0].addAll(part);
+    state.holdings.held[0].addAll(part);
     waiting.removeAll(part);
-    stage.cards.waitNoMore(waiting);
+    state.cards.waitNoMore(waiting);
   }
 
   /** Whether the working copy lacks anything that was ever offloaded and may be asked for. */
   boolean lacksSomething() {
     shoot.clear();
-    shoot.add(stage.holdings.aged, total());
-    shoot.removeAll(stage.holdings.held[0]);
-    shoot.removeAll(stage.holdings.barred[0]);
-    shoot.removeAll(stage.holdings.blocked);
+    shoot.add(state.holdings.aged, total());
+    shoot.removeAll(state.holdings.held[0]);
+    shoot.removeAll(state.holdings.barred[0]);
+    shoot.removeAll(state.holdings.blocked);
     return !shoot.isEmpty();
   }
 
   /** A shoot is due, or several that waited for hardware. */
   @Override
   public void due(int index) {
-    ShootTable shoots = stage.shoots;
-    while (stage.offloaded < shoots.count() && shoots.time(stage.offloaded) <= stage.now) {
-      int k = stage.offloaded++;
+    ShootTable shoots = state.shoots;
+    while (state.offloaded < shoots.count() && shoots.time(state.offloaded) <= state.now) {
+      int k = state.offloaded++;
       shoot.clear();
       shoot.add(shoots.start(k), shoots.end(k));
-      if (stage.spoils.is(0)) {
-        stage.cards.offloaded(k);
-        stage.rule.met(stage.spoils.causes(), Cause.Context.ALONE);
-        stage.rule.removed(-1, shoot);
+      if (state.spoils.is(0)) {
+        state.cards.offloaded(k);
+        state.rule.met(state.spoils.causes(), Cause.Context.ALONE);
+        state.rule.removed(-1, shoot);
       } else {
         take(k);
       }
     }
     schedule();
-    stage.feeds.wakeTargets(0, false);
+    state.feeds.wakeTargets(0, false);
   }
 
   private void take(int k) {
-    Holdings holdings = stage.holdings;
+    Holdings holdings = state.holdings;
     for (int i = 0; i < shoot.size(); i++) {
       holdings.held[0].add(shoot.from(i), shoot.to(i));
     }
@@ -86,24 +86,24 @@ final class Offloads implements Mechanism {
       waiting.addAll(shoot);
     }
     if (holdings.barred[0].isEmpty() || shoot.isEmpty()) {
-      stage.cards.offloaded(k);
+      state.cards.offloaded(k);
     } else {
-      stage.cards.waits(k);
+      state.cards.waits(k);
     }
   }
 
   void schedule() {
-    if (stage.offloaded < stage.shoots.count()) {
-      stage.set(plan.timer.offload(), Math.max(stage.now, stage.shoots.time(stage.offloaded)));
+    if (state.offloaded < state.shoots.count()) {
+      state.set(plan.timer.offload(), Math.max(state.now, state.shoots.time(state.offloaded)));
     }
   }
 
   /** The working copy takes shoots again. */
   void hardwareIsBack() {
-    if (!stage.spoils.is(0)) {
-      stage.holdings.held[0].addAll(waiting);
+    if (!state.spoils.is(0)) {
+      state.holdings.held[0].addAll(waiting);
       waiting.clear();
-      stage.cards.waitNoMore(waiting);
+      state.cards.waitNoMore(waiting);
     }
     schedule();
   }

@@ -7,7 +7,7 @@ import lastcopy.footage.PositionSet;
 /** Copies that go, and come back with hardware; interruptions of work at the working copy. */
 final class Outages implements Mechanism {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final int[] timesGone;
   private Cause interruptedBy;
@@ -15,9 +15,9 @@ final class Outages implements Mechanism {
   private double workAt;
   private boolean somethingCameBack;
 
-  Outages(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Outages(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     timesGone = new int[plan.copies];
   }
 
@@ -28,65 +28,65 @@ final class Outages implements Mechanism {
 
   /** A copy is gone: its holdings are empty, its repairs dropped, its feeds cut. */
   void goes(int copy) {
-    stage.calm.leave();
-    Holdings holdings = stage.holdings;
-    holdings.bringAllTo(stage.now);
-    stage.feeds.cutBy(copy);
+    state.tracker.leave();
+    Holdings holdings = state.holdings;
+    holdings.bringAllTo(state.now);
+    state.feeds.cutBy(copy);
     PositionSet held = holdings.held[copy];
     double bytes = held.bytes();
-    stage.rule.removed(copy, held);
+    state.rule.removed(copy, held);
     held.clear();
-    stage.desk.gone(copy);
-    stage.spoils.gone(copy);
-    stage.shelves.gone(copy);
-    stage.gone[copy] = true;
-    stage.recovering[copy] = false;
+    state.desk.gone(copy);
+    state.spoils.gone(copy);
+    state.shelves.gone(copy);
+    state.gone[copy] = true;
+    state.recovering[copy] = false;
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      stage.repairs.drop(s);
-      if (stage.lives.state(s) != Lives.State.UP) {
-        stage.lives.state(s, Lives.State.FAILED);
+      state.repairs.drop(s);
+      if (state.lives.state(s) != Lives.State.UP) {
+        state.lives.state(s, Lives.State.FAILED);
       }
     }
-    stage.lives.strainChanged(copy);
-    double back = stage.times.backAt(copy, timesGone[copy]++, stage.now);
-    stage.set(plan.timer.comeBack(copy), back);
+    state.lives.strainChanged(copy);
+    double back = state.times.backAt(copy, timesGone[copy]++, state.now);
+    state.set(plan.timer.comeBack(copy), back);
     if (copy == 0) {
-      interrupted(stage.rule.plainCause());
+      interrupted(state.rule.plainCause());
       workAt = Double.POSITIVE_INFINITY;
     }
-    stage.say(Happening.Kind.COPY_GONE, copy, -1, bytes, back);
+    state.say(Happening.Kind.COPY_GONE, copy, -1, bytes, back);
   }
 
   /** A copy that was gone has hardware again, empty. */
   @Override
   public void due(int copy) {
-    stage.gone[copy] = false;
-    stage.feeds.comesBack(copy);
-    stage.down[copy] = 0;
+    state.gone[copy] = false;
+    state.feeds.comesBack(copy);
+    state.down[copy] = 0;
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      if (stage.lives.state(s) == Lives.State.FAILED) {
-        stage.lives.renew(s);
+      if (state.lives.state(s) == Lives.State.FAILED) {
+        state.lives.renew(s);
       } else {
-        stage.defects.again(s);
+        state.defects.again(s);
       }
     }
-    stage.say(Happening.Kind.COPY_BACK, copy, -1, 0, Double.NaN);
+    state.say(Happening.Kind.COPY_BACK, copy, -1, 0, Double.NaN);
     if (copy == 0) {
       workGoesOn();
-      stage.offloads.hardwareIsBack();
-      stage.cards.offloadAgain(0, Double.POSITIVE_INFINITY);
-      stage.refill.start();
+      state.offloads.hardwareIsBack();
+      state.cards.offloadAgain(0, Double.POSITIVE_INFINITY);
+      state.refill.start();
     } else {
-      stage.feeds.wake(copy, true);
+      state.feeds.wake(copy, true);
     }
-    stage.feeds.wakeTargets(copy, true);
+    state.feeds.wakeTargets(copy, true);
   }
 
   /** Every drive of a copy is destroyed, but those of a shelf that are not yet bought. */
   void destroyDrives(int copy) {
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      if (stage.lives.inService(s)) {
-        stage.lives.destroy(s);
+      if (state.lives.inService(s)) {
+        state.lives.destroy(s);
       }
     }
   }
@@ -98,21 +98,21 @@ final class Outages implements Mechanism {
     if (theOneBeingFilled) {
       workAt = Double.POSITIVE_INFINITY;
     } else if (began) {
-      workAt = stage.now;
+      workAt = state.now;
     }
   }
 
   private void interrupted(Cause cause) {
     if (interruptedBy == null) {
       interruptedBy = cause;
-      interruptedAt = stage.now;
+      interruptedAt = state.now;
       somethingCameBack = false;
     }
   }
 
   /** Work can go on. */
   void workGoesOn() {
-    workAt = Math.min(workAt, stage.now);
+    workAt = Math.min(workAt, state.now);
   }
 
   /** Some footage that was saved elsewhere is brought back to the working copy. */
@@ -123,23 +123,23 @@ final class Outages implements Mechanism {
   /** Everything that was saved is back on the working copy, or the horizon ends the wait. */
   void whole() {
     if (interruptedBy != null) {
-      tell(stage.now);
+      tell(state.now);
     }
   }
 
   private void tell(double now) {
-    if (stage.timed && stage.ledger != null) {
+    if (state.timed && state.ledger != null) {
       double work = Math.min(workAt, now) - interruptedAt;
       double whole = somethingCameBack ? now - interruptedAt : Double.NaN;
-      stage.ledger.recovered(interruptedBy, work, whole);
+      state.ledger.recovered(interruptedBy, work, whole);
     }
     interruptedBy = null;
   }
 
   /** A deletion or malware was noticed and what was kept of it is back. */
   void putBack(Map<Cause.Context, Cause> causes, double since) {
-    if (stage.timed && stage.ledger != null) {
-      stage.ledger.recovered(causes.get(Cause.Context.ALONE), 0, stage.now - since);
+    if (state.timed && state.ledger != null) {
+      state.ledger.recovered(causes.get(Cause.Context.ALONE), 0, state.now - since);
     }
   }
 }

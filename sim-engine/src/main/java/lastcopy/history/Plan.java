@@ -30,7 +30,7 @@ import lastcopy.scenario.Ways;
  *
  * <p>Each turn of a rotation is a copy. Slots are the drives of all copies in order; a shelf has
  * slots for all drives that it may grow to. A service is a slot too: a drive whose life is the time
- * to the service's loss. Sources of luck are the slots and then the strikers.
+ * to the service's loss. Sources of luck are the slots and then the shocks.
  */
 final class Plan {
 
@@ -100,11 +100,11 @@ final class Plan {
   final double[] firstHazard;
 
   final long[] batchSource;
-  final Striker[] strikers;
+  final ShockProcess[] shocks;
   final long[] firstStrikeKey;
   final int groups;
 
-  /** By striker, the group of its chances to take a copy; −1 where it surely does. */
+  /** By shock, the group of its chances to take a copy; −1 where it surely does. */
   final int[] takesOf;
 
   final Levels levels;
@@ -190,26 +190,26 @@ final class Plan {
     for (int c = 0; c < copies; c++) {
       sourceOf[c] = ways[c] == null ? -1 : ways[c].source();
     }
-    strikers = Strikers.of(turns, names, sourceOf, studio.desk(), cardHours > 0);
-    firstStrikeKey = new long[strikers.length];
-    groupOf = new int[slots + strikers.length];
-    for (int i = 0; i < strikers.length; i++) {
-      firstStrikeKey[i] = Draws.key(strikers[i].source(), Draws.STRIKE, 0);
+    shocks = ShockProcesses.of(turns, names, sourceOf, studio.desk(), cardHours > 0);
+    firstStrikeKey = new long[shocks.length];
+    groupOf = new int[slots + shocks.length];
+    for (int i = 0; i < shocks.length; i++) {
+      firstStrikeKey[i] = Draws.key(shocks[i].source(), Draws.STRIKE, 0);
       groupOf[slots + i] = copies + i;
     }
     for (int s = 0; s < slots; s++) {
       groupOf[s] = copyOfSlot[s];
     }
-    takesOf = new int[strikers.length];
-    int chances = 2 * copies + strikers.length;
-    for (int i = 0; i < strikers.length; i++) {
-      takesOf[i] = strikers[i].takes() < 1 ? chances++ : -1;
+    takesOf = new int[shocks.length];
+    int chances = 2 * copies + shocks.length;
+    for (int i = 0; i < shocks.length; i++) {
+      takesOf[i] = shocks[i].takes() < 1 ? chances++ : -1;
     }
     groups = chances;
     levels = levels();
     driveCauses = Cause.family("drive", "a drive failed");
     serviceCauses = Cause.family("service", "the service lost its copy");
-    timer = new Timers(slots, strikers.length, copies);
+    timer = new Timers(slots, shocks.length, copies);
   }
 
   private void fillCopy(int c) {
@@ -368,7 +368,7 @@ final class Plan {
 
   /** The group of the bits of a copy that cannot be read. */
   int readsOf(int c) {
-    return copies + strikers.length + c;
+    return copies + shocks.length + c;
   }
 
   /**
@@ -376,9 +376,9 @@ final class Plan {
    * −ln(1 − takes), is not made larger than 1, so that being spared stays likely enough.
    */
   double mostFactor(int group) {
-    for (int i = 0; i < strikers.length; i++) {
+    for (int i = 0; i < shocks.length; i++) {
       if (takesOf[i] == group) {
-        return Math.max(1, -1 / StrictMath.log1p(-strikers[i].takes()));
+        return Math.max(1, -1 / StrictMath.log1p(-shocks[i].takes()));
       }
     }
     return Double.POSITIVE_INFINITY;

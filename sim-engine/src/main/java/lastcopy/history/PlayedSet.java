@@ -91,11 +91,11 @@ final class PlayedSet {
     return itself;
   }
 
-  /** The histories of a block in which a drive may fail by the horizon. */
-  long happens(Block block, double[] limit) {
+  /** The histories of a lanes in which a drive may fail by the horizon. */
+  long happens(HistoryLanes lanes, double[] limit) {
     long some = 0;
     for (int s = first; s < end; s++) {
-      some |= block.atLeast(limit[s], plan.firstLifeKey[s]);
+      some |= lanes.atLeast(limit[s], plan.firstLifeKey[s]);
     }
     return some;
   }

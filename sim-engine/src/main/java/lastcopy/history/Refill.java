@@ -3,17 +3,17 @@ package lastcopy.history;
 /** The refill of the working copy: from the copy that can do it fastest, then from the next. */
 final class Refill {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
 
-  Refill(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Refill(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
   }
 
   /** Copies may have gone or lost something that a refill was waiting for or reading. */
   void afterFailures() {
-    if (!stage.calm.is() && stage.recovering[0] && !stage.holdings.flowing[0]) {
+    if (!state.tracker.onCourse() && state.recovering[0] && !state.holdings.flowing[0]) {
       start();
     }
   }
@@ -22,35 +22,35 @@ final class Refill {
    * Starts, or goes on with the next source; unusable copies are found out when they are needed.
    */
   void start() {
-    if (stage.spoils.is(0)) {
+    if (state.spoils.is(0)) {
       return; // people believe that it is whole
     }
     int best = best();
     for (int spoilt = needed(best); spoilt > 0; spoilt = needed(best)) {
-      stage.spoils.tried(spoilt);
+      state.spoils.tried(spoilt);
     }
-    if (best > 0 && stage.feeds.mustWait(best)) {
-      stage.set(plan.timer.runEnd(0), stage.feeds.nextQuarter());
+    if (best > 0 && state.feeds.mustWait(best)) {
+      state.set(plan.timer.runEnd(0), state.feeds.nextQuarter());
     } else if (best > 0) {
-      stage.outages.comesBack();
-      double hours = stage.holdings.start(0, best, plan.refillPerHour[0][best], stage.now);
+      state.outages.comesBack();
+      double hours = state.holdings.start(0, best, plan.refillPerHour[0][best], state.now);
       if (hours == 0) {
         start();
         return;
       }
-      stage.say(
+      state.say(
           Happening.Kind.REFILL_STARTED,
           0,
           -1,
-          stage.holdings.flow[0].bytes(),
-          stage.now + hours,
+          state.holdings.flow[0].bytes(),
+          state.now + hours,
           plan.names[best]);
-      stage.feeds.begun(0, hours, true);
+      state.feeds.begun(0, hours, true);
     } else {
-      if (stage.recovering[0]) {
-        stage.recovering[0] = false;
-        stage.outages.whole();
-        stage.say(Happening.Kind.REFILLED, 0, -1, 0, Double.NaN);
+      if (state.recovering[0]) {
+        state.recovering[0] = false;
+        state.outages.whole();
+        state.say(Happening.Kind.REFILLED, 0, -1, 0, Double.NaN);
       }
     }
   }
@@ -59,7 +59,7 @@ final class Refill {
     int best = -1;
     for (int c = 1; c < plan.copies; c++) {
       boolean faster = best < 0 || plan.refillPerHour[0][c] > plan.refillPerHour[0][best];
-      if (!stage.gone[c] && faster && stage.holdings.hasMore(0, c, stage.now)) {
+      if (!state.gone[c] && faster && state.holdings.hasMore(0, c, state.now)) {
         best = c;
       }
     }
@@ -71,9 +71,9 @@ final class Refill {
     for (int c = 1; c < plan.copies; c++) {
       boolean first =
           best < 0
-              ? stage.recovering[0] && stage.offloads.lacksSomething()
+              ? state.recovering[0] && state.offloads.lacksSomething()
               : plan.refillPerHour[0][c] > plan.refillPerHour[0][best];
-      if (stage.spoils.is(c) && first) {
+      if (state.spoils.is(c) && first) {
         return c;
       }
     }

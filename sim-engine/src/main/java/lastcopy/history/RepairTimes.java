@@ -37,18 +37,18 @@ final class RepairTimes {
   }
 
   /** The k-th repair of drives that failed, where its time does not depend on what is held. */
-  void repair(int copy, int k, Wave wave) {
+  void repair(int copy, int k, DriveLanes lanes) {
     Copy.Repair repair = plan.copy[copy].repair();
     if (repair.noticed() instanceof Delay.Looks looks) {
-      wave.waitsForLook(looks);
+      lanes.waitsForLook(looks);
     } else {
-      wave.passes(((Delay.Lawful) repair.noticed()).law(), 0, Draws.NOTICED, k);
+      lanes.passes(((Delay.Lawful) repair.noticed()).law(), 0, Draws.NOTICED, k);
     }
-    wave.passes(repair.arrival(), 0, Draws.ARRIVAL, k);
+    lanes.passes(repair.arrival(), 0, Draws.ARRIVAL, k);
     if (rebuild(copy).time() instanceof Rebuild.ByLaw byLaw) {
-      wave.passes(byLaw.law(), 0, Draws.REBUILD, k);
+      lanes.passes(byLaw.law(), 0, Draws.REBUILD, k);
     } else {
-      wave.passes(plan.wholeRebuildHours(copy));
+      lanes.passes(plan.wholeRebuildHours(copy));
     }
   }
 

@@ -9,7 +9,7 @@ import lastcopy.scenario.Rebuild;
  */
 final class Repairs implements Mechanism {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final int[] failures;
 
@@ -18,9 +18,9 @@ final class Repairs implements Mechanism {
 
   private final double[] seenAt;
 
-  Repairs(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Repairs(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     failures = new int[plan.slots];
     inUse = new double[plan.slots];
     seenAt = new double[plan.slots];
@@ -33,30 +33,30 @@ final class Repairs implements Mechanism {
   /** A drive of a set that survives has failed. */
   void start(int slot, int copy) {
     int k = failures[slot]++;
-    double seen = stage.times.seenAt(slot, k, stage.now);
-    double ready = seen + stage.times.arrivalHours(slot, k);
+    double seen = state.times.seenAt(slot, k, state.now);
+    double ready = seen + state.times.arrivalHours(slot, k);
     seenAt[slot] = seen;
-    Rebuild rebuild = stage.times.rebuild(copy);
+    Rebuild rebuild = state.times.rebuild(copy);
     boolean byRate = rebuild.time() instanceof Rebuild.ByRate;
     boolean partInUse = rebuild.reads() == Rebuild.Reads.USED;
     if (partInUse && (byRate || plan.readErrors[copy] > 0)) {
-      stage.lives.state(slot, Lives.State.ORDERED);
-      stage.set(plan.timer.repair(slot), ready);
+      state.lives.state(slot, Lives.State.ORDERED);
+      state.set(plan.timer.repair(slot), ready);
     } else {
-      stage.set(plan.timer.repair(slot), ready + stage.times.rebuildHours(slot, k, inUse[slot]));
+      state.set(plan.timer.repair(slot), ready + state.times.rebuildHours(slot, k, inUse[slot]));
     }
     int timer = plan.timer.repair(slot);
-    boolean known = stage.lives.state(slot) != Lives.State.ORDERED && stage.agenda.isSet(timer);
-    double until = known ? stage.agenda.time(timer) : Double.NaN;
-    stage.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], 0, until);
+    boolean known = state.lives.state(slot) != Lives.State.ORDERED && state.agenda.isSet(timer);
+    double until = known ? state.agenda.time(timer) : Double.NaN;
+    state.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], 0, until);
   }
 
   /** Whether some drive of a set other than this one is down and nobody has seen it yet. */
   boolean unseen(int copy, int slot) {
     for (int s = plan.firstSlot[copy]; s < plan.firstSlot[copy + 1]; s++) {
-      boolean isDown = stage.lives.state(s) == Lives.State.DOWN;
-      if (s != slot && (isDown || stage.lives.state(s) == Lives.State.ORDERED)) {
-        if (seenAt[s] > stage.now) {
+      boolean isDown = state.lives.state(s) == Lives.State.DOWN;
+      if (s != slot && (isDown || state.lives.state(s) == Lives.State.ORDERED)) {
+        if (seenAt[s] > state.now) {
           return true;
         }
       }
@@ -74,31 +74,31 @@ final class Repairs implements Mechanism {
   public void due(int slot) {
     int copy = plan.copyOfSlot[slot];
     if (plan.shelf[copy]) {
-      stage.shelves.driveIsBack(slot);
-    } else if (stage.lives.state(slot) == Lives.State.ORDERED) {
-      inUse[slot] = stage.heldBytes(copy);
-      stage.lives.state(slot, Lives.State.DOWN);
-      stage.set(
+      state.shelves.driveIsBack(slot);
+    } else if (state.lives.state(slot) == Lives.State.ORDERED) {
+      inUse[slot] = state.heldBytes(copy);
+      state.lives.state(slot, Lives.State.DOWN);
+      state.set(
           plan.timer.repair(slot),
-          stage.now + stage.times.rebuildHours(slot, failures[slot] - 1, inUse[slot]));
+          state.now + state.times.rebuildHours(slot, failures[slot] - 1, inUse[slot]));
     } else {
       wholeAgain(slot, copy);
     }
   }
 
   private void wholeAgain(int slot, int copy) {
-    if (plan.readErrors[copy] > 0 && stage.down[copy] == plan.survives[copy]) {
-      boolean all = stage.times.rebuild(copy).reads() == Rebuild.Reads.ALL;
-      double held = all ? stage.heldBytes(copy) : inUse[slot]; // nothing to lose in empty space
-      stage.clips.readByRebuild(copy, held, slot, failures[slot] - 1);
+    if (plan.readErrors[copy] > 0 && state.down[copy] == plan.survives[copy]) {
+      boolean all = state.times.rebuild(copy).reads() == Rebuild.Reads.ALL;
+      double held = all ? state.heldBytes(copy) : inUse[slot]; // nothing to lose in empty space
+      state.clips.readByRebuild(copy, held, slot, failures[slot] - 1);
     }
-    stage.down[copy]--;
-    stage.lives.renew(slot);
-    stage.lives.strainChanged(copy);
-    stage.say(Happening.Kind.DRIVE_READY, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
+    state.down[copy]--;
+    state.lives.renew(slot);
+    state.lives.strainChanged(copy);
+    state.say(Happening.Kind.DRIVE_READY, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
   }
 
   void drop(int slot) {
-    stage.agenda.cancel(plan.timer.repair(slot));
+    state.agenda.cancel(plan.timer.repair(slot));
   }
 }

@@ -11,7 +11,7 @@ import lastcopy.number.Elementary;
  * sets of drives fail and heal, and either copies other than the working copy go, or one copy or
  * place goes, for once, with nothing on it that is nowhere else. In doubt it says no, and the
  * history is played in full; since every draw is keyed by what it is for, both see the same luck.
- * Of the histories of a {@link Block} what can be is decided together.
+ * Of the histories of {@link HistoryLanes} what can be is decided together.
  */
 final class Screen {
 
@@ -22,7 +22,7 @@ final class Screen {
   private final PlayedSet[] played;
   private final LoneOutage outage;
 
-  /** Sources, slots or strikers, of which one at most that takes the working copy may happen. */
+  /** Sources, slots or shocks, of which one at most that takes the working copy may happen. */
   private final int[] serious;
 
   /** Those of them that spare the working copy come first, in any number. */
@@ -37,13 +37,13 @@ final class Screen {
 
   private final double[] firstLimit;
 
-  private final Block block;
+  private final HistoryLanes lanes;
 
-  /** Histories of the block in which surely nothing is lost, or if so by one source only. */
+  /** Histories in which surely nothing is lost, or if so by one source only. */
   private long safe;
 
-  /** By history of the block, a source that takes the working copy and may happen; −1 if none. */
-  private final int[] only = new int[Block.SIZE];
+  /** By lane, a source that takes the working copy and may happen; −1 if none. */
+  private final int[] only = new int[HistoryLanes.SIZE];
 
   /**
    * The screen of a layout.
@@ -51,11 +51,11 @@ final class Screen {
    * @param course its undisturbed course, or null if there is none
    * @param step run for each step of what may be long
    */
-  Screen(Plan plan, Draws draws, Course course, Runnable step) {
+  Screen(Plan plan, Draws draws, UndisturbedCourse course, Runnable step) {
     this.plan = plan;
     this.draws = draws;
     limit = limits();
-    block = new Block(draws);
+    lanes = new HistoryLanes(draws);
     RepairTimes times = new RepairTimes(plan, draws);
     List<LoneSet> healing = new ArrayList<>();
     List<PlayedSet> strained = new ArrayList<>();
@@ -63,7 +63,7 @@ final class Screen {
     for (int c = 0; c < plan.copies; c++) {
       if (LoneSet.stands(plan, times, c)) {
         alone[c] = true;
-        healing.add(new LoneSet(plan, block, times, c, limit, step));
+        healing.add(new LoneSet(plan, lanes, times, c, limit, step));
       } else if (PlayedSet.stands(plan, times, c)) {
         alone[c] = true;
         strained.add(new PlayedSet(plan, draws, times, c, step));
@@ -99,7 +99,7 @@ final class Screen {
       double hazard =
           i < plan.slots
               ? plan.firstHazard[i]
-              : plan.strikers[i - plan.slots].perHour() * plan.horizon;
+              : plan.shocks[i - plan.slots].perHour() * plan.horizon;
       boolean shared = i < plan.slots && plan.batchOf[i] >= 0;
       all[i] = shared && hazard > 0 ? 0 : below(hazard);
     }
@@ -133,11 +133,11 @@ final class Screen {
    * @param number its number
    */
   boolean nothingIsLost(long number) {
-    if (!block.holds(number)) {
-      block.moveTo(number);
+    if (!lanes.holds(number)) {
+      lanes.moveTo(number);
       decide();
     }
-    int i = (int) (number & (Block.SIZE - 1));
+    int i = (int) (number & (HistoryLanes.SIZE - 1));
     if ((safe >>> i & 1) == 0) {
       return false;
     }
@@ -167,7 +167,7 @@ final class Screen {
     long several = 0;
     Arrays.fill(only, -1);
     for (int s = sparing; s < firstKey.length; s++) {
-      long happens = block.atLeast(firstLimit[s], firstKey[s]);
+      long happens = lanes.atLeast(firstLimit[s], firstKey[s]);
       several |= some & happens;
       some |= happens;
       for (long left = happens; left != 0; left &= left - 1) {
@@ -179,20 +179,20 @@ final class Screen {
       safe &= ~set.fails();
     }
     for (PlayedSet set : played) {
-      for (long left = safe & set.happens(block, limit); left != 0; left &= left - 1) {
+      for (long left = safe & set.happens(lanes, limit); left != 0; left &= left - 1) {
         int i = Long.numberOfTrailingZeros(left);
-        draws.start(block.number(i));
+        draws.start(lanes.number(i));
         boolean hides = set.fails() || (set.mayHideFromRefills() && takesOther(i));
         safe &= hides ? ~(1L << i) : -1;
       }
     }
   }
 
-  /** Whether, in a history of the block, a copy may go that is refilled from the working copy. */
+  /** Whether, in a lane, a copy may go that is refilled from the working copy. */
   private boolean takesOther(int history) {
     for (int s = 0; s < sparing; s++) {
-      long below = Block.below(firstLimit[s]);
-      if (outage.takesOther(serious[s]) && block.isAtLeast(below, history, firstKey[s]) != 0) {
+      long below = HistoryLanes.below(firstLimit[s]);
+      if (outage.takesOther(serious[s]) && lanes.isAtLeast(below, history, firstKey[s]) != 0) {
         return true;
       }
     }

@@ -8,13 +8,13 @@ import lastcopy.footage.PositionSet;
  */
 final class Shelves {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final PositionSet part = new PositionSet();
 
-  Shelves(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Shelves(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
   }
 
   private double from(int slot) {
@@ -37,60 +37,60 @@ final class Shelves {
   /** A drive of a shelf fails. */
   void driveFails(int slot) {
     int copy = plan.copyOfSlot[slot];
-    Holdings holdings = stage.holdings;
-    stage.calm.leave();
-    holdings.bringAllTo(stage.now);
-    stage.rule.struck(plan.driveCauses);
+    Holdings holdings = state.holdings;
+    state.tracker.leave();
+    holdings.bringAllTo(state.now);
+    state.rule.struck(plan.driveCauses);
     double bytes = within(slot, holdings.held[copy]).bytes();
-    stage.rule.removed(copy, part);
+    state.rule.removed(copy, part);
     holdings.held[copy].removeAll(part);
-    stage.feeds.cannotSend(copy, part);
-    stage.desk.cannotKeep(copy, from(slot), to(slot));
+    state.feeds.cannotSend(copy, part);
+    state.desk.cannotKeep(copy, from(slot), to(slot));
     holdings.barred[copy].add(from(slot), to(slot));
-    stage.feeds.cannotTake(copy, holdings.barred[copy]);
-    stage.lives.state(slot, Lives.State.DOWN);
-    stage.down[copy]++;
-    int k = stage.repairs.failed(slot);
-    double back = stage.times.replacedAt(slot, k, stage.now);
-    stage.set(plan.timer.repair(slot), back);
+    state.feeds.cannotTake(copy, holdings.barred[copy]);
+    state.lives.state(slot, Lives.State.DOWN);
+    state.down[copy]++;
+    int k = state.repairs.failed(slot);
+    double back = state.times.replacedAt(slot, k, state.now);
+    state.set(plan.timer.repair(slot), back);
     if (copy == 0) {
-      stage.outages.shelfInterrupted(fills(slot));
+      state.outages.shelfInterrupted(fills(slot));
     }
-    stage.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], bytes, back);
+    state.say(Happening.Kind.DRIVE_FAILED, copy, slot - plan.firstSlot[copy], bytes, back);
   }
 
   /** Whether new shoots would go to a slot now. */
   private boolean fills(int slot) {
-    double shot = stage.shoots.total(stage.now);
+    double shot = state.shoots.total(state.now);
     return shot >= from(slot) && shot < to(slot);
   }
 
   /** A failed drive of a shelf has been replaced; it is filled again. */
   void driveIsBack(int slot) {
     int copy = plan.copyOfSlot[slot];
-    Holdings holdings = stage.holdings;
-    stage.down[copy]--;
-    stage.lives.renew(slot);
+    Holdings holdings = state.holdings;
+    state.down[copy]--;
+    state.lives.renew(slot);
     holdings.barred[copy].remove(from(slot), to(slot));
-    stage.feeds.comesBack(copy);
-    stage.say(Happening.Kind.DRIVE_READY, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
+    state.feeds.comesBack(copy);
+    state.say(Happening.Kind.DRIVE_READY, copy, slot - plan.firstSlot[copy], 0, Double.NaN);
     if (copy == 0) {
-      stage.offloads.again(within(slot, stage.offloads.waiting()));
-      stage.cards.offloadAgain(from(slot), to(slot));
+      state.offloads.again(within(slot, state.offloads.waiting()));
+      state.cards.offloadAgain(from(slot), to(slot));
       if (fills(slot)) {
-        stage.outages.workGoesOn();
+        state.outages.workGoesOn();
       }
-      stage.refill.start();
+      state.refill.start();
     } else {
-      stage.feeds.wake(copy, true);
+      state.feeds.wake(copy, true);
     }
-    stage.feeds.wakeTargets(copy, true);
+    state.feeds.wakeTargets(copy, true);
   }
 
   /** Whether any drive of a shelf is down. */
   boolean anyDown() {
     for (int c = 0; c < plan.copies; c++) {
-      if (plan.shelf[c] && stage.down[c] > 0) {
+      if (plan.shelf[c] && state.down[c] > 0) {
         return true;
       }
     }
@@ -100,7 +100,7 @@ final class Shelves {
   /** All drives of a shelf are gone with it: none is barred any more, since nothing is taken. */
   void gone(int copy) {
     if (plan.shelf[copy]) {
-      stage.holdings.barred[copy].clear();
+      state.holdings.barred[copy].clear();
     }
   }
 }

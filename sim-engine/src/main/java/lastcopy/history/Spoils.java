@@ -7,14 +7,14 @@ import java.util.OptionalDouble;
 /** Copies that hold nothing usable and nobody knows, until a restore is tried or needed. */
 final class Spoils {
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final boolean[] spoilt;
   private Map<Cause.Context, Cause> causes;
 
-  Spoils(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
+  Spoils(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
     spoilt = new boolean[plan.copies];
   }
 
@@ -37,37 +37,37 @@ final class Spoils {
   }
 
   /** A copy becomes unusable. */
-  void spoil(Striker striker, int copy) {
-    if (stage.gone[copy] || spoilt[copy]) {
+  void spoil(ShockProcess shock, int copy) {
+    if (state.gone[copy] || spoilt[copy]) {
       return;
     }
-    stage.calm.leave();
-    Holdings holdings = stage.holdings;
-    holdings.bringAllTo(stage.now);
-    stage.feeds.cutBy(copy);
-    causes = striker.causes();
-    stage.rule.struck(causes);
+    state.tracker.leave();
+    Holdings holdings = state.holdings;
+    holdings.bringAllTo(state.now);
+    state.feeds.cutBy(copy);
+    causes = shock.causes();
+    state.rule.struck(causes);
     double bytes = holdings.held[copy].bytes();
-    stage.rule.removed(copy, holdings.held[copy]);
+    state.rule.removed(copy, holdings.held[copy]);
     holdings.held[copy].clear();
-    stage.desk.gone(copy);
+    state.desk.gone(copy);
     spoilt[copy] = true;
     if (copy == 0) {
-      stage.offloads.hardwareIsBack(); // people go on offloading to it
+      state.offloads.hardwareIsBack(); // people go on offloading to it
     }
     OptionalDouble tried = plan.copy[copy].spoils().orElseThrow().triedEveryHours();
     if (tried.isPresent()) {
-      stage.set(plan.timer.tried(copy), stage.now + stage.untilLook(tried.getAsDouble()));
+      state.set(plan.timer.tried(copy), state.now + state.untilLook(tried.getAsDouble()));
     }
-    stage.say(Happening.Kind.SPOILT, copy, -1, bytes, Double.NaN);
+    state.say(Happening.Kind.SPOILT, copy, -1, bytes, Double.NaN);
   }
 
   /** A restore is tried: an unusable copy is found, and counts as gone from now on. */
   void tried(int copy) {
     if (spoilt[copy]) {
-      stage.say(Happening.Kind.SPOIL_FOUND, copy, -1, 0, Double.NaN);
-      stage.rule.met(causes, Cause.Context.ALONE);
-      stage.outages.goes(copy);
+      state.say(Happening.Kind.SPOIL_FOUND, copy, -1, 0, Double.NaN);
+      state.rule.met(causes, Cause.Context.ALONE);
+      state.outages.goes(copy);
     }
   }
 
@@ -78,6 +78,6 @@ final class Spoils {
 
   void gone(int copy) {
     spoilt[copy] = false;
-    stage.agenda.cancel(plan.timer.tried(copy));
+    state.agenda.cancel(plan.timer.tried(copy));
   }
 }

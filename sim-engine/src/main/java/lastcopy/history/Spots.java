@@ -10,16 +10,16 @@ import lastcopy.footage.PositionSet;
  */
 final class Spots {
 
-  private final Stage stage;
+  private final HistoryState state;
   private double clip;
   private final PositionSet onlyHere = new PositionSet();
 
   /** Starts of spots that meet something which only one copy holds, in bytes of the set before. */
   private final PositionSet starts = new PositionSet();
 
-  Spots(Stage stage) {
-    this.stage = stage;
-    clip = stage.plan.clip;
+  Spots(HistoryState state) {
+    this.state = state;
+    clip = state.plan.clip;
   }
 
   /** Blocks of a size instead of clips. */
@@ -35,11 +35,11 @@ final class Spots {
    */
   void read(PositionSet within, int copy, int target) {
     starts.clear();
-    if (stage.clocks.likelihood().biasing()) {
-      stage.holdings.bringAllTo(stage.now);
+    if (state.clocks.likelihood().biasing()) {
+      state.holdings.bringAllTo(state.now);
       onlyHere.copyFrom(within);
-      stage.holdings.removeHeld(onlyHere, copy, target);
-      onlyHere.remove(0, stage.holdings.aged);
+      state.holdings.removeHeld(onlyHere, copy, target);
+      onlyHere.remove(0, state.holdings.aged);
       findStarts(within, within.bytes() - clip);
     }
   }
@@ -67,16 +67,16 @@ final class Spots {
    */
   void addUnread(PositionSet within, int n, long key, PositionSet to) {
     double last = Math.max(0, within.bytes() - clip);
-    int put = starts.isEmpty() ? -1 : oneOf(n, stage.draws.uniform(Draws.key(key, 1, 0)));
+    int put = starts.isEmpty() ? -1 : oneOf(n, state.draws.uniform(Draws.key(key, 1, 0)));
     int meet = 0;
     for (int i = 0; i < n; i++) {
-      double uniform = stage.draws.uniform(Draws.key(key, 0, i));
+      double uniform = state.draws.uniform(Draws.key(key, 0, i));
       double start = i == put ? place(uniform * starts.bytes()) : uniform * last;
       meet += meets(start) ? 1 : 0;
       addFrom(within, start, clip, to);
     }
     if (!starts.isEmpty()) {
-      stage.clocks.likelihood().placed(1 / (0.5 + 0.5 * last / starts.bytes() * meet / n));
+      state.clocks.likelihood().placed(1 / (0.5 + 0.5 * last / starts.bytes() * meet / n));
     }
   }
 
@@ -91,11 +91,11 @@ final class Spots {
    */
   void addDefect(PositionSet within, int slot, PositionSet to) {
     double last = Math.max(0, within.bytes() - clip);
-    Defects defects = stage.defects;
+    Defects defects = state.defects;
     double uniform = defects.where(slot);
     if (Double.isNaN(uniform)) {
       long key = defects.spot(slot);
-      uniform = stage.draws.uniform(key);
+      uniform = state.draws.uniform(key);
       if (last > 0) {
         uniform = start(within, uniform, 0.5, Draws.key(key, 1, 0)) / last;
       }
@@ -114,10 +114,10 @@ final class Spots {
     if (starts.isEmpty() || last == 0) {
       return uniform * last;
     }
-    boolean put = stage.draws.uniform(key) <= share;
+    boolean put = state.draws.uniform(key) <= share;
     double start = put ? place(uniform * starts.bytes()) : uniform * last;
     double meets = meets(start) ? last / starts.bytes() : 0;
-    stage.clocks.likelihood().placed(1 / (1 - share + share * meets));
+    state.clocks.likelihood().placed(1 / (1 - share + share * meets));
     return start;
   }
 

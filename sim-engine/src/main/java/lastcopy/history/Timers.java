@@ -7,21 +7,21 @@ import lastcopy.kernel.Priority;
  * The numbers of all timers of a layout, in blocks of one kind, with their order at one instant.
  *
  * @param slots drives and services
- * @param strikers Poisson processes that strike
+ * @param shocks Poisson processes that strike
  * @param copies copies, each turn of a rotation as one
  */
-record Timers(int slots, int strikers, int copies) {
+record Timers(int slots, int shocks, int copies) {
 
   int failure(int slot) {
     return slot;
   }
 
-  int strike(int striker) {
-    return slots + striker;
+  int strike(int shock) {
+    return slots + shock;
   }
 
   int repair(int slot) {
-    return slots + strikers + slot;
+    return slots + shocks + slot;
   }
 
   int comeBack(int copy) {

@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lastcopy.footage.ShootTable;
 import lastcopy.history.Happening.Kind;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Shoots;
 
@@ -173,7 +173,7 @@ public record MissingSafeguard(Lack lack, int copy, double hours) {
 
   private static void other(
       Story story, List<Moment> before, Moment loss, int copy, List<MissingSafeguard> all) {
-    Scene scene = loss.scene();
+    Snapshot scene = loss.scene();
     Moment went = last(before, m -> went(m) && copyOf(m) == copy);
     Moment spoilt = open(before, copy, Kind.SPOILT, Kind.SPOIL_FOUND, Kind.COPY_GONE);
     Moment stopped = open(before, copy, Kind.FEED_STOPPED, Kind.FEED_SEEN, Kind.COPY_GONE);

@@ -1,7 +1,7 @@
 package lastcopy.story;
 
 import lastcopy.history.Happening;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 
 /**
  * A happening of a told history, and how things stood just after it.
@@ -9,7 +9,7 @@ import lastcopy.history.Scene;
  * @param happening what happened
  * @param scene what each copy held then
  */
-public record Moment(Happening happening, Scene scene) {
+public record Moment(Happening happening, Snapshot scene) {
 
   /** When, in hours from the start. */
   public double hours() {

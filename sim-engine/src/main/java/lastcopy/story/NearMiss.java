@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.history.Happening.Kind;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
 
@@ -68,7 +68,7 @@ public record NearMiss(
         && moments.get(last + 1).kind() != Kind.END) {
       last++;
     }
-    Scene scene = moments.get(last).scene();
+    Snapshot scene = moments.get(last).scene();
     int holder = fullest(scene);
     double bytes = inOneCopy(scene, holder);
     if (!(bytes > 0) || bytes < LEAST_SHARE * scene.heldBytes()[holder]) {
@@ -92,7 +92,7 @@ public record NearMiss(
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private static int fullest(Scene scene) {
+  private static int fullest(Snapshot scene) {
     int fullest = 0;
     for (int c = 1; c < scene.heldBytes().length; c++) {
       fullest = scene.heldBytes()[c] > scene.heldBytes()[fullest] ? c : fullest;
@@ -104,7 +104,7 @@ public record NearMiss(
    * What stands in one copy only. Scenes on the undisturbed course do not count it; there each copy
    * holds what another does and more, so that it is what the fullest has before the next.
    */
-  private static double inOneCopy(Scene scene, int fullest) {
+  private static double inOneCopy(Snapshot scene, int fullest) {
     double next = 0;
     for (int c = 0; c < scene.heldBytes().length; c++) {
       if (scene.gone()[c]) {

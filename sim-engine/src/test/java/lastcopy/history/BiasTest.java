@@ -34,7 +34,7 @@ class BiasTest {
       SummaryStatistics ratio = new SummaryStatistics();
       for (int k = 0; k < HISTORIES; k++) {
         double[] last = new double[1];
-        history.tell(k, (happening, scene) -> last[0] = scene.weight());
+        history.tell(k, (happening, snapshot) -> last[0] = snapshot.weight());
         ratio.addValue(last[0]);
       }
       double error = ratio.getStandardDeviation() / Math.sqrt(HISTORIES);

@@ -27,11 +27,11 @@ class ScreenTest {
   private static final long SEED = 5;
 
   /** How often each kind of happening was told in one history. */
-  private static final class Count implements Witness {
+  private static final class Count implements HistoryListener {
     final Map<Happening.Kind, Integer> seen = new EnumMap<>(Happening.Kind.class);
 
     @Override
-    public void saw(Happening happening, Scene scene) {
+    public void saw(Happening happening, Snapshot snapshot) {
       seen.merge(happening.kind(), 1, Integer::sum);
     }
 

@@ -71,7 +71,7 @@ class WholeModelTest {
     Log told = new Log();
     history.tell(
         number,
-        (happening, scene) -> {
+        (happening, snapshot) -> {
           if (happening.kind() == Happening.Kind.LOST) {
             told.losses.add(new double[] {happening.hours(), happening.bytes()});
           }

@@ -5,7 +5,7 @@ import java.util.List;
 import lastcopy.history.Happening;
 import lastcopy.history.Happening.Kind;
 import lastcopy.history.Loss;
-import lastcopy.history.Scene;
+import lastcopy.history.Snapshot;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
@@ -37,7 +37,7 @@ public final class Made {
     }
     shot = Math.max(shot, most);
     Happening it = new Happening(kind, hours, copy, copy < 0 ? -1 : 0, bytes, until, "");
-    moments.add(new Moment(it, new Scene(shot, 0, held, gone, down, most - others, 1)));
+    moments.add(new Moment(it, new Snapshot(shot, 0, held, gone, down, most - others, 1)));
     return this;
   }
 

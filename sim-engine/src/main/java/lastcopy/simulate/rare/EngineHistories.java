@@ -2,9 +2,9 @@ package lastcopy.simulate.rare;
 
 import java.util.function.BooleanSupplier;
 import lastcopy.history.Bias;
-import lastcopy.history.Effort;
 import lastcopy.history.History;
 import lastcopy.history.Ledger;
+import lastcopy.history.PathStatistics;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
@@ -12,7 +12,7 @@ import lastcopy.scenario.Studio;
 public final class EngineHistories implements Biasable {
 
   private final History history;
-  private Effort effort;
+  private PathStatistics effort;
 
   public EngineHistories(Studio studio, Layout layout, long seed) {
     history = new History(studio, layout, seed);
@@ -56,7 +56,7 @@ public final class EngineHistories implements Biasable {
   @Override
   public void simulate(long number, Bias bias, Ledger to) {
     history.bias(bias);
-    effort = history.effort(); // asked also while the history goes on
+    effort = history.statistics(); // asked also while the history goes on
     history.simulate(number, to);
   }
 

@@ -5,9 +5,9 @@ package lastcopy.history;
  * processor overlaps them, while in one history every step waits for the last and for the branch on
  * it. Each draw is the one that {@link Draws} takes for its history alone.
  */
-final class Block {
+final class HistoryLanes {
 
-  /** Histories of a block. */
+  /** Histories side by side. */
   static final int SIZE = Long.SIZE;
 
   private static final long NONE = -1;
@@ -17,16 +17,16 @@ final class Block {
   private final long[] keys = new long[SIZE];
   private long first = NONE;
 
-  Block(Draws draws) {
+  HistoryLanes(Draws draws) {
     this.draws = draws;
   }
 
-  /** Whether a history is one of the block. */
+  /** Whether a history is one of them. */
   boolean holds(long number) {
     return (number & -SIZE) == first;
   }
 
-  /** Makes it the block that holds a history; blocks begin at multiples of their size. */
+  /** Moves to those that hold a history; they begin at multiples of their size. */
   void moveTo(long number) {
     first = number & -SIZE;
     for (int i = 0; i < SIZE; i++) {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>Red if a history goes back on its course too soon, or leaves it with the wrong holdings.
  */
-class CourseTest {
+class UndisturbedCourseTest {
 
   private static final int HISTORIES = 300;
 

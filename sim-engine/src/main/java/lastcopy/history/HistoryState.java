@@ -12,7 +12,7 @@ import lastcopy.scenario.Delay;
  * The state of one history, which its mechanisms share, and the mechanisms themselves. Each event
  * changes what copies hold or which hardware stands; {@link LossRule} alone decides what is lost.
  */
-final class Stage {
+final class HistoryState {
 
   /** Steps between two looks at the clock, a power of 2 less 1: some milliseconds at most. */
   private static final int LOOK_MASK = 0xFFF;
@@ -31,7 +31,7 @@ final class Stage {
   double now;
   boolean timed;
   Ledger ledger;
-  Witness witness;
+  HistoryListener listener;
 
   /** Asked every so many events whether to give up; an interrupted thread does by itself. */
   BooleanSupplier givesUp = () -> Thread.currentThread().isInterrupted();
@@ -45,8 +45,8 @@ final class Stage {
   final Clips clips;
   final Shelves shelves;
   final Outages outages;
-  final Mishaps mishaps;
-  final Desk desk;
+  final Shocks shocks;
+  final DeskDamage desk;
   final Spoils spoils;
   final Feeds feeds;
   final Refill refill;
@@ -54,13 +54,13 @@ final class Stage {
   final Cards cards;
   final Ageing ageing;
   final LossRule rule;
-  final Calm calm;
+  final CourseTracker tracker;
   final Exposure exposure;
   private final Mechanism[] mechanisms;
   private final int[] firstTimer;
   private int steps;
 
-  Stage(Plan plan, long seed) {
+  HistoryState(Plan plan, long seed) {
     this.plan = plan;
     draws = new Draws(seed);
     agenda = new Agenda(plan.timer.priorities());
@@ -77,7 +77,7 @@ final class Stage {
     clips = new Clips(this);
     shelves = new Shelves(this);
     outages = new Outages(this);
-    desk = new Desk(this);
+    desk = new DeskDamage(this);
     spoils = new Spoils(this);
     feeds = new Feeds(this);
     refill = new Refill(this);
@@ -85,9 +85,9 @@ final class Stage {
     cards = new Cards(this);
     ageing = new Ageing(this);
     rule = new LossRule(this);
-    calm = new Calm(this);
+    tracker = new CourseTracker(this);
     exposure = new Exposure(this);
-    mishaps = new Mishaps(this);
+    shocks = new Shocks(this);
     mechanisms = new Mechanism[plan.timer.count()];
     firstTimer = new int[plan.timer.count()];
     connect();
@@ -96,7 +96,7 @@ final class Stage {
   private void connect() {
     Timers timer = plan.timer;
     connect(timer.failure(0), plan.slots, lives);
-    connect(timer.strike(0), plan.strikers.length, mishaps);
+    connect(timer.strike(0), plan.shocks.length, shocks);
     connect(timer.repair(0), plan.slots, repairs);
     connect(timer.comeBack(0), plan.copies, outages);
     connect(timer.runEnd(0), plan.copies, feeds::end);
@@ -136,20 +136,20 @@ final class Stage {
     repairs.clear();
     defects.clear();
     outages.clear();
-    mishaps.clear();
+    shocks.clear();
     desk.clear();
     spoils.clear();
     feeds.clear();
     offloads.clear();
     cards.clear();
     rule.clear();
-    calm.clear();
+    tracker.clear();
     exposure.clear();
   }
 
   /** The clock: takes what is due, in the order at one instant, up to and at the horizon. */
   void play() {
-    calm.recordInstant();
+    tracker.recordInstant();
     for (int timer = next(); isDue(timer, plan.horizon); timer = next()) {
       double at = agenda.time(timer);
       step();
@@ -162,12 +162,12 @@ final class Stage {
         rule.declare();
       }
       if (!isDue(next(), now)) {
-        calm.recordInstant();
-        calm.enterIfOnCourse(); // which unsets timers
+        tracker.recordInstant();
+        tracker.enterIfOnCourse(); // which unsets timers
       }
       if (clocks.likelihood().biasing()) {
         boolean bare = plan.copies > 1 && exposure.bareBytes() > 0; // 0 on the course
-        clocks.levelIs(wrong(), calm.is(), bare); // which moves them
+        clocks.levelIs(wrong(), tracker.onCourse(), bare); // which moves them
       }
     }
     exposure.pass(plan.horizon);
@@ -266,8 +266,8 @@ final class Stage {
 
   /** What a copy holds now, whether on course or not. */
   double heldBytes(int copy) {
-    if (calm.is()) {
-      return calm.heldBytes(copy);
+    if (tracker.onCourse()) {
+      return tracker.heldBytes(copy);
     }
     holdings.bringTo(copy, now);
     return holdings.held[copy].bytes();
@@ -278,16 +278,16 @@ final class Stage {
   }
 
   void say(Happening.Kind kind, int copy, int drive, double bytes, double until, String subject) {
-    if (witness == null) {
+    if (listener == null) {
       return;
     }
     double[] held = new double[plan.copies];
     for (int c = 0; c < plan.copies; c++) {
       held[c] = gone[c] ? 0 : heldBytes(c);
     }
-    witness.saw(
+    listener.saw(
         new Happening(kind, now, copy, drive, bytes, until, subject),
-        new Scene(
+        new Snapshot(
             shoots.total(now),
             lostBytes,
             held,

@@ -16,7 +16,7 @@ import java.util.Map;
  * @param words what a layman calls it
  * @param causes its causes by context
  */
-record Striker(
+record ShockProcess(
     Kind kind,
     long source,
     double perHour,

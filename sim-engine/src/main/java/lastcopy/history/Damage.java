@@ -5,7 +5,7 @@ import java.util.Map;
 import lastcopy.footage.PositionSet;
 
 /** A deletion, or what malware destroyed, that nobody has noticed yet. */
-final class Pending {
+final class Damage {
 
   final Map<Cause.Context, Cause> causes;
   final String words;
@@ -17,9 +17,9 @@ final class Pending {
   final PositionSet[] kept;
   final double[] dropAt;
 
-  Pending(Striker striker, double at, double noticedAt, int copies) {
-    causes = striker.causes();
-    words = striker.words();
+  Damage(ShockProcess shock, double at, double noticedAt, int copies) {
+    causes = shock.causes();
+    words = shock.words();
     this.at = at;
     this.noticedAt = noticedAt;
     onItsWay = new boolean[copies];

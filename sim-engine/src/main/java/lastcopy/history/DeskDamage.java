@@ -9,23 +9,23 @@ import lastcopy.scenario.Copy;
  * Deletions and malware: what disappears at the desk travels with the feeds, is kept by copies for
  * a while, and is put back if it is noticed in time.
  */
-final class Desk {
+final class DeskDamage {
 
   /** Share of a history's blocks that are put, where one is expected in a history. */
   private static final double PLACED = 0.3;
 
-  private final Stage stage;
+  private final HistoryState state;
   private final Plan plan;
   private final Notices notices;
   private final Spots place;
-  private final List<Pending> pending = new ArrayList<>();
+  private final List<Damage> pending = new ArrayList<>();
   private final PositionSet scratch = new PositionSet();
 
-  Desk(Stage stage) {
-    this.stage = stage;
-    plan = stage.plan;
-    notices = new Notices(stage);
-    place = new Spots(stage);
+  DeskDamage(HistoryState state) {
+    this.state = state;
+    plan = state.plan;
+    notices = new Notices(state);
+    place = new Spots(state);
   }
 
   void clear() {
@@ -39,32 +39,32 @@ final class Desk {
 
   /** Somebody deletes a block by mistake, for the k-th time. */
   void deletion(int index, int k) {
-    Striker striker = plan.strikers[index];
+    ShockProcess shock = plan.shocks[index];
     var deletion = plan.studio.desk().deletion().orElseThrow();
-    if (stage.gone[0] || stage.spoils.is(0)) {
+    if (state.gone[0] || state.spoils.is(0)) {
       return;
     }
-    stage.calm.leave();
-    stage.holdings.bringAllTo(stage.now);
-    double size = stage.offloads.bytesOf(deletion.size());
-    double total = stage.offloads.total();
-    double u = stage.draws.uniform(Draws.key(striker.source(), Draws.BLOCK, k));
+    state.tracker.leave();
+    state.holdings.bringAllTo(state.now);
+    double size = state.offloads.bytesOf(deletion.size());
+    double total = state.offloads.total();
+    double u = state.draws.uniform(Draws.key(shock.source(), Draws.BLOCK, k));
     double start = start(index, k, 1 - u, size, total);
     PositionSet block = new PositionSet();
-    block.copyFrom(stage.holdings.held[0]);
+    block.copyFrom(state.holdings.held[0]);
     block.remove(0, start);
     block.remove(start + size, Double.POSITIVE_INFINITY);
     if (block.isEmpty()) {
       return;
     }
-    Pending deleted = pending(index, k);
+    Damage deleted = pending(index, k);
     deleted.block.copyFrom(block);
     pending.add(deleted);
-    stage.rule.struck(striker.causes());
+    state.rule.struck(shock.causes());
     double bytes = deleted.block.bytes();
     take(deleted, 0);
     settle();
-    stage.say(Happening.Kind.DELETED, 0, -1, bytes, deleted.noticedAt);
+    state.say(Happening.Kind.DELETED, 0, -1, bytes, deleted.noticedAt);
     spread(deleted, 0);
     settle();
   }
@@ -75,49 +75,49 @@ final class Desk {
     scratch.add(0, total);
     place.size(size);
     place.read(scratch, 0, -1);
-    Striker striker = plan.strikers[index];
-    double share = PLACED / Math.max(1, striker.perHour() * plan.horizon);
+    ShockProcess shock = plan.shocks[index];
+    double share = PLACED / Math.max(1, shock.perHour() * plan.horizon);
     return place.start(
-        scratch, uniform, share, Draws.key(Draws.key(striker.source(), Draws.BLOCK, k), 1, 0));
+        scratch, uniform, share, Draws.key(Draws.key(shock.source(), Draws.BLOCK, k), 1, 0));
   }
 
-  private Pending pending(int index, int k) {
-    Striker striker = plan.strikers[index];
-    long key = Draws.key(striker.source(), Draws.BLOCK_NOTICED, k);
-    return new Pending(striker, stage.now, stage.now + notices.delay(index, key), plan.copies);
+  private Damage pending(int index, int k) {
+    ShockProcess shock = plan.shocks[index];
+    long key = Draws.key(shock.source(), Draws.BLOCK_NOTICED, k);
+    return new Damage(shock, state.now, state.now + notices.delay(index, key), plan.copies);
   }
 
   /** Malware strikes the working copy and every copy in reach, for the k-th time. */
   void malware(int index, int k) {
-    Striker striker = plan.strikers[index];
+    ShockProcess shock = plan.shocks[index];
     List<Integer> targets = new ArrayList<>();
     for (int c = 0; c < plan.copies; c++) {
-      if (!stage.gone[c] && !stage.spoils.is(c) && (c == 0 || inReach(c))) {
+      if (!state.gone[c] && !state.spoils.is(c) && (c == 0 || inReach(c))) {
         targets.add(c);
       }
     }
     if (targets.isEmpty()) {
       return;
     }
-    Pending struck = pending(index, k);
-    stage.calm.leave();
-    Holdings holdings = stage.holdings;
-    holdings.bringAllTo(stage.now);
-    struck.block.add(0, stage.offloads.total());
+    Damage struck = pending(index, k);
+    state.tracker.leave();
+    Holdings holdings = state.holdings;
+    holdings.bringAllTo(state.now);
+    struck.block.add(0, state.offloads.total());
     pending.add(struck);
-    stage.rule.struck(striker.causes());
+    state.rule.struck(shock.causes());
     double bytes = 0;
     for (int c : targets) {
       bytes += holdings.held[c].bytes();
       if (holdings.flowing[c] && (c == 0 || targets.contains(holdings.flowSource[c]))) {
-        stage.feeds.cut(c);
+        state.feeds.cut(c);
       }
     }
     for (int c : targets) {
       take(struck, c);
     }
     settle();
-    stage.say(Happening.Kind.MALWARE, -1, -1, bytes, struck.noticedAt);
+    state.say(Happening.Kind.MALWARE, -1, -1, bytes, struck.noticedAt);
     for (int c : targets) {
       spread(struck, c);
     }
@@ -126,17 +126,17 @@ final class Desk {
 
   private boolean inReach(int copy) {
     return plan.visits[copy] != null
-        ? stage.feeds.visiting(copy)
+        ? state.feeds.visiting(copy)
         : plan.copy[copy].reach() == Copy.Reach.ONLINE;
   }
 
   /** A deletion has reached a copy, which goes on holding the block for a while. */
-  private void reach(Pending deletion, int copy) {
+  private void reach(Damage deletion, int copy) {
     if (deletion.reached[copy]) {
       return;
     }
     take(deletion, copy);
-    stage.say(
+    state.say(
         Happening.Kind.DELETION_ARRIVED,
         copy,
         -1,
@@ -147,30 +147,30 @@ final class Desk {
   }
 
   /** The block disappears from a copy, which may keep it aside. */
-  private void take(Pending deletion, int copy) {
+  private void take(Damage deletion, int copy) {
     deletion.reached[copy] = true;
     deletion.onItsWay[copy] = false;
     PositionSet kept = deletion.kept[copy];
-    intersect(kept, stage.holdings.held[copy], deletion.block);
-    stage.holdings.held[copy].removeAll(kept);
-    stage.feeds.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
+    intersect(kept, state.holdings.held[copy], deletion.block);
+    state.holdings.held[copy].removeAll(kept);
+    state.feeds.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     if (plan.keepsDeleted[copy] == 0) {
-      stage.rule.removed(copy, kept);
+      state.rule.removed(copy, kept);
       kept.clear();
-      deletion.dropAt[copy] = stage.now;
+      deletion.dropAt[copy] = state.now;
     } else {
-      deletion.dropAt[copy] = stage.now + plan.keepsDeleted[copy];
+      deletion.dropAt[copy] = state.now + plan.keepsDeleted[copy];
     }
   }
 
   /** Continuous feeds pass a deletion on at once, others with their next run. */
-  private void spread(Pending deletion, int copy) {
+  private void spread(Damage deletion, int copy) {
     for (int c = 1; c < plan.copies; c++) {
-      if (plan.ways[c].source() == copy && plan.ways[c].continuous() && stage.feeds.runs(c)) {
+      if (plan.ways[c].source() == copy && plan.ways[c].continuous() && state.feeds.runs(c)) {
         reach(deletion, c);
       }
     }
-    stage.feeds.wakeTargets(copy, true);
+    state.feeds.wakeTargets(copy, true);
   }
 
   private void intersect(PositionSet into, PositionSet a, PositionSet b) {
@@ -182,7 +182,7 @@ final class Desk {
 
   /** A run starts: what has reached its source is on its way with it. */
   void runStarts(int copy) {
-    for (Pending deletion : pending) {
+    for (Damage deletion : pending) {
       if (deletion.reached[plan.ways[copy].source()] && !deletion.reached[copy]) {
         deletion.onItsWay[copy] = true;
       }
@@ -195,9 +195,9 @@ final class Desk {
   /** A run has ended, or was cut: what was on its way with it has arrived. */
   void runEnded(int copy) {
     boolean arrived = false;
-    for (Pending deletion : pending) {
+    for (Damage deletion : pending) {
       if (deletion.onItsWay[copy]) {
-        stage.rule.met(deletion.causes, Cause.Context.LATE);
+        state.rule.met(deletion.causes, Cause.Context.LATE);
         reach(deletion, copy);
         arrived = true;
       }
@@ -209,8 +209,8 @@ final class Desk {
 
   /** A copy is gone with what it kept; what comes back has not been reached. */
   void gone(int copy) {
-    for (Pending deletion : pending) {
-      stage.rule.removed(copy, deletion.kept[copy]);
+    for (Damage deletion : pending) {
+      state.rule.removed(copy, deletion.kept[copy]);
       deletion.kept[copy].clear();
       deletion.onItsWay[copy] = false;
       deletion.reached[copy] &= copy == 0;
@@ -222,11 +222,11 @@ final class Desk {
 
   /** A drive of a shelf is gone with what it kept. */
   void cannotKeep(int copy, double from, double to) {
-    for (Pending deletion : pending) {
+    for (Damage deletion : pending) {
       scratch.copyFrom(deletion.kept[copy]);
       scratch.remove(0, from);
       scratch.remove(to, Double.POSITIVE_INFINITY);
-      stage.rule.removed(copy, scratch);
+      state.rule.removed(copy, scratch);
       deletion.kept[copy].remove(from, to);
     }
     if (!pending.isEmpty()) {
@@ -236,8 +236,8 @@ final class Desk {
 
   /** Somebody notices. */
   void noticed(int index) {
-    for (Pending deletion : List.copyOf(pending)) {
-      if (deletion.noticedAt <= stage.now) {
+    for (Damage deletion : List.copyOf(pending)) {
+      if (deletion.noticedAt <= state.now) {
         pending.remove(deletion);
         settle();
         putBack(deletion);
@@ -246,9 +246,9 @@ final class Desk {
     settle();
   }
 
-  private void putBack(Pending deletion) {
-    Holdings holdings = stage.holdings;
-    holdings.bringAllTo(stage.now);
+  private void putBack(Damage deletion) {
+    Holdings holdings = state.holdings;
+    holdings.bringAllTo(state.now);
     PositionSet found = new PositionSet();
     for (int c = 0; c < plan.copies; c++) {
       holdings.held[c].addAll(deletion.kept[c]);
@@ -256,32 +256,32 @@ final class Desk {
     }
     found.addAll(holdings.cards);
     intersect(found, found, deletion.block);
-    boolean takes = !stage.gone[0] && !stage.spoils.is(0);
+    boolean takes = !state.gone[0] && !state.spoils.is(0);
     if (takes) {
       found.removeAll(holdings.barred[0]);
       found.removeAll(holdings.blocked);
       found.remove(0, holdings.aged);
       holdings.held[0].addAll(found);
       holdings.flow[0].removeAll(found);
-      stage.feeds.wakeTargets(0, true);
+      state.feeds.wakeTargets(0, true);
     }
     double bytes = found.bytes();
     if (bytes > 0 && takes) {
-      stage.outages.putBack(deletion.causes, deletion.at);
+      state.outages.putBack(deletion.causes, deletion.at);
     }
-    stage.say(Happening.Kind.NOTICED, -1, -1, bytes, Double.NaN, deletion.words);
+    state.say(Happening.Kind.NOTICED, -1, -1, bytes, Double.NaN, deletion.words);
   }
 
   /** A copy drops what it kept of a deletion. */
   void dropped(int index) {
-    for (Pending deletion : pending) {
+    for (Damage deletion : pending) {
       for (int c = 0; c < plan.copies; c++) {
-        if (deletion.dropAt[c] <= stage.now && !deletion.kept[c].isEmpty()) {
-          stage.rule.met(deletion.causes, Cause.Context.LATE);
-          stage.rule.removed(-1, deletion.kept[c]);
+        if (deletion.dropAt[c] <= state.now && !deletion.kept[c].isEmpty()) {
+          state.rule.met(deletion.causes, Cause.Context.LATE);
+          state.rule.removed(-1, deletion.kept[c]);
           double bytes = deletion.kept[c].bytes();
           deletion.kept[c].clear();
-          stage.say(Happening.Kind.DROPPED, c, -1, bytes, Double.NaN, deletion.words);
+          state.say(Happening.Kind.DROPPED, c, -1, bytes, Double.NaN, deletion.words);
         }
       }
     }
@@ -291,8 +291,8 @@ final class Desk {
   /** Whether all of some positions are deleted since before now and nobody has noticed. */
   boolean covers(PositionSet positions) {
     scratch.copyFrom(positions);
-    for (Pending deletion : pending) {
-      if (deletion.at < stage.now) {
+    for (Damage deletion : pending) {
+      if (deletion.at < state.now) {
         scratch.removeAll(deletion.block);
       }
     }
@@ -301,14 +301,14 @@ final class Desk {
 
   /** What copies keep and what is blocked, and when somebody notices or a copy drops something. */
   private void settle() {
-    Holdings holdings = stage.holdings;
+    Holdings holdings = state.holdings;
     double notice = Double.POSITIVE_INFINITY;
     double drop = Double.POSITIVE_INFINITY;
     holdings.blocked.clear();
     for (int c = 0; c < plan.copies; c++) {
       holdings.kept[c].clear();
     }
-    for (Pending deletion : pending) {
+    for (Damage deletion : pending) {
       notice = Math.min(notice, deletion.noticedAt);
       if (deletion.reached[0]) {
         holdings.blocked.addAll(deletion.block);
@@ -320,9 +320,9 @@ final class Desk {
         }
       }
     }
-    stage.agenda.cancel(plan.timer.noticed());
-    stage.agenda.cancel(plan.timer.dropped());
-    stage.set(plan.timer.noticed(), notice);
-    stage.set(plan.timer.dropped(), drop);
+    state.agenda.cancel(plan.timer.noticed());
+    state.agenda.cancel(plan.timer.dropped());
+    state.set(plan.timer.noticed(), notice);
+    state.set(plan.timer.dropped(), drop);
   }
 }

@@ -7,7 +7,7 @@ import lastcopy.footage.Rising;
  * The course of a layout as long as nothing fails, recorded once by the engine itself: what each
  * copy holds after each instant at which something changes. Immutable once recorded.
  */
-final class Course {
+final class UndisturbedCourse {
 
   private final int copies;
   private double[] time = new double[64];
@@ -20,7 +20,7 @@ final class Course {
   private double[] runStart;
   private int size;
 
-  Course(int copies) {
+  UndisturbedCourse(int copies) {
     this.copies = copies;
     base = new double[64 * copies];
     flowTo = new double[64 * copies];

@@ -14,15 +14,15 @@ import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 
 /** Compiles the Poisson processes of a layout. */
-final class Strikers {
+final class ShockProcesses {
 
   private final List<Copy> copies;
   private final String[] names;
   private final int[] sourceOf;
   private final boolean cards;
-  private final List<Striker> all = new ArrayList<>();
+  private final List<ShockProcess> all = new ArrayList<>();
 
-  private Strikers(List<Copy> copies, String[] names, int[] sourceOf, boolean cards) {
+  private ShockProcesses(List<Copy> copies, String[] names, int[] sourceOf, boolean cards) {
     this.copies = copies;
     this.names = names;
     this.sourceOf = sourceOf;
@@ -30,20 +30,21 @@ final class Strikers {
   }
 
   /**
-   * The strikers of a layout.
+   * The shocks of a layout.
    *
    * @param copies its copies, each turn of a rotation as one
    * @param names theirs, each turn's its own: turns share no luck
    * @param sourceOf the copy that feeds each; −1 for the first
    * @param cards whether camera cards are kept
    */
-  static Striker[] of(List<Copy> copies, String[] names, int[] sourceOf, Desk desk, boolean cards) {
-    Strikers made = new Strikers(copies, names, sourceOf, cards);
+  static ShockProcess[] of(
+      List<Copy> copies, String[] names, int[] sourceOf, Desk desk, boolean cards) {
+    ShockProcesses made = new ShockProcesses(copies, names, sourceOf, cards);
     made.places();
     made.boxes();
     made.desk(desk);
     made.copies();
-    return made.all.toArray(new Striker[0]);
+    return made.all.toArray(new ShockProcess[0]);
   }
 
   private void places() {
@@ -52,7 +53,7 @@ final class Strikers {
         if (mishap.rate().strikes() && mishap.takes() > 0) {
           String words = mishap.id() + " struck at '" + place.id() + "'";
           add(
-              Striker.Kind.PLACE,
+              ShockProcess.Kind.PLACE,
               SourceKey.of("place", place.id(), mishap.id()),
               mishap.rate().perHour(),
               visitors(place),
@@ -82,7 +83,7 @@ final class Strikers {
       if (box.rate().strikes()) {
         String words = "the box '" + box.id() + "' took all drives in it";
         add(
-            Striker.Kind.BOX,
+            ShockProcess.Kind.BOX,
             SourceKey.of("box", box.id()),
             box.rate().perHour(),
             those(copy -> copy.box().equals(Optional.of(box))),
@@ -101,7 +102,7 @@ final class Strikers {
         .ifPresent(
             deletion ->
                 add(
-                    Striker.Kind.DELETION,
+                    ShockProcess.Kind.DELETION,
                     SourceKey.of("desk", "deletion"),
                     deletion.rate().perHour(),
                     "footage was deleted by mistake",
@@ -111,7 +112,7 @@ final class Strikers {
         .ifPresent(
             malware ->
                 add(
-                    Striker.Kind.MALWARE,
+                    ShockProcess.Kind.MALWARE,
                     SourceKey.of("desk", "malware"),
                     malware.rate().perHour(),
                     "malware struck",
@@ -119,7 +120,7 @@ final class Strikers {
   }
 
   private void add(
-      Striker.Kind kind,
+      ShockProcess.Kind kind,
       long source,
       double perHour,
       String words,
@@ -134,7 +135,7 @@ final class Strikers {
       if (copy.spoils().isPresent() && copy.spoils().get().rate().strikes()) {
         String words = "the copy '" + copy.id() + "' had become unusable and nobody knew";
         add(
-            Striker.Kind.SPOIL,
+            ShockProcess.Kind.SPOIL,
             SourceKey.of("spoils", names[c]),
             copy.spoils().get().rate().perHour(),
             only,
@@ -146,7 +147,7 @@ final class Strikers {
       }
       if (copy.feed().isPresent() && copy.feed().get().stops().strikes()) {
         add(
-            Striker.Kind.STOP,
+            ShockProcess.Kind.STOP,
             SourceKey.of("stops", names[c]),
             copy.feed().get().stops().perHour(),
             only,
@@ -164,7 +165,7 @@ final class Strikers {
   }
 
   private void add(
-      Striker.Kind kind,
+      ShockProcess.Kind kind,
       long source,
       double perHour,
       int[] struck,
@@ -179,7 +180,7 @@ final class Strikers {
     }
     keys[struck.length] = SourceKey.with(source, SourceKey.of("cards", ""));
     all.add(
-        new Striker(
+        new ShockProcess(
             kind, source, perHour, struck, takes, keys, strikesCards, placeId, words, causes));
   }
 }

@@ -5,13 +5,13 @@ import lastcopy.law.Law;
 import lastcopy.scenario.Delay;
 
 /**
- * Drives of a set in the histories of a {@link Block}, each at a time of its own, which take the
- * same steps together. Loops are short and without a branch on what is drawn, so that a processor
- * overlaps what it does for one drive with what it does for the next.
+ * Drives of a set in {@link HistoryLanes}, each at a time of its own, which take the same steps
+ * together. Loops are short and without a branch on what is drawn, so that a processor overlaps
+ * what it does for one drive with what it does for the next.
  */
-final class Wave {
+final class DriveLanes {
 
-  private final Block block;
+  private final HistoryLanes histories;
   private final long[] source;
   private final long[] key;
   private final int[] history;
@@ -25,11 +25,11 @@ final class Wave {
    *
    * @param source of each drive of the set
    */
-  Wave(Block block, long[] source) {
-    this.block = block;
+  DriveLanes(HistoryLanes histories, long[] source) {
+    this.histories = histories;
     this.source = source;
     key = new long[source.length];
-    int most = Block.SIZE * source.length;
+    int most = HistoryLanes.SIZE * source.length;
     history = new int[most];
     drive = new int[most];
     time = new double[most];
@@ -92,7 +92,7 @@ final class Wave {
   private void take(int use, int n) {
     makeKeys(use, n);
     for (int j = 0; j < size; j++) {
-      draw[j] = Draws.budget(block.historyKey(history[j]), key[drive[j]]);
+      draw[j] = Draws.budget(histories.historyKey(history[j]), key[drive[j]]);
     }
   }
 
@@ -105,10 +105,10 @@ final class Wave {
   /** Drops those whose uniform for the n-th draw for a use is below a limit. */
   void keepAtLeast(double limit, int use, int n) {
     makeKeys(use, n);
-    long below = Block.below(limit);
+    long below = HistoryLanes.below(limit);
     int kept = 0;
     for (int j = 0; j < size; j++) {
-      long keeps = block.isAtLeast(below, history[j], key[drive[j]]);
+      long keeps = histories.isAtLeast(below, history[j], key[drive[j]]);
       move(j, kept);
       kept += (int) keeps;
     }

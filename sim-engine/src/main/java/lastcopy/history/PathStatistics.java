@@ -4,14 +4,14 @@ package lastcopy.history;
  * What sources did in one history up to its first loss, by group and level of trouble: for tuning a
  * bias.
  */
-public final class Effort {
+public final class PathStatistics {
 
   private final int[][] events;
   private final double[][] hazard;
   private double places;
   private boolean closed;
 
-  Effort(int groups, int levels) {
+  PathStatistics(int groups, int levels) {
     events = new int[groups][levels];
     hazard = new double[groups][levels];
   }

@@ -11,7 +11,7 @@ package lastcopy.history;
  * @param bareBytes what stands in one copy only
  * @param weight the likelihood ratio so far; 1 in a plain history
  */
-public record Scene(
+public record Snapshot(
     double shotBytes,
     double lostBytes,
     double[] heldBytes,
