@@ -26,6 +26,7 @@ class ArchitectureTest {
           uses("random", "number"),
           uses("kernel"),
           uses("interval"),
+          uses("fit", "law", "interval", "number"),
           uses("scenario", "law"),
           uses("footage", "scenario"),
           uses("outlook", "scenario", "footage", "law"),
