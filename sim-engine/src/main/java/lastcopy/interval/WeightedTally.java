@@ -116,16 +116,18 @@ public final class WeightedTally {
    *
    * @param halfWidth of the interval over the mean, above 0
    * @param confidence in (0, 1)
-   * @return infinite where these are too few to say
+   * @return infinite where these are too few to say, 0 where all histories have the same
    */
   public double historiesFor(double halfWidth, double confidence) {
     if (!trusted(AMONG_MANY, AMONG_MANY_BEHIND_VARIANCE)) {
       return Double.POSITIVE_INFINITY;
     }
     SkewedMean mean = skewed();
+    if (!(mean.relativeVariance() > 0)) {
+      return 0;
+    }
     double of = Level.student(Level.errorRate(confidence), mean.restsOn()) / halfWidth;
-    double needs = mean.relativeVariance() * of * of;
-    return needs > 0 ? needs * (1 + ALLOWANCE / Math.sqrt(mean.restsOn())) : 0;
+    return mean.relativeVariance() * of * of * (1 + ALLOWANCE / Math.sqrt(mean.restsOn()));
   }
 
   /**

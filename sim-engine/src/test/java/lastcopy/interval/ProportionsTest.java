@@ -50,13 +50,21 @@ class ProportionsTest {
     assertThat(estimate.low()).isCloseTo(Math.pow(.025, 1 / 20.0), within(1e-9));
   }
 
-  // For rare events the limits are those of a Poisson count: two-sided 95 % upper limits for 1 to 5
-  // events 5.57164 ... 11.66833 (chi-square quantiles, R 4.2). n p = k, p about 1e-9.
+  // For rare events the limits are those of a Poisson count: two-sided 95 % limits for 1 to 5
+  // events .02532, 5.57164 ... 1.62349, 11.66833 (chi-square quantiles, R 4.2). n p = k, p about
+  // 1e-9.
   @ParameterizedTest
-  @CsvSource({"1, 5.57164", "2, 7.22469", "3, 8.76727", "4, 10.24159", "5, 11.66833"})
-  void rareEventsAgreeWithPoissonLimits(long events, double limit) {
+  @CsvSource({
+    "1, .02532, 5.57164",
+    "2, .24221, 7.22469",
+    "3, .61867, 8.76727",
+    "4, 1.08987, 10.24159",
+    "5, 1.62349, 11.66833"
+  })
+  void rareEventsAgreeWithPoissonLimits(long events, double low, double high) {
     for (long n : new long[] {1_000_000_000L, 10_000_000_000L}) {
-      assertThat(Proportions.of(events, n, 0.95).high() * n).isCloseTo(limit, within(1e-5));
+      assertThat(Proportions.of(events, n, 0.95).low() * n).isCloseTo(low, within(1e-5));
+      assertThat(Proportions.of(events, n, 0.95).high() * n).isCloseTo(high, within(1e-5));
     }
   }
 
@@ -104,5 +112,9 @@ class ProportionsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Proportions.of(1, 2, Double.NaN))
         .withMessage("confidence must be in (0, 1): NaN");
+    for (double confidence : new double[] {0, 1}) {
+      assertThatIllegalArgumentException().isThrownBy(() -> Proportions.of(1, 2, confidence));
+    }
+    assertThatIllegalArgumentException().isThrownBy(() -> Proportions.of(-1, 2, 0.95));
   }
 }

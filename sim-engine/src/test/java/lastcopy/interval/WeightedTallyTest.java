@@ -77,6 +77,50 @@ class WeightedTallyTest {
   }
 
   @Test
+  void tellsWhatItHas() {
+    WeightedTally tally = equal(4, 2, 100);
+    assertThat(tally.histories()).isEqualTo(100);
+    assertThat(tally.nonZero()).isEqualTo(4);
+    assertThat(tally.sum()).isEqualTo(8);
+    assertThat(tally.sumSquares()).isEqualTo(16);
+    assertThat(tally.mean()).isEqualTo(0.08);
+    assertThat(new WeightedTally().relativeVariance()).isInfinite();
+    assertThat(new WeightedTally().largestShare()).isEqualTo(1);
+    assertThat(new WeightedTally().effective()).isZero();
+  }
+
+  /** One figure alone takes 30 effective amounts; one among many 10, or Markov's bound holds. */
+  @Test
+  void tooFewAreNotTrusted() {
+    assertThat(equal(29, 1, 1_000).trusted()).isFalse();
+    assertThat(equal(30, 1, 1_000).trusted()).isTrue();
+    assertThat(equal(9, 1, 1_000).estimate(0.95, 1).low()).isCloseTo(.000225, within(1e-12));
+    assertThat(equal(10, 1, 1_000).estimate(0.95, 1).low()).isGreaterThan(.004);
+  }
+
+  /**
+   * Worked in Python: 60 weights of 1 and 10 of 2 among 1,000 have a relative variance of 14.625,
+   * whose own rests on 48.97 of them. To ±10 % with Student's quantile 2.0096 there that is 5,906
+   * histories, and with three standard errors more of the variance, 3/√48.97, 8,438.5.
+   */
+  @Test
+  void saysHowManyHistoriesItTakes() {
+    WeightedTally tally = equal(60, 1, 1_000);
+    for (int i = 0; i < 10; i++) {
+      tally.add(2);
+    }
+    assertThat(tally.historiesFor(0.1, 0.95)).isCloseTo(8438.51092653145, within(1e-4));
+    assertThat(equal(9, 1, 1_000).historiesFor(0.1, 0.95)).isInfinite();
+    assertThat(equal(60, 1, 60).historiesFor(0.1, 0.95)).isZero();
+  }
+
+  /** Every history the same: nothing varies. */
+  @Test
+  void whatDoesNotVaryIsExact() {
+    assertThat(equal(60, 1, 60).estimate(0.95, 2)).isEqualTo(Estimate.exact(1));
+  }
+
+  @Test
   void mergingIsAddingAll() {
     WeightedTally whole = new WeightedTally();
     WeightedTally left = new WeightedTally();
@@ -90,6 +134,8 @@ class WeightedTallyTest {
     right.addHistories(600);
     left.merge(right);
     assertThat(left.estimate(0.95, 100)).isEqualTo(whole.estimate(0.95, 100));
+    assertThat(left.largestShare()).isEqualTo(100 / 5050.0);
+    assertThat(left.nonZero()).isEqualTo(100);
   }
 
   @Test
@@ -97,6 +143,12 @@ class WeightedTallyTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new WeightedTally().add(Double.NaN))
         .withMessage("amount must be above 0 and finite: NaN");
+    assertThatIllegalArgumentException().isThrownBy(() -> new WeightedTally().add(0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new WeightedTally().add(Double.POSITIVE_INFINITY));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new WeightedTally().estimate(0.95, -1))
+        .withMessage("limit must be at least 0: -1.0");
   }
 
   /**
