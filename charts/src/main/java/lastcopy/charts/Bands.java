@@ -8,6 +8,8 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
+import lastcopy.words.ByteUnit;
+import lastcopy.words.OutOf;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;

@@ -1,5 +1,7 @@
 package lastcopy.charts;
 
+import lastcopy.words.ByteUnit;
+
 /** Ticks in bytes with their decimal unit, such as {@code 100 GB}. */
 final class ByteFormat extends Ticks {
 

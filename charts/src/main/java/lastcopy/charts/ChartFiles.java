@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import lastcopy.experiment.Comparison;
+import lastcopy.files.WholeFile;
 import org.jfree.chart.JFreeChart;
 
 /** Writes charts to files, each whole or not at all. */

@@ -5,6 +5,7 @@ import java.util.List;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;

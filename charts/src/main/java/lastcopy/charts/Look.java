@@ -8,6 +8,7 @@ import java.awt.geom.Line2D;
 import java.time.LocalDate;
 import java.util.Locale;
 import lastcopy.experiment.Comparison;
+import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;

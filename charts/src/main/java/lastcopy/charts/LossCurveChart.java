@@ -7,6 +7,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
+import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;

@@ -1,5 +1,7 @@
 package lastcopy.charts;
 
+import lastcopy.words.ByteUnit;
+
 /** Ticks in studios: grouped, with decimals only where they are needed. */
 final class StudioFormat extends Ticks {
 

@@ -5,6 +5,12 @@ import java.io.FileDescriptor;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Failures;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.Interruption;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.StandardStream;
 import lastcopy.simulate.Simulation;
 
 /** The program: everything but the exit is in testable classes. */

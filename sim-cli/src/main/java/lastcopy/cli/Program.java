@@ -6,6 +6,15 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import lastcopy.cli.compare.CompareCommand;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Failures;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.StandardStream;
+import lastcopy.cli.inspect.InspectCommand;
+import lastcopy.cli.option.Converters;
+import lastcopy.cli.prove.ProveCommand;
+import lastcopy.cli.story.StoryCommand;
 import lastcopy.prove.Checks;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,16 +23,16 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command line with its streams given from outside; returns a status and never exits. */
-final class Program {
+public final class Program {
 
   private final Host host;
 
-  Program(Host host) {
+  public Program(Host host) {
     this.host = host;
   }
 
   /** Runs one command line and returns its {@link ExitStatus}. */
-  int run(String... args) {
+  public int run(String... args) {
     Failures failures = new Failures(host.err(), traced(args));
     CommandLine line =
         commands()

@@ -1,6 +1,7 @@
 package lastcopy.cli;
 
 import java.util.function.LongSupplier;
+import lastcopy.cli.host.Host;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.NothingSimulatedException;
 import lastcopy.experiment.Progress;

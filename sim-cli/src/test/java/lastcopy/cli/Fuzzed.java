@@ -16,6 +16,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.Interruption;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.simulate.Simulation;
 
 /** Puts one text through every command in this process and says what is wrong with what comes. */

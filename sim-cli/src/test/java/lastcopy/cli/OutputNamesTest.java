@@ -15,6 +15,13 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import lastcopy.cli.compare.CsvResult;
+import lastcopy.cli.compare.SampleComparison;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.Interruption;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.StandardStream;
+import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.BeforeEach;
@@ -175,7 +182,7 @@ class OutputNamesTest {
             new PrintStream(err, true, StandardCharsets.UTF_8),
             false,
             path -> new ScenarioLoading.Loaded(demo().orElseThrow(), List.of()),
-            (given, how, progress) -> Sample.result(true),
+            (given, how, progress) -> SampleComparison.result(true),
             () -> LocalDate.of(2026, 3, 14),
             new Interruption());
     return new Program(host).run(args);

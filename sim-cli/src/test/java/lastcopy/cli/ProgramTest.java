@@ -12,6 +12,12 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import lastcopy.cli.compare.SampleComparison;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.Interruption;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.TerminalProgress;
+import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
@@ -44,7 +50,7 @@ class ProgramTest {
         (given, how, progress) -> {
           studio.set(given);
           settings.set(how);
-          return Sample.result(!progress.cancelled());
+          return SampleComparison.result(!progress.cancelled());
         };
   }
 

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
+import lastcopy.cli.host.Host;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -30,13 +30,13 @@ import lastcopy.story.Story;
  *
  * @param studio as read
  */
-record Written(Studio studio) {
+public record Written(Studio studio) {
 
   /** Alarm rate of one statistical check. */
   static final double ALARM = 1e-6;
 
   /** Reads a scenario without mistakes. */
-  static Written of(String yaml) {
+  public static Written of(String yaml) {
     try {
       Path file = Files.createTempFile("studio", ".yaml");
       Files.writeString(file, yaml);
@@ -48,7 +48,7 @@ record Written(Studio studio) {
     }
   }
 
-  Story tell(long number) {
+  public Story tell(long number) {
     return new Stories(studio, studio.layouts().get(0), 1).tell(number);
   }
 
@@ -56,20 +56,20 @@ record Written(Studio studio) {
     return Outlook.of(studio).get(0);
   }
 
-  CopyOutlook outlook(String copy) {
+  public CopyOutlook outlook(String copy) {
     return outlook().copies().stream()
         .filter(c -> c.copy().id().equals(copy))
         .findFirst()
         .orElseThrow();
   }
 
-  Warning warning(String id) {
+  public Warning warning(String id) {
     assertThat(outlook().warnings()).extracting(Warning::id).contains(id);
     return outlook().warnings().stream().filter(w -> w.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** What plain histories say, with intervals of the alarm rate. */
-  LayoutResult simulated(long histories) {
+  public LayoutResult simulated(long histories) {
     Settings settings =
         new Settings(
             1,
@@ -85,7 +85,7 @@ record Written(Studio studio) {
   }
 
   /** When a happening of a kind first comes at or after a time. */
-  static double first(Story story, Happening.Kind kind, double from) {
+  public static double first(Story story, Happening.Kind kind, double from) {
     List<Moment> moments = story.moments();
     return moments.stream()
         .filter(m -> m.kind() == kind && m.hours() >= from)

@@ -3,7 +3,7 @@ package lastcopy.cli.scenario;
 import java.util.List;
 
 /** The sections of a scenario file and the keys that each may have, in the format's order. */
-enum Kind {
+public enum Kind {
   SCENARIO(
       "a scenario",
       "lastcopy",

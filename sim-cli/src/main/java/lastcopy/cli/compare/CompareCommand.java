@@ -1,0 +1,106 @@
+package lastcopy.cli.compare;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import lastcopy.charts.ChartException;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.TerminalProgress;
+import lastcopy.cli.host.WrongScenarioException;
+import lastcopy.cli.host.Wrote;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Settings;
+import lastcopy.scenario.Studio;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The main job: simulates each layout of a scenario and tells how they compare. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Simulate each layout of a scenario and compare them.")
+public final class CompareCommand implements Callable<Integer> {
+
+  private final Host host;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  private Path file;
+
+  @Mixin private SimulationOptions simulation;
+
+  @Mixin private OutputOptions outputs;
+
+  @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
+  private boolean quiet;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  public CompareCommand(Host host) {
+    this.host = host;
+  }
+
+  @Override
+  public Integer call()
+      throws WrongScenarioException, ChartException, IOException, RefusedException {
+    Settings settings = simulation.settings();
+    if (!Files.isRegularFile(file)) {
+      throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
+    }
+    ScenarioLoading.Loaded loaded = host.scenarios().load(file);
+    outputs.prepare(file);
+    Studio studio = simulation.over(loaded.studio());
+    Comparison result = simulate(studio, settings);
+    Remarks remarks = remarks(loaded, studio, result);
+    List<Path> written = outputs.write(result, remarks, host, file);
+    if (!quiet) {
+      Wrote.say(host, written);
+    }
+    if (!quiet && outputs.onlyJson()) {
+      warn(remarks.warnings());
+    }
+    return result.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
+  }
+
+  private Comparison simulate(Studio studio, Settings settings) {
+    boolean shown = host.terminal() && !quiet;
+    PrintStream err = host.err();
+    TerminalProgress progress =
+        new TerminalProgress(err, shown, host.interruption(), System::nanoTime);
+    try {
+      return host.engine().run(studio, settings, progress);
+    } finally {
+      progress.end();
+    }
+  }
+
+  private static Remarks remarks(ScenarioLoading.Loaded loaded, Studio studio, Comparison result) {
+    Remarks remarks = Remarks.of(studio, loaded.warnings());
+    return result.finished()
+        ? remarks
+        : remarks.andWarning(
+            "Unfinished: the run was interrupted; the figures are what there was.");
+  }
+
+  private void warn(List<String> warnings) {
+    for (String warning : warnings) {
+      host.err().println("lastcopy: " + warning);
+    }
+  }
+}

@@ -1,0 +1,199 @@
+package lastcopy.cli.compare;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import lastcopy.cli.output.JsonPage;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Exposure;
+import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.LayoutResult.Recovery;
+import lastcopy.interval.Estimate;
+import lastcopy.outlook.Omission;
+
+/** A comparison as JSON, format {@code lastcopy-result/1}; no number is rounded. */
+public final class JsonResult {
+
+  private final JsonPage page;
+  private final JsonGenerator json;
+
+  private JsonResult(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
+  }
+
+  /**
+   * Writes a comparison and a line end; leaves the stream open.
+   *
+   * @param omissions what is not counted because the scenario says nothing about it
+   * @throws IOException if the stream cannot be written
+   */
+  public static void write(Comparison result, List<Omission> omissions, OutputStream out)
+      throws IOException {
+    JsonPage.write(out, page -> new JsonResult(page).comparison(result, omissions));
+  }
+
+  private void comparison(Comparison result, List<Omission> omissions) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "lastcopy-result/1");
+    json.writeStringField("scenario", result.studio());
+    number("years", result.years());
+    json.writeNumberField("seed", result.seed());
+    number("confidence", result.confidence());
+    json.writeBooleanField("finished", result.finished());
+    page.omissions(omissions);
+    json.writeArrayFieldStart("layouts");
+    for (LayoutResult layout : result.layouts()) {
+      layout(layout);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("comparisons");
+    for (Comparison.Pair pair : result.pairs()) {
+      pair(pair);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void layout(LayoutResult layout) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", layout.id());
+    json.writeStringField("title", layout.title());
+    json.writeNumberField("histories", layout.histories());
+    json.writeStringField("method", layout.method().name().toLowerCase(Locale.ROOT));
+    json.writeBooleanField("precision_reached", layout.precisionReached());
+    number("effective_histories", layout.effectiveHistories());
+    number("largest_weight_share", layout.largestWeightShare());
+    json.writeBooleanField("trusted", layout.trusted());
+    sentences("doubts", layout.doubts());
+    sentences("notes", layout.notes());
+    chancesAndMeans(layout);
+    points("curve", "years", layout.curve());
+    points("exceedance", "bytes", layout.exceedanceBytes());
+    points("exceedance_shoots", "shoots", layout.exceedanceShoots());
+    if (!layout.exceedanceMoney().isEmpty()) {
+      points("exceedance_money", "money", layout.exceedanceMoney());
+    }
+    causes(layout.causes());
+    exposure(layout.exposure());
+    recoveries(layout.recoveries());
+    json.writeEndObject();
+  }
+
+  private void sentences(String field, List<String> sentences) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (String sentence : sentences) {
+      json.writeString(sentence);
+    }
+    json.writeEndArray();
+  }
+
+  private void chancesAndMeans(LayoutResult layout) throws IOException {
+    estimate("any_loss", "probability", layout.anyLoss());
+    estimate("everything_lost", "probability", layout.everythingLost());
+    estimate("loss_events", "mean", layout.lossEvents());
+    estimate("bytes_lost", "mean", layout.bytesLost());
+    estimate("shoots_lost", "mean", layout.shootsLost());
+    estimate("shoots_hit", "mean", layout.shootsHit());
+    if (layout.moneyLost().isPresent()) {
+      estimate("money_lost", "mean", layout.moneyLost().get());
+    }
+  }
+
+  private void estimate(String field, String value, Estimate estimate) throws IOException {
+    json.writeObjectFieldStart(field);
+    values(value, estimate);
+    json.writeEndObject();
+  }
+
+  private void values(String value, Estimate estimate) throws IOException {
+    number(value, estimate.value());
+    number("low", estimate.low());
+    number("high", estimate.high());
+  }
+
+  private void points(String field, String at, List<Point> points) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (Point point : points) {
+      json.writeStartObject();
+      number(at, point.at());
+      values("probability", point.chance());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void causes(List<CauseShare> causes) throws IOException {
+    json.writeArrayFieldStart("causes");
+    for (CauseShare cause : causes) {
+      json.writeStartObject();
+      json.writeStringField("id", cause.id());
+      json.writeStringField("cause", cause.sentence());
+      values("share", cause.share());
+      number("share_of_bytes", cause.shareOfBytes());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void exposure(Exposure exposure) throws IOException {
+    json.writeObjectFieldStart("exposure");
+    days("single_copy_days_per_year", exposure.singleCopyDays());
+    days("no_redundancy_days_per_year", exposure.noRedundancyDays());
+    number("largest_single_copy_bytes", exposure.largestSingleCopyBytes().value());
+    number("no_working_copy_days_per_year", exposure.noWorkingCopyDays().value());
+    number("refilling_days_per_year", exposure.refillingDays().value());
+    json.writeEndObject();
+  }
+
+  private void recoveries(List<Recovery> recoveries) throws IOException {
+    json.writeArrayFieldStart("recovery");
+    for (Recovery recovery : recoveries) {
+      json.writeStartObject();
+      json.writeStringField("cause", recovery.id());
+      json.writeStringField("sentence", recovery.sentence());
+      json.writeNumberField("seen", recovery.seen());
+      estimate("work_hours", "mean", recovery.workHours());
+      if (recovery.wholeHours().isPresent()) {
+        estimate("whole_hours", "mean", recovery.wholeHours().get());
+      } else {
+        json.writeNullField("whole_hours");
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void days(String field, Estimate days) throws IOException {
+    number(field, days.value());
+    number(field + "_low", days.low());
+    number(field + "_high", days.high());
+  }
+
+  private void pair(Comparison.Pair pair) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("a", pair.a());
+    json.writeStringField("b", pair.b());
+    number("ratio", pair.ratio());
+    number("low", pair.ratioLow());
+    number("high", pair.ratioHigh());
+    number("difference", pair.difference().value());
+    number("difference_low", pair.difference().low());
+    number("difference_high", pair.difference().high());
+    json.writeNumberField("paired_histories", pair.pairedHistories());
+    json.writeEndObject();
+  }
+
+  private void number(String field, OptionalDouble value) throws IOException {
+    number(field, value.orElse(Double.NaN));
+  }
+
+  private void number(String field, double value) throws IOException {
+    page.number(field, value);
+  }
+}

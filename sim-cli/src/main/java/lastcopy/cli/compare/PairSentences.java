@@ -1,0 +1,142 @@
+package lastcopy.cli.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lastcopy.cli.output.Numbers;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.interval.Estimate;
+import lastcopy.words.ByteUnit;
+import lastcopy.words.OutOf;
+
+/** Sentences that compare two layouts: the difference in studios first, then how many times. */
+final class PairSentences {
+
+  /** Of larger factors nobody has an idea. */
+  private static final double MANY = 1e6;
+
+  private PairSentences() {}
+
+  /**
+   * Each layout against the first, and each against its neighbour, in the scenario's order.
+   *
+   * @param outOf of how many studios, as in the table above
+   */
+  static List<String> of(Comparison result, OutOf outOf) {
+    List<String> ids = result.layouts().stream().map(LayoutResult::id).toList();
+    Map<String, LayoutResult> layouts =
+        result.layouts().stream().collect(Collectors.toMap(LayoutResult::id, Function.identity()));
+    List<String> sentences = new ArrayList<>();
+    for (Pair pair : result.pairs()) {
+      int a = ids.indexOf(pair.a());
+      int b = ids.indexOf(pair.b());
+      if (a == 0 || b == a + 1) {
+        String horizon = TextReport.horizon(result);
+        sentences.add(sentence(horizon, pair, layouts, outOf));
+      }
+    }
+    return sentences;
+  }
+
+  private static String sentence(
+      String horizon, Pair pair, Map<String, LayoutResult> layouts, OutOf outOf) {
+    LayoutResult a = layouts.get(pair.a());
+    LayoutResult b = layouts.get(pair.b());
+    if (undecided(pair)) {
+      return String.format(
+          "Over %s, no difference could be shown between %s (%s of %s) and %s (%s).",
+          horizon,
+          quoted(a),
+          Numbers.studiosAlone(a.anyLoss(), outOf),
+          outOf.words(),
+          quoted(b),
+          Numbers.studiosAlone(b.anyLoss(), outOf));
+    }
+    return pair.difference().value() >= 0
+        ? worseFirst(horizon, pair, a, b, outOf)
+        : worseFirst(horizon, swapped(pair), b, a, outOf);
+  }
+
+  /** A title as it stands in a sentence. */
+  static String quoted(LayoutResult layout) {
+    return '"' + layout.title() + '"';
+  }
+
+  private static String worseFirst(
+      String horizon, Pair pair, LayoutResult worse, LayoutResult better, OutOf outOf) {
+    String both =
+        String.format(
+            "Over %s, %s loses footage in %s of %s and %s in %s",
+            horizon,
+            quoted(worse),
+            Numbers.studiosAlone(worse.anyLoss(), outOf),
+            outOf.words(),
+            quoted(better),
+            Numbers.studiosAlone(better.anyLoss(), outOf));
+    Estimate more = pair.difference();
+    if (Numbers.belowOne(more, outOf)) {
+      return both + times(pair) + ".";
+    }
+    String range = Numbers.range(more, outOf.count(1)).map(text -> " (" + text + ")").orElse("");
+    return String.format(
+        "%s: %s more%s%s.",
+        both,
+        Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, outOf.count(1))),
+        range,
+        times(pair));
+  }
+
+  private static String times(Pair pair) {
+    if (pair.ratio().isEmpty()) {
+      return pair.ratioLow().isEmpty() ? "" : ", at least " + often(pair.ratioLow().getAsDouble());
+    }
+    double ratio = pair.ratio().getAsDouble();
+    if (ratio > MANY) {
+      return ", " + often(ratio);
+    }
+    double low = pair.ratioLow().orElse(ratio);
+    double high = pair.ratioHigh().orElse(ratio);
+    Estimate times = new Estimate(ratio, low, high, true);
+    String range = Numbers.range(times, 1).map(text -> " (" + text + ")").orElse("");
+    String value =
+        range.isEmpty() ? ByteUnit.digits(ratio) : Numbers.fixed(ratio, Numbers.decimals(times, 1));
+    return ", " + value + " times as often" + range;
+  }
+
+  private static String often(double ratio) {
+    return ratio > MANY
+        ? "over a million times as often"
+        : ByteUnit.digits(ratio) + " times as often";
+  }
+
+  /** The interval of the ratio holds 1, or, where there is no ratio, that of the difference 0. */
+  private static boolean undecided(Pair pair) {
+    if (pair.ratioLow().isPresent() && pair.ratioHigh().isPresent()) {
+      return pair.ratioLow().getAsDouble() <= 1 && pair.ratioHigh().getAsDouble() >= 1;
+    }
+    return pair.difference().low() <= 0 && pair.difference().high() >= 0;
+  }
+
+  private static Pair swapped(Pair pair) {
+    Estimate d = pair.difference();
+    return new Pair(
+        pair.b(),
+        pair.a(),
+        inverse(pair.ratio()),
+        inverse(pair.ratioHigh()),
+        inverse(pair.ratioLow()),
+        new Estimate(-d.value(), -d.high(), -d.low(), d.seen()),
+        pair.pairedHistories());
+  }
+
+  private static OptionalDouble inverse(OptionalDouble ratio) {
+    return ratio.isPresent() && ratio.getAsDouble() > 0
+        ? OptionalDouble.of(1 / ratio.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,66 @@
+package lastcopy.cli.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lastcopy.cli.output.OmissionWords;
+import lastcopy.cli.output.UnusedPrices;
+import lastcopy.outlook.Omission;
+import lastcopy.outlook.Omissions;
+import lastcopy.outlook.Outlook;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+
+/**
+ * What a result says beside its figures, of the scenario and not of luck.
+ *
+ * @param omissions what is not counted because the file says nothing about it
+ * @param assumptions by the id of each layout, what its figures take for granted, if anything
+ * @param warnings sentences for the end of the report
+ */
+record Remarks(
+    List<Omission> omissions, Map<String, Optional<String>> assumptions, List<String> warnings) {
+
+  Remarks {
+    omissions = List.copyOf(omissions);
+    assumptions = Map.copyOf(assumptions);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Those of a studio, after the warnings that its reader has. */
+  static Remarks of(Studio studio, List<String> fromReader) {
+    List<String> warnings = new ArrayList<>(fromReader);
+    warnings.addAll(TopWarnings.of(Outlook.of(studio)));
+    UnusedPrices.of(studio).ifPresent(warnings::add);
+    return new Remarks(Omissions.of(studio), assumptions(studio), warnings);
+  }
+
+  private static Map<String, Optional<String>> assumptions(Studio studio) {
+    return studio.layouts().stream()
+        .collect(
+            Collectors.toMap(
+                Layout::id,
+                layout -> OmissionWords.assumption(Omissions.of(studio.withLayout(layout)))));
+  }
+
+  /** The same with one more warning. */
+  Remarks andWarning(String sentence) {
+    List<String> more = new ArrayList<>(warnings);
+    more.add(sentence);
+    return new Remarks(omissions, assumptions, more);
+  }
+
+  /** What the figures of a layout take for granted, if anything. */
+  Optional<String> assumption(String layout) {
+    return assumptions.getOrDefault(layout, Optional.empty());
+  }
+
+  /** The same of each of several layouts, if they are alike in it. */
+  Optional<String> assumptionOfAll() {
+    boolean alike = assumptions.size() > 1 && Set.copyOf(assumptions.values()).size() == 1;
+    return alike ? assumptions.values().iterator().next() : Optional.empty();
+  }
+}

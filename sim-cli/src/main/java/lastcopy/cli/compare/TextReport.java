@@ -1,0 +1,228 @@
+package lastcopy.cli.compare;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.OmissionWords;
+import lastcopy.cli.output.Spans;
+import lastcopy.cli.output.Wrap;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.CauseShare;
+import lastcopy.experiment.LayoutResult.Recovery;
+import lastcopy.interval.Estimate;
+import lastcopy.words.ByteUnit;
+import lastcopy.words.OutOf;
+
+/** A comparison as text for a terminal of 80 columns or a pipe. */
+final class TextReport {
+
+  private static final int LABEL = 24;
+  private static final int NAME = 17;
+  private static final int COLUMN = 21;
+  private static final int CAUSE = 45;
+  private static final int SPAN = 18;
+
+  /** So many kinds of interruption are told, the commonest; the files have all. */
+  private static final int RECOVERIES = 4;
+
+  private final Comparison result;
+  private final Remarks remarks;
+  private final OutOf outOf;
+  private final StringBuilder text = new StringBuilder();
+
+  private TextReport(Comparison result, Remarks remarks) {
+    this.result = result;
+    this.remarks = remarks;
+    outOf = outOf(result);
+  }
+
+  /**
+   * The report.
+   *
+   * @param remarks what it says beside the figures
+   * @param details whether to say how the figures were made
+   */
+  static String of(Comparison result, Remarks remarks, boolean details) {
+    TextReport report = new TextReport(result, remarks);
+    report.title();
+    report.table();
+    report.omissions(false);
+    result.layouts().forEach(report::block);
+    report.pairs();
+    report.text.append(TextFooter.of(result, remarks.warnings(), details));
+    return report.text.toString();
+  }
+
+  /** The horizon in words, such as {@code 5 years}. */
+  static String horizon(Comparison result) {
+    String number = ByteUnit.digits(result.years());
+    return number.equals("1") ? "1 year" : number + " years";
+  }
+
+  private void title() {
+    paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
+    omissions(true);
+    paragraph(
+        "Of "
+            + outOf.words()
+            + " like yours, so many lose footage within "
+            + horizon(result)
+            + ":");
+    text.append('\n');
+  }
+
+  /** Above the figures where they leave out so much that they would be misread. */
+  private void omissions(boolean above) {
+    if (OmissionWords.comeFirst(remarks.omissions()) == above) {
+      OmissionWords.paragraph(remarks.omissions(), result.layouts().size())
+          .ifPresent(
+              words -> {
+                paragraph(words);
+                text.append('\n');
+              });
+    }
+  }
+
+  /** Beside the figures; once where every layout assumes the same. */
+  private void assumption(String layout) {
+    if (remarks.assumptionOfAll().isEmpty()) {
+      remarks.assumption(layout).ifPresent(words -> text.append(Wrap.lines("  ", "  ", words)));
+    }
+  }
+
+  private void table() {
+    row("Layout", "Any footage", "A shoot or more", "Everything");
+    text.append("-".repeat(NAME + 3 * COLUMN)).append('\n');
+    for (LayoutResult layout : result.layouts()) {
+      row(
+          layout.title(),
+          Numbers.studios(layout.anyLoss(), outOf),
+          oneShootPoint(layout).map(chance -> Numbers.studios(chance, outOf)).orElse("-"),
+          Numbers.studios(layout.everythingLost(), outOf));
+      assumption(layout.id());
+    }
+    remarks.assumptionOfAll().ifPresent(words -> paragraph("Each layout " + words + "."));
+    text.append('\n');
+  }
+
+  /** A name too long for its column stands on a line alone; so do intervals. */
+  private void row(String name, String... cells) {
+    if (name.length() >= NAME) {
+      text.append(Wrap.lines("", "  ", name));
+      row("", cells);
+    } else if (Stream.of(cells).anyMatch(cell -> cell.length() >= COLUMN)) {
+      line(name, Stream.of(cells).map(cell -> cell.split(" \\(", 2)[0]));
+      line("", Stream.of(cells).map(TextReport::bracket));
+    } else {
+      line(name, Stream.of(cells));
+    }
+  }
+
+  private void line(String name, Stream<String> cells) {
+    String padded = cells.map(cell -> Wrap.column(cell, COLUMN)).collect(Collectors.joining());
+    text.append((Wrap.column(name, NAME) + padded).stripTrailing()).append('\n');
+  }
+
+  private static String bracket(String cell) {
+    int at = cell.indexOf(" (");
+    return at < 0 ? "" : cell.substring(at + 1);
+  }
+
+  private void block(LayoutResult layout) {
+    paragraph(layout.title());
+    label("Lost on average", Numbers.bytes(layout.bytesLost()) + ", over all studios");
+    LossSizes.of(layout).ifPresent(words -> label("Of those that lose", words));
+    layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
+    label("Most common cause", topCause(layout.causes()));
+    label("On a single copy", days(layout.exposure().singleCopyDays()));
+    recoveries(layout.recoveries());
+    text.append('\n');
+  }
+
+  /** Causes after which it takes as long are told together; the files have each. */
+  private void recoveries(List<Recovery> recoveries) {
+    Map<String, List<Recovery>> alike =
+        recoveries.stream()
+            .collect(
+                Collectors.groupingBy(TextReport::spans, LinkedHashMap::new, Collectors.toList()));
+    if (!recoveries.isEmpty()) {
+      recovery("  Work stops because", Wrap.column("it goes on after", SPAN) + "copied back after");
+    }
+    alike.values().stream()
+        .limit(RECOVERIES)
+        .forEach(some -> recovery("    " + causes(some), spans(some.get(0))));
+  }
+
+  private static String causes(List<Recovery> alike) {
+    int others = alike.size() - 1;
+    String more = others == 0 ? "" : " (and " + others + (others == 1 ? " other)" : " others)");
+    return alike.get(0).sentence() + more;
+  }
+
+  private static String spans(Recovery recovery) {
+    return Wrap.column(Spans.after(recovery.workHours().value()), SPAN)
+        + recovery.wholeHours().map(h -> Spans.after(h.value())).orElse("nothing to copy");
+  }
+
+  /** A cause too long for its column stands on lines alone. */
+  private void recovery(String cause, String spans) {
+    boolean fits = cause.length() < CAUSE;
+    if (!fits) {
+      text.append(Wrap.lines("    ", "      ", cause));
+    }
+    text.append(Wrap.column(fits ? cause : "", CAUSE)).append(spans).append('\n');
+  }
+
+  private void label(String label, String value) {
+    text.append(Wrap.lines(Wrap.column("  " + label, LABEL), " ".repeat(LABEL), value));
+  }
+
+  private void paragraph(String words) {
+    text.append(Wrap.lines("", "", words));
+  }
+
+  private void pairs() {
+    List<String> sentences = PairSentences.of(result, outOf);
+    sentences.forEach(sentence -> text.append(Wrap.lines("", "", sentence)));
+    text.append(sentences.isEmpty() ? "" : "\n");
+  }
+
+  private static String topCause(List<CauseShare> causes) {
+    if (causes.isEmpty()) {
+      return "none: no loss was seen";
+    }
+    CauseShare top = causes.get(0);
+    return String.format(
+        Locale.ROOT, "%s (%.0f %% of losses)", top.sentence(), 100 * top.share().value());
+  }
+
+  private static String days(Estimate days) {
+    String figure = days.value() == 0 && days.seen() ? "0" : Numbers.figure(days);
+    return figure + " days a year";
+  }
+
+  /** One denominator for the table and its sentences: the least that shows its least number. */
+  private static OutOf outOf(Comparison result) {
+    return OutOf.showingSmallest(
+        result.layouts().stream()
+            .flatMap(l -> Stream.of(l.anyLoss(), oneShoot(l), l.everythingLost()))
+            .toList());
+  }
+
+  private static Estimate oneShoot(LayoutResult layout) {
+    return oneShootPoint(layout).orElse(Estimate.exact(0));
+  }
+
+  private static Optional<Estimate> oneShootPoint(LayoutResult layout) {
+    return layout.exceedanceShoots().stream()
+        .filter(point -> point.at() == 1)
+        .map(LayoutResult.Point::chance)
+        .findFirst();
+  }
+}

@@ -1,0 +1,41 @@
+package lastcopy.cli.host;
+
+import java.io.PrintStream;
+import java.time.LocalDate;
+import java.util.function.Supplier;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Progress;
+import lastcopy.experiment.Settings;
+import lastcopy.scenario.Studio;
+
+/**
+ * What a command needs of the world around it, so that tests can give another.
+ *
+ * @param out for results
+ * @param err for progress, warnings and messages
+ * @param terminal whether somebody watches a terminal
+ * @param scenarios reads scenario files
+ * @param engine simulates
+ * @param today the date printed on charts
+ * @param interruption whether the user asked to stop
+ */
+public record Host(
+    PrintStream out,
+    PrintStream err,
+    boolean terminal,
+    ScenarioLoading.Loader scenarios,
+    Engine engine,
+    Supplier<LocalDate> today,
+    Interruption interruption) {
+
+  /** Simulates a studio. */
+  @FunctionalInterface
+  public interface Engine {
+    /**
+     * Simulates every layout.
+     *
+     * @throws UnsupportedOperationException if the studio uses what is not built, with a sentence
+     */
+    Comparison run(Studio studio, Settings settings, Progress progress);
+  }
+}

@@ -1,0 +1,78 @@
+package lastcopy.cli.host;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioException;
+import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.scenario.Studio;
+
+/** Where commands get their scenario from. */
+public final class ScenarioLoading {
+
+  /** Reads a scenario. */
+  @FunctionalInterface
+  public interface Loader {
+    /**
+     * Reads and checks a scenario.
+     *
+     * @throws WrongScenarioException if it is wrong
+     * @throws IOException if it cannot be read
+     */
+    Loaded load(Path file) throws WrongScenarioException, IOException;
+  }
+
+  /**
+   * A scenario that was read.
+   *
+   * @param studio what it says
+   * @param warnings sentences for whoever reads the result, possibly none
+   */
+  public record Loaded(Studio studio, List<String> warnings) {
+    public Loaded {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  private static final int MOST_SHOWN = 50;
+
+  private ScenarioLoading() {}
+
+  /**
+   * Reads a scenario file.
+   *
+   * @throws WrongScenarioException if it is wrong
+   * @throws IOException if it cannot be read
+   */
+  public static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
+    return new Loaded(read(file).studio(), List.of());
+  }
+
+  /**
+   * Reads a scenario file with the defaults that it used.
+   *
+   * @throws WrongScenarioException if it is wrong
+   * @throws IOException if it cannot be read
+   */
+  public static Scenario read(Path file) throws WrongScenarioException, IOException {
+    try {
+      return ScenarioReader.read(file);
+    } catch (ScenarioException e) {
+      throw new WrongScenarioException(shown(e.problems()));
+    }
+  }
+
+  private static List<String> shown(List<Problem> problems) {
+    List<String> lines = new ArrayList<>();
+    problems.stream().limit(MOST_SHOWN).map(Problem::toString).forEach(lines::add);
+    int more = problems.size() - lines.size();
+    if (more > 0) {
+      lines.add(String.format(Locale.ROOT, "... and %,d more like these", more));
+    }
+    return lines;
+  }
+}

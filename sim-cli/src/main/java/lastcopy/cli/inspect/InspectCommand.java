@@ -1,0 +1,148 @@
+package lastcopy.cli.inspect;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.WrongScenarioException;
+import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.YearsOption;
+import lastcopy.cli.scenario.Scenario;
+import lastcopy.cli.scenario.ScenarioPages;
+import lastcopy.cli.scenario.ScenarioSchema;
+import lastcopy.outlook.Outlook;
+import lastcopy.scenario.Studio;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Explains a scenario without simulating it. */
+@Command(
+    name = "inspect",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Read, check and explain a scenario without simulating it.")
+public final class InspectCommand implements Callable<Integer> {
+
+  /** Reads a scenario with the defaults that it used. */
+  @FunctionalInterface
+  public interface Source {
+    /**
+     * Reads and checks a scenario.
+     *
+     * @throws WrongScenarioException if it is wrong
+     * @throws IOException if it cannot be read
+     */
+    Inspected read(Path file) throws WrongScenarioException, IOException;
+  }
+
+  /**
+   * A scenario that was read.
+   *
+   * @param studio what it says
+   * @param defaults each default that was used, as one line
+   */
+  public record Inspected(Studio studio, List<String> defaults) {
+    public Inspected {
+      defaults = List.copyOf(defaults);
+    }
+  }
+
+  private final Host host;
+  private final Source source;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", arity = "0..1", description = "The scenario.")
+  private Path file;
+
+  @Option(
+      names = "--schema",
+      description = "Print the JSON Schema of scenario files, for an editor, and nothing else.")
+  private boolean schema;
+
+  @Option(
+      names = "--keys",
+      description = "Print every key of scenario files with its meaning, and nothing else.")
+  private boolean keys;
+
+  @Option(
+      names = "--template",
+      description = "Print a scenario with comments to start from, and nothing else.")
+  private boolean template;
+
+  @Mixin private YearsOption years;
+
+  @Mixin private JsonOption json;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  public InspectCommand(Host host, Source source) {
+    this.host = host;
+    this.source = source;
+  }
+
+  @Override
+  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+    if (schema || keys || template) {
+      host.out().print(page());
+      host.out().flush();
+      return ExitStatus.DONE;
+    }
+    if (file == null) {
+      throw new ParameterException(
+          spec.commandLine(), "which scenario file? (or --template, --keys, --schema)");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
+    }
+    Inspected read = source.read(file);
+    Studio studio = years.over(read.studio());
+    json.prepare(Optional.of(file));
+    List<Outlook> outlooks = Outlook.of(studio);
+    List<Path> written =
+        json.write(
+            host,
+            Optional.of(file),
+            InspectText.render(studio, outlooks, read.defaults()),
+            out -> InspectJson.write(studio, outlooks, read.defaults(), out));
+    Wrote.say(host, written);
+    return ExitStatus.DONE;
+  }
+
+  private String page() throws IOException {
+    if (schema) {
+      return ScenarioSchema.text();
+    }
+    return keys ? ScenarioPages.keys() : ScenarioPages.template();
+  }
+
+  /**
+   * Reads a scenario file.
+   *
+   * @throws WrongScenarioException if it is wrong
+   * @throws IOException if it cannot be read
+   */
+  public static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
+    Scenario scenario = ScenarioLoading.read(file);
+    return new Inspected(
+        scenario.studio(),
+        scenario.defaults().stream()
+            .map(d -> d.where() + ": " + d.key() + ": " + d.value() + " (" + d.origin() + ")")
+            .toList());
+  }
+}

@@ -1,0 +1,143 @@
+package lastcopy.cli.inspect;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.OptionalDouble;
+import lastcopy.cli.output.JsonPage;
+import lastcopy.outlook.CopyOutlook;
+import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Omissions;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Room;
+import lastcopy.outlook.Warning;
+import lastcopy.outlook.Way;
+import lastcopy.scenario.Studio;
+
+/** What a scenario means, for other programs: format lastcopy-inspect/1. Nothing is rounded. */
+public final class InspectJson {
+
+  private final JsonPage page;
+  private final JsonGenerator json;
+
+  private InspectJson(JsonPage page) {
+    this.page = page;
+    this.json = page.generator();
+  }
+
+  /**
+   * Writes the outlooks of a studio; leaves the stream open.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(
+      Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
+      throws IOException {
+    JsonPage.write(out, page -> new InspectJson(page).document(studio, outlooks, defaults));
+  }
+
+  private void document(Studio studio, List<Outlook> outlooks, List<String> defaults)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "lastcopy-inspect/1");
+    json.writeStringField("scenario", studio.name());
+    number("years", studio.years());
+    page.omissions(Omissions.of(studio));
+    json.writeArrayFieldStart("layouts");
+    for (Outlook outlook : outlooks) {
+      layout(outlook);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("defaults");
+    for (String line : defaults) {
+      json.writeString(line);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void layout(Outlook outlook) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", outlook.layout().id());
+    json.writeStringField("title", outlook.layout().title());
+    json.writeArrayFieldStart("footage_by_year");
+    for (Room.Year year : outlook.room()) {
+      json.writeStartObject();
+      number("years", year.years());
+      number("bytes", year.footageBytes());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("copies");
+    for (CopyOutlook copy : outlook.copies()) {
+      copy(copy);
+    }
+    json.writeEndArray();
+    warnings(outlook.warnings());
+    json.writeEndObject();
+  }
+
+  private void copy(CopyOutlook outlook) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", outlook.copy().id());
+    number("usable_bytes", outlook.usableBytes());
+    number("fills_at_years", outlook.fillsAtYears());
+    number("rebuild_hours", outlook.rebuildHours());
+    number("refill_hours", outlook.refillHours());
+    feed(outlook.feed().orElse(null));
+    json.writeArrayFieldStart("ways");
+    for (Way way : outlook.ways()) {
+      way(way);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void feed(FeedOutlook feed) throws IOException {
+    if (feed == null) {
+      json.writeNullField("first_fill_hours");
+      json.writeNullField("lag_hours");
+      json.writeNullField("never_catches_up");
+      json.writeNullField("rate_needed");
+      return;
+    }
+    number("first_fill_hours", feed.firstFillHours());
+    json.writeObjectFieldStart("lag_hours");
+    number("worst", feed.worstLagHours());
+    number("mean", feed.meanLagHours());
+    json.writeEndObject();
+    json.writeBooleanField("never_catches_up", feed.neverCatchesUp());
+    number("rate_needed", feed.rateNeeded());
+  }
+
+  private void way(Way way) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("way", way.kind().word());
+    json.writeStringField("from", way.from());
+    number("bytes_per_second", way.bytesPerSecond());
+    json.writeStringField("slowest_part", way.slowest().name());
+    number("slowest_part_bytes_per_second", way.slowest().bytesPerSecond());
+    json.writeEndObject();
+  }
+
+  private void warnings(List<Warning> warnings) throws IOException {
+    json.writeArrayFieldStart("warnings");
+    for (Warning warning : warnings) {
+      json.writeStartObject();
+      json.writeStringField("id", warning.id());
+      json.writeStringField("copy", warning.copy());
+      json.writeStringField("text", warning.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void number(String key, OptionalDouble value) throws IOException {
+    page.number(key, value.orElse(Double.NaN));
+  }
+
+  private void number(String key, double value) throws IOException {
+    page.number(key, value);
+  }
+}

@@ -1,0 +1,72 @@
+package lastcopy.cli.prove;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.LuckOptions;
+import lastcopy.prove.Check;
+import lastcopy.prove.Finding;
+import lastcopy.prove.Proof;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Holds the engine against published and exact values, here and now. */
+@Command(
+    name = "prove",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Hold the engine against published and exact values, each with its source.",
+    footer = {"", "Exit status: 0 if every line holds, 1 otherwise."})
+public final class ProveCommand implements Callable<Integer> {
+
+  private final Host host;
+  private final Supplier<List<Check>> checks;
+
+  @Mixin private LuckOptions luck;
+
+  @Mixin private JsonOption json;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  public ProveCommand(Host host, Supplier<List<Check>> checks) {
+    this.host = host;
+    this.checks = checks;
+  }
+
+  @Override
+  public Integer call() throws IOException, RefusedException {
+    json.prepare(Optional.empty());
+    Proof proof = new Proof(luck.seed(), luck.threads());
+    ProveText page = new ProveText();
+    say(page.head());
+    List<Finding> findings = proof.of(checks.get(), finding -> say(page.next(finding)));
+    List<Path> written =
+        json.write(
+            host,
+            Optional.empty(),
+            page.end(proof, findings),
+            out -> ProveJson.write(proof, findings, out));
+    Wrote.say(host, written);
+    return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
+  }
+
+  /** At once, since the whole list takes a while. */
+  private void say(String lines) {
+    if (!json.alone()) {
+      host.out().print(lines);
+      host.out().flush();
+    }
+  }
+}

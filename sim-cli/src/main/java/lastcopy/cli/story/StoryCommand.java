@@ -1,0 +1,222 @@
+package lastcopy.cli.story;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.host.TerminalProgress;
+import lastcopy.cli.host.WrongScenarioException;
+import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.Converters;
+import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.YearsOption;
+import lastcopy.cli.scenario.Spelling;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+import lastcopy.story.SearchLimit;
+import lastcopy.story.Stories;
+import lastcopy.story.UnlikelyLosses;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells one simulated history event by event. */
+@Command(
+    name = "story",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Tell one simulated history of a layout event by event.",
+      "Without a choice: the first history that loses footage if a short search finds one, else"
+          + " the one in which a loss was nearest."
+    })
+public final class StoryCommand implements Callable<Integer> {
+
+  private static final long LONGEST_SEARCH = 20_000_000;
+  private static final Duration LONGEST_TIME = Duration.ofSeconds(20);
+  private static final long SURVEYED = 20_000;
+
+  /** Which history; at most one of these. */
+  static final class Which {
+    @Option(
+        names = "--history",
+        paramLabel = "K",
+        description = "The history of that number, from 0 on.")
+    private Long history;
+
+    @Option(names = "--first-loss", description = "The first history that loses footage.")
+    private boolean firstLoss;
+
+    @Option(
+        names = "--typical",
+        description = "A history of the commoner outcome and of median size.")
+    private boolean typical;
+
+    @Option(
+        names = "--near-miss",
+        description = "The history without a loss in which one was nearest.")
+    private boolean nearMiss;
+  }
+
+  private final Host host;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  private Path file;
+
+  @Option(
+      names = "--layout",
+      paramLabel = "ID",
+      description = "Which layout; may be left out where there is one only.")
+  private String layoutId;
+
+  @ArgGroup private Which which = new Which();
+
+  @Option(
+      names = "--biased",
+      description =
+          "With --history: of the biased histories, in which failures are made likelier on purpose.")
+  private boolean biased;
+
+  @Option(
+      names = "--start",
+      paramLabel = "DATE",
+      description = "Tell dates, counted from a first day such as 2026-01-01.")
+  private LocalDate start;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Where random numbers begin; the same and a number tell the same (default: 1).")
+  private long seed;
+
+  @Mixin private YearsOption years;
+
+  @Option(
+      names = "--histories",
+      paramLabel = "N",
+      converter = Converters.Count.class,
+      description =
+          "Search that many (default: up to 20,000,000 for a loss, else 20,000, in 20 s).")
+  private Long histories;
+
+  @Option(names = "--all", description = "Leave out nothing of a long story.")
+  private boolean all;
+
+  @Mixin private JsonOption json;
+
+  @Option(names = "--quiet", description = "No progress on standard error.")
+  private boolean quiet;
+
+  @Option(names = "--trace", description = "Show where a failure came from.")
+  // Failures look for it among the arguments, since those may be what is wrong.
+  @SuppressWarnings("UnusedVariable")
+  private boolean trace;
+
+  public StoryCommand(Host host) {
+    this.host = host;
+  }
+
+  @Override
+  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+    if (which.history != null && which.history < 0) {
+      throw wrong("--history must be at least 0: " + which.history);
+    }
+    if (biased && which.history == null) {
+      throw wrong("--biased goes with --history K only");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw wrong("no such scenario file: " + file);
+    }
+    Studio read = host.scenarios().load(file).studio();
+    Studio studio = years.over(read);
+    Layout layout = layout(studio);
+    json.prepare(Optional.of(file));
+    Told told = choose(studio, layout);
+    StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
+    write(told, studio, layout, clock);
+    return told.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
+  }
+
+  private Layout layout(Studio studio) {
+    List<String> ids = studio.layouts().stream().map(Layout::id).toList();
+    if (layoutId == null && ids.size() == 1) {
+      return studio.layouts().get(0);
+    }
+    String there = "there is: " + String.join(", ", ids);
+    if (layoutId == null) {
+      throw wrong("which layout? Name one with --layout; " + there);
+    }
+    int at = ids.indexOf(layoutId);
+    if (at < 0) {
+      String near = Spelling.nearest(layoutId, ids);
+      String hint = near.isEmpty() ? "" : " Did you mean '" + near + "'?";
+      throw wrong("no layout is named '" + layoutId + "'; " + there + "." + hint);
+    }
+    return studio.layouts().get(at);
+  }
+
+  private Told choose(Studio studio, Layout layout) {
+    TerminalProgress progress =
+        new TerminalProgress(
+            host.err(), host.terminal() && !quiet, host.interruption(), System::nanoTime);
+    Stories stories = new Stories(studio, layout, seed);
+    UnlikelyLosses unlikely = new UnlikelyLosses(studio, layout, seed);
+    stories.giveUpWhen(host.interruption()::asked);
+    unlikely.giveUpWhen(host.interruption()::asked);
+    StoryChoice choice = new StoryChoice(stories, unlikely, progress);
+    SearchLimit survey = limit(SURVEYED);
+    try {
+      if (which.history != null) {
+        return biased ? choice.biased(which.history) : choice.history(which.history);
+      }
+      if (which.firstLoss) {
+        return choice.firstLoss(limit(LONGEST_SEARCH));
+      }
+      if (which.typical) {
+        return choice.typical(survey);
+      }
+      return which.nearMiss ? choice.nearMiss(survey) : choice.any(survey);
+    } finally {
+      progress.end();
+    }
+  }
+
+  /** As many as asked for, however long it takes; else up to a number within a time. */
+  private SearchLimit limit(long most) {
+    return histories == null
+        ? new SearchLimit(most, Optional.of(LONGEST_TIME))
+        : SearchLimit.histories(histories);
+  }
+
+  private void write(Told told, Studio studio, Layout layout, StoryClock clock)
+      throws IOException, RefusedException {
+    List<Path> written =
+        json.write(
+            host,
+            Optional.of(file),
+            StoryText.of(told, studio, layout, clock, all),
+            out -> StoryJson.write(told, studio, layout, seed, clock, out));
+    if (!quiet) {
+      Wrote.say(host, written);
+    }
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,111 @@
+package lastcopy.cli.story;
+
+import java.util.Locale;
+import lastcopy.cli.output.Spans;
+import lastcopy.cli.output.Wrap;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Studio;
+import lastcopy.story.Story;
+import lastcopy.words.ByteUnit;
+
+/** A told history as text for a terminal of 80 columns or a pipe. */
+final class StoryText {
+
+  private final StringBuilder text = new StringBuilder();
+
+  private StoryText() {}
+
+  /**
+   * The whole page.
+   *
+   * @param all whether a long story leaves out nothing
+   */
+  static String of(Told told, Studio studio, Layout layout, StoryClock clock, boolean all) {
+    StoryText page = new StoryText();
+    page.head(told, studio, layout);
+    told.how().forEach(page::paragraph);
+    told.story().ifPresent(story -> page.story(story, clock, all));
+    if (!told.finished()) {
+      page.paragraph("\nUnfinished: the search was interrupted; this is what there was.");
+    }
+    return page.text.toString();
+  }
+
+  private void head(Told told, Studio studio, Layout layout) {
+    String years = ByteUnit.digits(studio.years());
+    String mark = told.finished() ? "" : " - UNFINISHED";
+    paragraph(
+        studio.name()
+            + ": one simulated life over "
+            + years
+            + (years.equals("1") ? " year" : " years")
+            + mark);
+    paragraph(layout.id() + ": " + layout.title());
+    for (Copy copy : layout.copies()) {
+      text.append(Wrap.lines("  ", "    ", copy.id() + ": " + describe(copy)));
+    }
+    text.append('\n');
+    told.story()
+        .ifPresent(
+            story ->
+                paragraph(
+                    String.format(
+                        Locale.ROOT,
+                        "%s %,d under seed %d (--history %d%s --seed %d tells it again).",
+                        told.biased() ? "Biased history" : "History",
+                        story.number(),
+                        story.seed(),
+                        story.number(),
+                        told.biased() ? " --biased" : "",
+                        story.seed())));
+  }
+
+  private static String describe(Copy copy) {
+    String what = copy.driveSet().map(StoryText::drives).orElse("a service");
+    String turns = copy.rotation().map(r -> r.turns() + " in turn, each ").orElse("");
+    // A copy without a place of its own stands at one that the reader never named.
+    boolean placed = !copy.place().id().equals("copy:" + copy.id());
+    return turns
+        + what
+        + (placed ? " at '" + copy.place().id() + "'" : "")
+        + copy.feed().map(StoryText::fed).orElse(", the working copy");
+  }
+
+  private static String drives(Medium.DriveSet set) {
+    String arrangement = set.drives() == 1 ? "" : " (" + set.arrangement().word() + ")";
+    return set.drives() + (set.drives() == 1 ? " drive" : " drives") + arrangement;
+  }
+
+  private static String fed(Feed feed) {
+    String when =
+        feed.schedule() instanceof Feed.Every every
+            ? " every " + Spans.period(every.everyHours())
+            : " all the time";
+    return ", fed from " + feed.from() + when;
+  }
+
+  private void story(Story story, StoryClock clock, boolean all) {
+    StoryEnding ending = new StoryEnding(story, clock);
+    if (story.weight() != 1 && Double.isFinite(story.weight())) {
+      paragraph(
+          String.format(
+              Locale.ROOT,
+              "It was drawn with failures made likelier on purpose: a plain history like it is"
+                  + " about %.2g times as likely.",
+              story.weight()));
+    }
+    paragraph("Each bar is what a copy holds of all footage that there is at that moment.");
+    text.append('\n').append(StoryTimeline.of(story, clock, ending.focus(), all)).append('\n');
+    paragraph(ending.outcome());
+    ending.why().forEach(this::paragraph);
+    text.append('\n');
+    StoryEnding.cautions().forEach(line -> text.append(Wrap.lines("- ", "  ", line)));
+  }
+
+  private void paragraph(String words) {
+    text.append(words.startsWith("\n") ? "\n" : "").append(Wrap.lines("", "", words));
+  }
+}

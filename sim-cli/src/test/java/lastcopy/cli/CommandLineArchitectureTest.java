@@ -1,0 +1,72 @@
+package lastcopy.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
+
+/** Holds the arrows between the packages of the command line: no command knows another. */
+@AnalyzeClasses(packages = "lastcopy.cli", importOptions = ImportOption.DoNotIncludeTests.class)
+class CommandLineArchitectureTest {
+
+  private static final List<String> SHARED = List.of("option", "host", "output", "scenario");
+
+  /** Each package below {@code lastcopy.cli}, and those that it may use. */
+  private static final Map<String, List<String>> ARROWS =
+      Map.of(
+          "scenario",
+          List.of(),
+          "output",
+          List.of("scenario"),
+          "host",
+          List.of("scenario", "output"),
+          "option",
+          List.of("scenario", "output", "host"),
+          "compare",
+          SHARED,
+          "inspect",
+          SHARED,
+          "story",
+          SHARED,
+          "prove",
+          SHARED);
+
+  @ArchTest
+  static void arrowsPointDown(JavaClasses all) {
+    ARROWS.forEach(
+        (from, to) -> {
+          String[] others =
+              ARROWS.keySet().stream()
+                  .filter(other -> !other.equals(from) && !to.contains(other))
+                  .map(other -> "lastcopy.cli." + other)
+                  .toArray(String[]::new);
+          noClasses()
+              .that()
+              .resideInAPackage("lastcopy.cli." + from)
+              .should()
+              .dependOnClassesThat()
+              .resideInAnyPackage(others)
+              .check(all);
+        });
+  }
+
+  @ArchTest
+  static final ArchRule NO_CIRCLES = slices().matching("lastcopy.(**)").should().beFreeOfCycles();
+
+  /** A package that the arrows forget would be held by nothing. */
+  @ArchTest
+  static final ArchRule NO_OTHER_PACKAGES =
+      classes()
+          .that()
+          .resideOutsideOfPackage("lastcopy.cli")
+          .should()
+          .resideInAnyPackage(
+              ARROWS.keySet().stream().map(name -> "lastcopy.cli." + name).toArray(String[]::new));
+}
