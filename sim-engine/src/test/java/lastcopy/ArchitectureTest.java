@@ -27,6 +27,7 @@ class ArchitectureTest {
           uses("kernel"),
           uses("interval"),
           uses("fit", "law", "interval", "number"),
+          uses("typical", "law"),
           uses("words", "interval"),
           uses("scenario", "law"),
           uses("footage", "scenario"),

@@ -75,7 +75,7 @@ public final class ChartFiles {
     }
   }
 
-  private static Path writeNamed(JFreeChart chart, Path directory, String name, Format format)
+  static Path writeNamed(JFreeChart chart, Path directory, String name, Format format)
       throws ChartException, IOException {
     Path file = directory.resolve(name + "." + format.ending());
     write(chart, file, format);

@@ -48,6 +48,11 @@ final class Look {
   /** A chart of lines with bands, titled and dated. */
   static JFreeChart chart(
       String title, Comparison result, LocalDate date, YIntervalSeriesCollection data, Axes axes) {
+    return chart(new Words(title, result.studio(), caution(result, date)), data, axes);
+  }
+
+  /** A chart of lines with bands, with words around it. */
+  static JFreeChart chart(Words words, YIntervalSeriesCollection data, Axes axes) {
     XYPlot plot = new XYPlot(data, axes.x(), axes.y(), renderer(data.getSeriesCount()));
     plot.setBackgroundPaint(Color.WHITE);
     plot.setRangeGridlinePaint(GRID);
@@ -59,15 +64,18 @@ final class Look {
     style(axes.y());
     // Room around each tick label, so that a dozen do not crowd the axis.
     axes.y().setTickLabelInsets(new RectangleInsets(8, 4, 8, 4));
-    JFreeChart chart = new JFreeChart(title, font(Font.BOLD, 19), plot, true);
+    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, true);
     chart.setBackgroundPaint(Color.WHITE);
     chart.setPadding(new RectangleInsets(12, 14, 10, 24));
     chart.getTitle().setPaint(INK);
-    chart.addSubtitle(line(result.studio(), 14, RectangleEdge.TOP));
+    chart.addSubtitle(line(words.below(), 14, RectangleEdge.TOP));
     style(chart.getLegend());
-    chart.addSubtitle(line(caution(result, date), 12, RectangleEdge.BOTTOM));
+    chart.addSubtitle(line(words.foot(), 12, RectangleEdge.BOTTOM));
     return chart;
   }
+
+  /** The title of a chart, the line below it and the one at its foot. */
+  record Words(String title, String below, String foot) {}
 
   /** The two axes of a chart. */
   record Axes(ValueAxis x, ValueAxis y) {}

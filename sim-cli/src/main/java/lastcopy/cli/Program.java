@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import lastcopy.cli.compare.CompareCommand;
+import lastcopy.cli.fit.FitCommand;
 import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Failures;
 import lastcopy.cli.host.Host;
@@ -66,6 +67,7 @@ public final class Program {
         .addSubcommand(new CompareCommand(host))
         .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
         .addSubcommand(new StoryCommand(host))
+        .addSubcommand(new FitCommand(host))
         .addSubcommand(new ProveCommand(host, Checks::all));
   }
 

@@ -36,6 +36,8 @@ class CommandLineArchitectureTest {
           "story",
           SHARED,
           "prove",
+          SHARED,
+          "fit",
           SHARED);
 
   @ArchTest

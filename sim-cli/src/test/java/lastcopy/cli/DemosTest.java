@@ -35,14 +35,14 @@ class DemosTest {
 
   static List<Path> demos() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("..", "scenarios"))) {
-      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+      return files.filter(file -> file.toString().matches(".*\\.(yaml|csv)")).sorted().toList();
     }
   }
 
   @ParameterizedTest
   @MethodSource("demos")
   void aDemoGivesItsStoredOutput(Path demo) throws IOException {
-    Path stored = Path.of(demo.toString().replaceFirst("yaml$", "txt"));
+    Path stored = Path.of(demo.toString().replaceFirst("(yaml|csv)$", "txt"));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Host host =
         new Host(
@@ -53,7 +53,10 @@ class DemosTest {
             Simulation::run,
             () -> LocalDate.of(2026, 1, 1),
             new Interruption());
-    String[] args = {"compare", demo.toString(), "--precision", "5%", "--time", "none"};
+    String[] args =
+        demo.toString().endsWith(".csv")
+            ? new String[] {"fit", demo.toString()}
+            : new String[] {"compare", demo.toString(), "--precision", "5%", "--time", "none"};
     int status = new Program(host).run(args);
     assertThat(status).isZero();
     String printed = out.toString(StandardCharsets.UTF_8);

@@ -31,7 +31,7 @@ class ManualTest {
   @Test
   void everyOptionOfEveryCommandIsInThePageOfItsCommand() throws IOException {
     CommandLine root = ManualMaker.commands();
-    assertThat(root.getSubcommands()).containsKeys("compare", "inspect", "story", "prove");
+    assertThat(root.getSubcommands()).containsKeys("compare", "inspect", "story", "fit", "prove");
     String first = page("lastcopy");
     root.getSubcommands().keySet().forEach(name -> assertThat(first).contains(name));
     for (CommandLine command : ManualMaker.all(root)) {
@@ -67,6 +67,8 @@ class ManualTest {
     "lastcopy story --lay, --layout",
     "lastcopy inspect --tem, --template",
     "lastcopy compare --chart-format p, png",
+    "lastcopy fit --unit d, days",
+    "lastcopy fit --kind so, solid-state",
   })
   void bashCompletes(String typed, String offered) throws Exception {
     assumeTrue(Files.isExecutable(BASH), "no bash on this machine");

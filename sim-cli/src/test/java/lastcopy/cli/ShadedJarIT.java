@@ -32,7 +32,7 @@ class ShadedJarIT {
   @TempDir Path directory;
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "inspect", "story", "prove"})
+  @ValueSource(strings = {"compare", "inspect", "story", "fit", "prove"})
   void everyCommandExplainsItself(String command) throws Exception {
     assertThat(run("-jar", JAR.toString(), command, "--help"))
         .contains("Usage: lastcopy " + command);
@@ -90,6 +90,26 @@ class ShadedJarIT {
     String told =
         run("-jar", JAR.toString(), "story", DEMO, "--layout", "one-drive", "--json", "-");
     assertThat(told).contains("lastcopy-story/1");
+  }
+
+  @Test
+  void recordsAreFitted() throws Exception {
+    Path records = Path.of("..", "scenarios", "records-of-a-studio.csv").toAbsolutePath();
+    String told =
+        run(
+            "-jar",
+            JAR.toString(),
+            "fit",
+            records.toString(),
+            "--charts",
+            at("charts"),
+            "--json",
+            "-");
+    assertThat(told).contains("lastcopy-fit/1");
+    for (String name : List.of("survival", "survival-by-group", "probability-plot")) {
+      Path png = directory.resolve("charts").resolve(name + ".png");
+      assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(900);
+    }
   }
 
   /** The LGPL asks that JFreeChart can be exchanged; NOTICE says how. */

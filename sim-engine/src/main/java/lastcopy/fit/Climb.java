@@ -49,9 +49,12 @@ final class Climb {
 
   /** The peak, or nothing where the likelihood rises for ever. */
   Optional<Peak> peak() {
+    Optional<Peak> found = newton(new double[] {origin, 0});
+    if (found.isPresent()) {
+      return found;
+    }
     double[] start = start();
-    Optional<Peak> found = newton(start);
-    return found.isPresent() ? found : simplex(start).flatMap(this::newton);
+    return newton(start).or(() -> simplex(start).flatMap(this::newton));
   }
 
   /** The best of a coarse grid. */

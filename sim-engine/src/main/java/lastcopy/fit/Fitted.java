@@ -73,6 +73,11 @@ public record Fitted(
     return laws;
   }
 
+  /** Failures and hazards by stretches of age of any width, thirty at most. */
+  public static PiecewiseFit byAge(Records lives, double width, double confidence) {
+    return Pieces.of(lives, width, MOST_YEARS, confidence);
+  }
+
   /** The points of a probability plot, one for each step that is not all the way down. */
   public List<PlotPoint> plot() {
     List<PlotPoint> points = new ArrayList<>();

@@ -67,9 +67,10 @@ final class LawLikelihood {
   }
 
   private void survival(Sum sum, double z, double count) {
-    double hazard = shape.hazard(z);
+    shape.tail(z, sum.tail);
+    double hazard = sum.tail.hazard();
     double bend = shape.hazardSlope(z, hazard);
-    sum.add(z, count * shape.logSurvival(z), -count * hazard, -count * bend);
+    sum.add(z, count * sum.tail.logSurvival(), -count * hazard, -count * bend);
   }
 
   /** ln(S(a) − S(b)); where the lower age is 0, S(a) is 1 and stays so. */
@@ -94,6 +95,7 @@ final class LawLikelihood {
   private static final class Sum {
 
     private final double inverse;
+    private final Shape.Tail tail = new Shape.Tail();
     private double value;
     private double byLocation;
     private double byScale;

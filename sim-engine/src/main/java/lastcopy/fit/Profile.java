@@ -1,6 +1,7 @@
 package lastcopy.fit;
 
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -19,7 +20,9 @@ final class Profile {
   private static final double WIDENING = 1.5;
   private static final int MOST_EVALUATIONS = 200;
   private static final int MOST_STEPS = 60;
-  private static final double GAIN = 1e-11;
+
+  /** What a step may still gain where it is left out, as a share of the log-likelihood. */
+  private static final double GAIN = 1e-13;
 
   private Profile() {}
 
@@ -40,24 +43,42 @@ final class Profile {
     double quantile = NormalDistribution.of(0, 1).inverseSurvivalProbability((1 - confidence) / 2);
     DoubleUnaryOperator excess =
         at -> StrictMath.sqrt(2 * Math.max(0, most - profile.applyAsDouble(at))) - quantile;
-    return new Ends(end(excess, best, -error * quantile), end(excess, best, error * quantile));
+    return new Ends(
+        end(excess, -quantile, best, -error * quantile),
+        end(excess, -quantile, best, error * quantile));
   }
 
-  /** The root of deviance is nearly linear, so that few evaluations find where it is enough. */
-  private static double end(DoubleUnaryOperator excess, double best, double step) {
+  private static double end(DoubleUnaryOperator excess, double atBest, double best, double step) {
     double inner = best;
-    double width = step;
-    while (!(excess.applyAsDouble(best + width) > 0)) {
-      inner = best + width;
-      width *= WIDENING;
-      if (Math.abs(width) > Math.min(FURTHEST, MOST_ERRORS * Math.abs(step))) {
+    double atInner = atBest;
+    double outer = best + step;
+    double atOuter = excess.applyAsDouble(outer);
+    while (!(atOuter > 0)) {
+      inner = outer;
+      atInner = atOuter;
+      outer = best + WIDENING * (outer - best);
+      if (Math.abs(outer - best) > Math.min(FURTHEST, MOST_ERRORS * Math.abs(step))) {
         return Math.signum(step) * Double.POSITIVE_INFINITY;
       }
+      atOuter = excess.applyAsDouble(outer);
     }
-    double from = Math.min(inner, best + width);
-    double to = Math.max(inner, best + width);
-    return new BracketingNthOrderBrentSolver(1e-10, 1e-9, 5)
-        .solve(MOST_EVALUATIONS, excess::applyAsDouble, from, to);
+    return root(excess, inner, atInner, outer, atOuter);
+  }
+
+  /** The root of deviance is nearly linear: false position begins next to the end. */
+  private static double root(
+      DoubleUnaryOperator excess, double inner, double atInner, double outer, double atOuter) {
+    boolean finite = Double.isFinite(atOuter);
+    double share = finite ? Math.max(1e-3, Math.min(0.999, atInner / (atInner - atOuter))) : 0.5;
+    UnivariateFunction known =
+        at -> at == inner ? atInner : at == outer ? atOuter : excess.applyAsDouble(at);
+    return new BracketingNthOrderBrentSolver(1e-10, 1e-9, 1e-7, 5)
+        .solve(
+            MOST_EVALUATIONS,
+            known,
+            Math.min(inner, outer),
+            Math.max(inner, outer),
+            inner + share * (outer - inner));
   }
 
   /**
@@ -91,7 +112,7 @@ final class Profile {
         double second = here.second()[2 * (1 - along)];
         double step = second < 0 ? -first / second : Math.signum(first);
         step = Math.max(-1.5, Math.min(1.5, step));
-        if (Math.abs(step * first) < GAIN) {
+        if (Math.abs(step * first) < GAIN * (1 + Math.abs(here.value()))) {
           break;
         }
         Slopes there = slopes(at, other + step);

@@ -27,13 +27,9 @@ enum Shape {
     }
 
     @Override
-    double logSurvival(double z) {
-      return -Elementary.exp(z);
-    }
-
-    @Override
-    double hazard(double z) {
-      return Elementary.exp(z);
+    void tail(double z, Tail tail) {
+      tail.hazard = Elementary.exp(z);
+      tail.logSurvival = -tail.hazard;
     }
 
     @Override
@@ -59,19 +55,18 @@ enum Shape {
       return -1;
     }
 
+    /** The hazard is the inverse of Mills' ratio. */
     @Override
-    double logSurvival(double z) {
-      return z > -1
-          ? Elementary.log(Erfcx.value(z / ROOT_TWO) / 2) - 0.5 * z * z
-          : StrictMath.log1p(-Erfcx.value(-z / ROOT_TWO) / 2 * Elementary.exp(-0.5 * z * z));
-    }
-
-    /** The inverse of Mills' ratio. */
-    @Override
-    double hazard(double z) {
-      return z > -1
-          ? ROOT_TWO_OVER_PI / Erfcx.value(z / ROOT_TWO)
-          : Elementary.exp(logDensity(z) - logSurvival(z));
+    void tail(double z, Tail tail) {
+      if (z > -1) {
+        tail.hazard = ROOT_TWO_OVER_PI / Erfcx.value(z / ROOT_TWO);
+        tail.logSurvival = logDensity(z) - Elementary.log(tail.hazard);
+      } else {
+        double bell = Elementary.exp(-0.5 * z * z);
+        double failed = Erfcx.value(-z / ROOT_TWO) / 2 * bell;
+        tail.hazard = bell * ROOT_TWO_OVER_PI / 2 / (1 - failed);
+        tail.logSurvival = StrictMath.log1p(-failed);
+      }
     }
 
     @Override
@@ -93,12 +88,30 @@ enum Shape {
   /** Its second derivative. */
   abstract double logDensityBend(double z);
 
-  /** ln S(z). */
-  abstract double logSurvival(double z);
+  /** ln S(z) and the hazard f(z) / S(z), which is minus its derivative. */
+  abstract void tail(double z, Tail tail);
 
-  /** f(z) / S(z): minus the derivative of ln S. */
-  abstract double hazard(double z);
+  /** ln S(z). */
+  final double logSurvival(double z) {
+    Tail tail = new Tail();
+    tail(z, tail);
+    return tail.logSurvival;
+  }
 
   /** The derivative of the hazard, where the hazard is known. */
   abstract double hazardSlope(double z, double hazard);
+
+  /** Two results at once, since one costs as much as both. */
+  static final class Tail {
+    private double logSurvival;
+    private double hazard;
+
+    double logSurvival() {
+      return logSurvival;
+    }
+
+    double hazard() {
+      return hazard;
+    }
+  }
 }
