@@ -14,6 +14,7 @@ import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.YearsOption;
+import lastcopy.cli.scenario.Default;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioPages;
 import lastcopy.cli.scenario.ScenarioSchema;
@@ -51,11 +52,23 @@ public final class InspectCommand implements Callable<Integer> {
    * A scenario that was read.
    *
    * @param studio what it says
-   * @param defaults each default that was used, as one line
+   * @param defaults each default that was used
    */
-  public record Inspected(Studio studio, List<String> defaults) {
+  public record Inspected(Studio studio, List<Default> defaults) {
+    /** Copies the list. */
     public Inspected {
       defaults = List.copyOf(defaults);
+    }
+
+    /** Each default as one line. */
+    List<String> each() {
+      return DefaultLines.each(defaults);
+    }
+
+    /** What matters for the result first, and the rest in one line. */
+    List<String> grouped() {
+      int copies = studio.layouts().stream().mapToInt(layout -> layout.copies().size()).sum();
+      return DefaultLines.grouped(defaults, copies);
     }
   }
 
@@ -81,6 +94,11 @@ public final class InspectCommand implements Callable<Integer> {
       names = "--template",
       description = "Print a scenario with comments to start from, and nothing else.")
   private boolean template;
+
+  @Option(
+      names = "--all",
+      description = "List each default by itself, not only those that matter for the result.")
+  private boolean all;
 
   @Mixin private YearsOption years;
 
@@ -118,8 +136,8 @@ public final class InspectCommand implements Callable<Integer> {
         json.write(
             host,
             Optional.of(file),
-            InspectText.render(studio, outlooks, read.defaults()),
-            out -> InspectJson.write(studio, outlooks, read.defaults(), out));
+            InspectText.render(studio, outlooks, all ? read.each() : read.grouped()),
+            out -> InspectJson.write(studio, outlooks, read.each(), out));
     Wrote.say(host, written);
     return ExitStatus.DONE;
   }
@@ -139,10 +157,6 @@ public final class InspectCommand implements Callable<Integer> {
    */
   public static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
     Scenario scenario = ScenarioLoading.read(file);
-    return new Inspected(
-        scenario.studio(),
-        scenario.defaults().stream()
-            .map(d -> d.where() + ": " + d.key() + ": " + d.value() + " (" + d.origin() + ")")
-            .toList());
+    return new Inspected(scenario.studio(), scenario.defaults());
   }
 }

@@ -41,7 +41,7 @@ public final class InspectText {
     UnusedPrices.of(studio).ifPresent(words -> page.wrap("", "", words));
     outlooks.forEach(page::layout);
     if (!defaults.isEmpty()) {
-      page.text.append("\nDefaults used because the file says nothing\n");
+      page.text.append("\nDefaults used because the file says nothing (--all lists each)\n");
       defaults.forEach(line -> page.wrap("  ", "      ", line));
     }
     return page.text.toString();

@@ -175,8 +175,7 @@ class RemarksTest {
     Path file = Files.writeString(folder.resolve("quay.yaml"), PAIRS);
     InspectCommand.Inspected read = InspectCommand.fromFile(file);
     String text =
-        InspectText.render(
-            read.studio(), lastcopy.outlook.Outlook.of(read.studio()), read.defaults());
+        InspectText.render(read.studio(), lastcopy.outlook.Outlook.of(read.studio()), List.of());
     assertThat(text.replaceAll("\\s+", " ")).contains(paragraph(PAIRS));
     var out = new java.io.ByteArrayOutputStream();
     InspectJson.write(read.studio(), lastcopy.outlook.Outlook.of(read.studio()), List.of(), out);

@@ -86,6 +86,29 @@ class InspectCommandTest {
     assertThat(printed().lines()).allMatch(line -> line.length() <= 80);
   }
 
+  /** Red if a default of one copy alone is told of every copy, or if one is told of none. */
+  @Test
+  void defaultsThatMatterComeFirstAndAllOfThemOnRequest() {
+    assertThat(run("inspect", file.toString())).isEqualTo(0);
+    String told = printed().substring(printed().indexOf("Defaults used")).replaceAll("\\s+", " ");
+    assertThat(told)
+        .contains("noticed: 0 h (a failure is seen at once): every copy")
+        .contains("keeps_deleted: nothing (what is destroyed at its source goes here too): every")
+        .contains("besides: ")
+        .contains("restores_at: the feed's link (pair.far)");
+    assertThat(told.indexOf("noticed: 0 h")).isLessThan(told.indexOf("keeps_deleted"));
+    out.reset();
+    assertThat(run("inspect", file.toString(), "--all")).isEqualTo(0);
+    String all = printed().substring(printed().indexOf("Defaults used"));
+    assertThat(all)
+        .contains("\n  layouts.pair.main: noticed: 0 h (format default)\n")
+        .contains("\n  layouts.pair.far: noticed: 0 h (format default)\n");
+    // Each key that the long list names is in the short one.
+    all.lines()
+        .filter(line -> line.endsWith("(format default)"))
+        .forEach(line -> assertThat(told).contains(line.replaceFirst(".*: ([a-z_]+: ).*", "$1")));
+  }
+
   @Test
   void anotherHorizonFillsTheDrives() {
     assertThat(run("inspect", file.toString(), "--years", "5")).isEqualTo(0);
