@@ -15,9 +15,8 @@ public final class MeanTally {
   private static final long LEAST_NON_ZERO = 30;
   private static final double LEAST_EFFECTIVE = 10;
 
-  private long histories;
+  private final SumsOfPowers sums = new SumsOfPowers();
   private long nonZero;
-  private final double[] powers = new double[5];
   private double largest;
   private double smallest = Double.POSITIVE_INFINITY;
 
@@ -33,11 +32,7 @@ public final class MeanTally {
       throw new IllegalArgumentException("amount must be above 0 and finite: " + amount);
     }
     nonZero++;
-    double square = amount * amount;
-    powers[1] += amount;
-    powers[2] += square;
-    powers[3] += square * amount;
-    powers[4] += square * square;
+    sums.add(amount);
     largest = Math.max(largest, amount);
     smallest = Math.min(smallest, amount);
   }
@@ -52,23 +47,20 @@ public final class MeanTally {
     if (count < 0) {
       throw new IllegalArgumentException("number of histories must be at least 0: " + count);
     }
-    histories += count;
+    sums.addHistories(count);
   }
 
   /** Adds all that another tally has seen. */
   public void merge(MeanTally other) {
-    histories += other.histories;
+    sums.merge(other.sums);
     nonZero += other.nonZero;
-    for (int k = 1; k < powers.length; k++) {
-      powers[k] += other.powers[k];
-    }
     largest = Math.max(largest, other.largest);
     smallest = Math.min(smallest, other.smallest);
   }
 
   /** The number of histories. */
   public long histories() {
-    return histories;
+    return sums.histories();
   }
 
   /** The number of histories with some of the amount. */
@@ -78,12 +70,12 @@ public final class MeanTally {
 
   /** The sum of the amounts. */
   public double sum() {
-    return powers[1];
+    return sums.sum(1);
   }
 
   /** The sum of the squares of the amounts. */
   public double sumSquares() {
-    return powers[2];
+    return sums.sum(2);
   }
 
   /** The largest amount, 0 if there was none. */
@@ -93,7 +85,7 @@ public final class MeanTally {
 
   /** The mean over all histories. */
   public double mean() {
-    return powers[1] / histories;
+    return sums.mean();
   }
 
   /**
@@ -121,6 +113,7 @@ public final class MeanTally {
       throw new IllegalArgumentException(
           "largest possible amount must be at least 0: " + largestPossible);
     }
+    long histories = sums.histories();
     if (histories < 1 || histories < nonZero) {
       throw new IllegalStateException(
           "a tally of " + nonZero + " amounts has " + histories + " histories");
@@ -141,12 +134,12 @@ public final class MeanTally {
    * @param largestPossible no history can have more
    */
   public double unseen(double confidence, double largestPossible) {
-    double chance = Proportions.upperOfNone(histories, Level.errorRate(confidence));
+    double chance = Proportions.upperOfNone(sums.histories(), Level.errorRate(confidence));
     return chance * Math.max(0, largestPossible - largest);
   }
 
   private Estimate ofMany(double errorRate, double limit) {
-    Estimate estimate = new SkewedMean(histories, powers).estimate(errorRate);
+    Estimate estimate = SkewedMean.of(sums).estimate(errorRate);
     double high = Math.max(estimate.value(), Math.min(limit, estimate.high()));
     return new Estimate(estimate.value(), estimate.low(), high, true);
   }
@@ -163,8 +156,8 @@ public final class MeanTally {
     double low = amount - half > 0 ? amount - half : inside * smallest;
     return new Estimate(
         mean(),
-        Math.min(mean(), low * Proportions.lower(nonZero, histories, tail)),
-        Math.max(mean(), high * Proportions.upper(nonZero, histories, tail)),
+        Math.min(mean(), low * Proportions.lower(nonZero, sums.histories(), tail)),
+        Math.max(mean(), high * Proportions.upper(nonZero, sums.histories(), tail)),
         true);
   }
 

@@ -4,6 +4,9 @@ package lastcopy.interval;
  * The mean over histories of an amount that may be skewed and heavy-tailed, from the sums of its
  * powers.
  *
+ * <p>Histories may come from several strata (Cochran, Sampling Techniques, 3rd ed. 1977, 5.3): the
+ * cumulants of the mean are then the sums of those within strata.
+ *
  * <p>Its interval is, at each end, the wider of two. One takes ln(mean) as normal (delta method);
  * the other corrects for skewness (the cubic transformation of Hall, JRSS B 54 (1992) 221-228).
  * Both with Student's quantile at (Σx²)²/Σx⁴ degrees of freedom, about the mean: how many amounts
@@ -11,47 +14,67 @@ package lastcopy.interval;
  */
 final class SkewedMean {
 
-  private final long histories;
+  /** Strata with fewer histories say nothing by themselves; then all are taken as one. */
+  private static final long LEAST_OF_STRATUM = 30;
+
+  private final double histories;
   private final double mean;
-  private final double variance;
+  private final double second;
   private final double third;
   private final double fourth;
 
+  private SkewedMean(SumsOfPowers... strata) {
+    long count = 0;
+    double sum = 0;
+    double[] central = new double[5];
+    for (SumsOfPowers stratum : strata) {
+      count += stratum.histories();
+      sum += stratum.sum(1);
+      for (int k = 2; k < central.length; k++) {
+        central[k] += stratum.central(k);
+      }
+    }
+    histories = count;
+    mean = sum / count;
+    second = central[2];
+    third = central[3];
+    fourth = central[4];
+  }
+
   /**
-   * A mean.
+   * A mean over all histories of strata whose shares were fixed beforehand: only what differs
+   * within them is luck.
    *
-   * @param histories at least 1
-   * @param powers the sums of the first to the fourth power of the amounts, at 1 to 4
+   * @param strata together of at least 1 history
    */
-  SkewedMean(long histories, double[] powers) {
-    this.histories = histories;
-    double m = powers[1] / histories;
-    double squares = powers[2] / histories;
-    double cubes = powers[3] / histories;
-    mean = m;
-    variance = squares - m * m;
-    third = cubes - 3 * m * squares + 2 * m * m * m;
-    fourth = powers[4] / histories - 4 * m * cubes + 6 * m * m * squares - 3 * m * m * m * m;
+  static SkewedMean of(SumsOfPowers... strata) {
+    SumsOfPowers all = new SumsOfPowers();
+    boolean each = true;
+    for (SumsOfPowers stratum : strata) {
+      all.merge(stratum);
+      each &= stratum.histories() == 0 || stratum.histories() >= LEAST_OF_STRATUM;
+    }
+    return each ? new SkewedMean(strata) : new SkewedMean(all);
   }
 
   /** Variance of one history over the square of the mean. */
   double relativeVariance() {
-    return variance / (mean * mean);
+    return second / histories / (mean * mean);
   }
 
   /** How many amounts the variance rests on, at least 1. */
   double restsOn() {
-    return Math.max(1, histories * (variance * variance / fourth));
+    return Math.max(1, second * (second / fourth));
   }
 
   /** The mean and its interval; exact where every history has the same amount. */
   Estimate estimate(double errorRate) {
-    if (!(variance > 0)) {
+    if (!(second > 0)) {
       return Estimate.exact(mean);
     }
-    double deviation = Math.sqrt(variance / (histories - 1.0)) / mean;
+    double deviation = Math.sqrt(second / histories / (histories - 1)) / mean;
     double t = Level.student(errorRate, restsOn());
-    double skewness = third / (variance * Math.sqrt(variance)) / Math.sqrt((double) histories);
+    double skewness = third / (second * Math.sqrt(second)); // of the mean, not of one history
     double factor = StrictMath.exp(t * deviation);
     double low = Math.min(1 / factor, 1 - deviation * cubic(t, skewness));
     double high = Math.max(factor, 1 - deviation * cubic(-t, skewness));
@@ -59,7 +82,7 @@ final class SkewedMean {
     return new Estimate(mean, mean * Math.max(errorRate / 2, Math.min(1, low)), mean * high, true);
   }
 
-  /** Hall's inverse transformation; skewness over the root of the number of histories. */
+  /** Hall's inverse transformation, by the skewness of the mean. */
   private static double cubic(double t, double skewness) {
     if (Math.abs(skewness) < 1e-9) {
       return t;

@@ -4,6 +4,10 @@ package lastcopy.interval;
  * A tally of amounts times likelihood ratios, from histories that were biased towards losses: the
  * mean over all histories is an unbiased estimate however they were biased.
  *
+ * <p>Histories may come from several biases by turns, each a stratum with a share of the histories
+ * that is fixed beforehand. What differs between the means of strata is then no luck, and is left
+ * out of the variance (Cochran, Sampling Techniques, 3rd ed. 1977, 5.3-5.6).
+ *
  * <p>Only histories with some of the amount are added one by one. Tallies of chunks are merged in
  * the order of the chunks, which gives the same sums for any number of threads.
  */
@@ -27,49 +31,83 @@ public final class WeightedTally {
   // Standard errors of the variance that are added to it where it says how many histories it takes.
   private static final double ALLOWANCE = 3;
 
-  private long histories;
+  private final SumsOfPowers[] strata;
   private long nonZero;
   private double largest;
-  private final double[] powers = new double[5];
+
+  /** Nothing seen yet, of histories of one kind. */
+  public WeightedTally() {
+    this(1);
+  }
+
+  /**
+   * Nothing seen yet.
+   *
+   * @param strata how many biases histories come from, at least 1
+   */
+  public WeightedTally(int strata) {
+    this.strata = new SumsOfPowers[strata];
+    for (int s = 0; s < strata; s++) {
+      this.strata[s] = new SumsOfPowers();
+    }
+  }
+
+  /** Adds the weighted amount of a history of the first stratum, as {@link #add(int, double)}. */
+  public void add(double amount) {
+    add(0, amount);
+  }
 
   /**
    * Adds the weighted amount of one history that has some; the history itself is counted by {@link
    * #addHistories}.
    *
+   * @param stratum that it came from, from 0
    * @param amount times weight, above 0 and finite
    * @throws IllegalArgumentException if it is not
    */
-  public void add(double amount) {
+  public void add(int stratum, double amount) {
     if (!(amount > 0 && amount < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("amount must be above 0 and finite: " + amount);
     }
     nonZero++;
     largest = Math.max(largest, amount);
-    double power = 1;
-    for (int k = 1; k < powers.length; k++) {
-      power *= amount;
-      powers[k] += power;
-    }
+    strata[stratum].add(amount);
   }
 
-  /** Adds to the number of histories, those with an amount and those without. */
+  /** Adds to the number of histories of the first stratum, with an amount or without. */
   public void addHistories(long count) {
-    histories += count;
+    addHistories(0, count);
   }
 
-  /** Adds all that another tally has seen. */
+  /** Adds to the number of histories of a stratum, those with an amount and those without. */
+  public void addHistories(int stratum, long count) {
+    strata[stratum].addHistories(count);
+  }
+
+  /** Adds all that another tally of as many strata has seen. */
   public void merge(WeightedTally other) {
-    histories += other.histories;
     nonZero += other.nonZero;
     largest = Math.max(largest, other.largest);
-    for (int k = 1; k < powers.length; k++) {
-      powers[k] += other.powers[k];
+    for (int s = 0; s < strata.length; s++) {
+      strata[s].merge(other.strata[s]);
     }
   }
 
   /** The number of histories. */
   public long histories() {
-    return histories;
+    long sum = 0;
+    for (SumsOfPowers stratum : strata) {
+      sum += stratum.histories();
+    }
+    return sum;
+  }
+
+  private double sum(int power) {
+    double sum = 0;
+    for (SumsOfPowers stratum : strata) {
+      sum += stratum.sum(power);
+    }
+    return sum;
   }
 
   /** The number of histories with some of the amount. */
@@ -79,34 +117,32 @@ public final class WeightedTally {
 
   /** The sum of the weighted amounts. */
   public double sum() {
-    return powers[1];
+    return sum(1);
   }
 
   /** The sum of their squares. */
   public double sumSquares() {
-    return powers[2];
+    return sum(2);
   }
 
   /** The mean over all histories. */
   public double mean() {
-    return powers[1] / histories;
+    return sum(1) / histories();
   }
 
   /** Effective number of amounts, (Σx)²/Σx² (Kish, Survey Sampling, 1965); 0 if there are none. */
   public double effective() {
-    return nonZero == 0 ? 0 : powers[1] * (powers[1] / powers[2]);
+    return nonZero == 0 ? 0 : sum(1) * (sum(1) / sum(2));
   }
 
   /** The largest amount's share of their sum; 1 if there are none. */
   public double largestShare() {
-    return nonZero == 0 ? 1 : largest / powers[1];
+    return nonZero == 0 ? 1 : largest / sum(1);
   }
 
   /** Relative variance of one history: with N of them the mean has the N-th part. */
   public double relativeVariance() {
-    return nonZero == 0
-        ? Double.POSITIVE_INFINITY
-        : Math.max(0, powers[2] * histories / (powers[1] * powers[1]) - 1);
+    return nonZero == 0 ? Double.POSITIVE_INFINITY : Math.max(0, skewed().relativeVariance());
   }
 
   /**
@@ -141,7 +177,7 @@ public final class WeightedTally {
   private boolean trusted(double least, double leastBehindVariance) {
     return effective() >= least
         && largestShare() <= LARGEST_SHARE
-        && powers[2] * (powers[2] / powers[4]) >= leastBehindVariance;
+        && sum(2) * (sum(2) / sum(4)) >= leastBehindVariance;
   }
 
   /**
@@ -174,6 +210,6 @@ public final class WeightedTally {
   }
 
   private SkewedMean skewed() {
-    return new SkewedMean(histories, powers);
+    return SkewedMean.of(strata);
   }
 }

@@ -170,6 +170,67 @@ class WeightedTallyTest {
     check(1_000, losses, spread);
   }
 
+  /**
+   * Two strata of equal shares, each history with its stratum's amount or none, by a fair coin: the
+   * variance of a stratified mean (Cochran, Sampling Techniques, 3rd ed. 1977, 5.3) is the mean of
+   * the variances within, (1/4 + 9/4)/2 = 5/4, and the square of the mean 1; pooled it is 3/2. Both
+   * by hand. Red if strata are pooled.
+   */
+  @Test
+  void whatDiffersBetweenStrataIsNoLuck() {
+    WeightedTally tally = new WeightedTally(2);
+    for (int i = 0; i < 1_000; i++) {
+      tally.add(0, 1);
+      tally.add(1, 3);
+    }
+    tally.addHistories(0, 2_000);
+    tally.addHistories(1, 2_000);
+    assertThat(tally.mean()).isEqualTo(1);
+    assertThat(tally.relativeVariance()).isCloseTo(1.25, within(1e-12));
+    Estimate estimate = tally.estimate(0.95, 10);
+    double halfWidth = 1.959964 * Math.sqrt(1.25 / 4_000);
+    assertThat((estimate.high() - estimate.low()) / 2).isCloseTo(halfWidth, within(0.001));
+  }
+
+  /** A stratum of a few histories has no variance worth the name: then there is only one. */
+  @Test
+  void tinyStrataAreTakenAsOne() {
+    WeightedTally strata = new WeightedTally(2);
+    WeightedTally one = new WeightedTally();
+    for (int i = 0; i < 60; i++) {
+      strata.add(i < 20 ? 0 : 1, 1 + i % 7);
+      one.add(1 + i % 7);
+    }
+    strata.addHistories(0, 29);
+    strata.addHistories(1, 200);
+    one.addHistories(229);
+    assertThat(strata.relativeVariance()).isCloseTo(one.relativeVariance(), within(1e-12));
+  }
+
+  /**
+   * Eight strata whose means differ from 1 to 8 and of which each history has its amount by a fair
+   * coin: intervals of 95 % hold the mean, 2.25, in 95 % of 20,000 seeds, between 94.3 and 96 (alarm
+   * rate below 1e-6). Pooled they would hold it in 98.6 %.
+   */
+  @Test
+  void intervalsOfStrataAreNotTooWide() {
+    int held = 0;
+    for (long seed = 1; seed <= 20_000; seed++) {
+      UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
+      WeightedTally tally = new WeightedTally(8);
+      for (int s = 0; s < 8; s++) {
+        int losses = Long.bitCount(random.nextLong());
+        for (int i = 0; i < losses; i++) {
+          tally.add(s, s + 1.0);
+        }
+        tally.addHistories(s, 64);
+      }
+      Estimate estimate = tally.estimate(0.95, 10);
+      held += estimate.low() <= 2.25 && 2.25 <= estimate.high() ? 1 : 0;
+    }
+    assertThat(held).isBetween(18_860, 19_200);
+  }
+
   private static void check(int seeds, int losses, double spread) {
     int wrong = 0;
     double truth = 0.01 * Math.exp(spread * spread / 2);

@@ -46,12 +46,16 @@ public final class Exceedance {
   }
 
   private static final class Cell {
-    final WeightedTally tally = new WeightedTally();
+    final WeightedTally tally;
     double least = Double.POSITIVE_INFINITY;
     double most;
 
-    void add(double amount, double weight) {
-      tally.add(weight);
+    Cell(int strata) {
+      tally = new WeightedTally(strata);
+    }
+
+    void add(double amount, int stratum, double weight) {
+      tally.add(stratum, weight);
       least = Math.min(least, amount);
       most = Math.max(most, amount);
     }
@@ -68,41 +72,57 @@ public final class Exceedance {
 
   private final double[] rows;
   private final NavigableMap<Long, Cell> cells = new TreeMap<>();
-  private double[] waiting = new double[16]; // amounts and weights by turns, not yet in cells
+  private double[] waiting = new double[3 * 8]; // amount, stratum, weight; not yet in cells
   private int filled;
-  private long histories;
+  private final long[] histories;
 
-  /** Nothing lost yet; {@code rows} are given, and rise. */
-  public Exceedance(double[] rows) {
+  /** Nothing lost yet; {@code rows} are given, and rise; histories are of so many strata. */
+  public Exceedance(double[] rows, int strata) {
     this.rows = rows;
+    histories = new long[strata];
   }
 
   /** Adds a history that lost so much, above 0; histories are counted by {@link #addHistories}. */
-  public void add(double amount, double weight) {
+  public void add(double amount, int stratum, double weight) {
     if (filled == waiting.length) {
       waiting = Arrays.copyOf(waiting, 2 * filled);
     }
     waiting[filled++] = amount;
+    waiting[filled++] = stratum;
     waiting[filled++] = weight;
   }
 
-  public void addHistories(long count) {
-    histories += count;
+  public void addHistories(int stratum, long count) {
+    histories[stratum] += count;
   }
 
   /** Adds all that a chunk has seen. */
   public void merge(Exceedance chunk) {
-    chunk.cells.forEach((key, cell) -> cells.computeIfAbsent(key, k -> new Cell()).merge(cell));
+    chunk.cells.forEach((key, cell) -> cells.computeIfAbsent(key, this::cell).merge(cell));
     sort(chunk);
-    histories += chunk.histories;
+    Arrays.setAll(histories, s -> histories[s] + chunk.histories[s]);
   }
 
   private void sort(Exceedance from) {
-    for (int i = 0; i < from.filled; i += 2) {
+    for (int i = 0; i < from.filled; i += 3) {
       double amount = rounded(from.waiting[i]);
-      cells.computeIfAbsent(key(amount), k -> new Cell()).add(amount, from.waiting[i + 1]);
+      int stratum = (int) from.waiting[i + 1];
+      cells.computeIfAbsent(key(amount), this::cell).add(amount, stratum, from.waiting[i + 2]);
     }
     from.filled = 0;
+  }
+
+  private Cell cell(long key) {
+    return new Cell(histories.length);
+  }
+
+  /** A sum of all histories, and of no cell yet. */
+  private WeightedTally reachedByNone() {
+    WeightedTally none = new WeightedTally(histories.length);
+    for (int s = 0; s < histories.length; s++) {
+      none.addHistories(s, histories[s]);
+    }
+    return none;
   }
 
   private static double rounded(double amount) {
@@ -120,8 +140,7 @@ public final class Exceedance {
   /** What histories add up to that lost at least so much, an amount's whole cell included. */
   public WeightedTally from(double amount) {
     sort(this);
-    WeightedTally sum = new WeightedTally();
-    sum.addHistories(histories);
+    WeightedTally sum = reachedByNone();
     cells.tailMap(key(rounded(amount)), true).values().forEach(cell -> sum.merge(cell.tally));
     return sum;
   }
@@ -136,8 +155,7 @@ public final class Exceedance {
     List<Cell> sorted = new ArrayList<>(cells.values());
     List<Row> all = chosen(sorted, FINEST * any);
     List<Point> points = new ArrayList<>();
-    WeightedTally reached = new WeightedTally();
-    reached.addHistories(histories);
+    WeightedTally reached = reachedByNone();
     int cell = sorted.size();
     for (int i = all.size() - 1; i >= 0; i--) {
       while (cell > all.get(i).firstCell()) {

@@ -46,8 +46,8 @@ public final class LossTally implements Ledger {
   public LossTally(Thresholds thresholds) {
     this.thresholds = thresholds;
     firstLossBy = new long[thresholds.years().length];
-    bytesReached = new Exceedance(thresholds.bytes());
-    shootsReached = new Exceedance(thresholds.shoots());
+    bytesReached = new Exceedance(thresholds.bytes(), 1);
+    shootsReached = new Exceedance(thresholds.shoots(), 1);
   }
 
   public void begin(long number) {
@@ -107,8 +107,8 @@ public final class LossTally implements Ledger {
     for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
       firstLossBy[i]++;
     }
-    bytesReached.add(now.bytes, 1);
-    shootsReached.add(now.shoots, 1);
+    bytesReached.add(now.bytes, 0, 1);
+    shootsReached.add(now.shoots, 0, 1);
     return true;
   }
 

@@ -50,15 +50,20 @@ public final class Mixture {
     return biases[index];
   }
 
-  /** The bias under which a history is simulated. */
-  Bias bias(long number) {
+  /** How many parts it has, each with a share of any row of histories. */
+  int parts() {
+    return biases.length;
+  }
+
+  /** The part under which a history is simulated. */
+  int partOf(long number) {
     double place = ((number * GOLDEN) >>> 11) * 0x1p-53;
     int j = 0;
     while (j < biases.length - 1 && place >= parts.get(j).share()) {
       place -= parts.get(j).share();
       j++;
     }
-    return biases[j];
+    return j;
   }
 
   /**

@@ -176,7 +176,7 @@ public final class RareRun {
 
   /** Histories under a seed of their own, counted as far as is asked. */
   private final class Stage {
-    final RareTally tally = new RareTally(plain.thresholds);
+    final RareTally tally;
     final OrderedChunks<RareTally> chunks;
     final Workers crew;
     private final Watch watch;
@@ -189,6 +189,7 @@ public final class RareRun {
         ExecutorService threads,
         Watch watch,
         BooleanSupplier givesWay) {
+      tally = new RareTally(plain.thresholds, tuned.mixture().parts());
       this.watch = watch;
       this.givesWay = givesWay;
       crew = crew(seed, threads, watch::givesUp);

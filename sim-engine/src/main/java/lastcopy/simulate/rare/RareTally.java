@@ -1,5 +1,6 @@
 package lastcopy.simulate.rare;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 import lastcopy.history.Cause;
@@ -19,12 +20,12 @@ import lastcopy.simulate.count.Thresholds;
  */
 public final class RareTally extends LossLedger {
 
-  public final WeightedTally any = new WeightedTally();
-  final WeightedTally everything = new WeightedTally();
-  final WeightedTally events = new WeightedTally();
-  final WeightedTally bytes = new WeightedTally();
-  final WeightedTally shoots = new WeightedTally();
-  final WeightedTally hits = new WeightedTally();
+  public final WeightedTally any;
+  final WeightedTally everything;
+  final WeightedTally events;
+  final WeightedTally bytes;
+  final WeightedTally shoots;
+  final WeightedTally hits;
   final WeightedTally[] firstLossBy;
   final Exceedance bytesReached;
   final Exceedance shootsReached;
@@ -42,39 +43,56 @@ public final class RareTally extends LossLedger {
   private final Thresholds thresholds;
   private Biasable histories;
   private Mixture mixture;
+  private int part;
   private final LossesNow now = new LossesNow();
 
-  RareTally(Thresholds thresholds) {
+  /**
+   * Nothing counted yet.
+   *
+   * @param parts of the mixture, each a stratum
+   */
+  RareTally(Thresholds thresholds, int parts) {
     this.thresholds = thresholds;
-    firstLossBy = rows(thresholds.years().length);
-    bytesReached = new Exceedance(thresholds.bytes());
-    shootsReached = new Exceedance(thresholds.shoots());
+    WeightedTally[] figures = rows(6, parts);
+    any = figures[0];
+    everything = figures[1];
+    events = figures[2];
+    bytes = figures[3];
+    shoots = figures[4];
+    hits = figures[5];
+    firstLossBy = rows(thresholds.years().length, parts);
+    bytesReached = new Exceedance(thresholds.bytes(), parts);
+    shootsReached = new Exceedance(thresholds.shoots(), parts);
   }
 
-  private static WeightedTally[] rows(int count) {
+  private static WeightedTally[] rows(int count, int parts) {
     WeightedTally[] rows = new WeightedTally[count];
-    for (int i = 0; i < count; i++) {
-      rows[i] = new WeightedTally();
-    }
+    Arrays.setAll(rows, i -> new WeightedTally(parts));
     return rows;
   }
 
   /** Simulates histories under a mixture and counts them. */
   static RareTally of(
       Biasable histories, Mixture mixture, Thresholds thresholds, long first, int count) {
-    RareTally tally = new RareTally(thresholds);
+    RareTally tally = new RareTally(thresholds, mixture.parts());
     tally.channels = new Channels(histories.channels());
     tally.histories = histories;
     tally.mixture = mixture;
+    int[] ofPart = new int[mixture.parts()];
     for (int i = 0; i < count; i++) {
       tally.now.clear();
-      histories.simulate(first + i, mixture.bias(first + i), tally);
+      tally.part = mixture.partOf(first + i);
+      histories.simulate(first + i, mixture.part(tally.part), tally);
+      ofPart[tally.part]++;
       if (tally.now.events > 0) {
         tally.end(mixture.weight(histories));
       }
       tally.channels.endHistory();
     }
-    tally.addHistories(count);
+    for (int part = 0; part < ofPart.length; part++) {
+      tally.addHistories(part, ofPart[part]);
+    }
+    tally.channels.addHistories(count);
     return tally;
   }
 
@@ -106,32 +124,31 @@ public final class RareTally extends LossLedger {
   }
 
   private void add(double weight) {
-    any.add(weight);
+    any.add(part, weight);
     largest.raiseTo(now);
     if (now.everything) {
-      everything.add(weight);
+      everything.add(part, weight);
     }
-    events.add(weight * now.events);
-    bytes.add(weight * now.bytes);
-    shoots.add(weight * now.shoots);
-    hits.add(weight * now.hits);
+    events.add(part, weight * now.events);
+    bytes.add(part, weight * now.bytes);
+    shoots.add(part, weight * now.shoots);
+    hits.add(part, weight * now.hits);
     for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
-      firstLossBy[i].add(weight);
+      firstLossBy[i].add(part, weight);
     }
-    bytesReached.add(now.bytes, weight);
-    shootsReached.add(now.shoots, weight);
+    bytesReached.add(now.bytes, part, weight);
+    shootsReached.add(now.shoots, part, weight);
   }
 
-  private void addHistories(int count) {
-    channels.addHistories(count);
+  private void addHistories(int of, int count) {
     for (WeightedTally one : new WeightedTally[] {any, everything, events, bytes, shoots, hits}) {
-      one.addHistories(count);
+      one.addHistories(of, count);
     }
     for (WeightedTally row : firstLossBy) {
-      row.addHistories(count);
+      row.addHistories(of, count);
     }
-    bytesReached.addHistories(count);
-    shootsReached.addHistories(count);
+    bytesReached.addHistories(of, count);
+    shootsReached.addHistories(of, count);
   }
 
   void merge(RareTally chunk) {

@@ -34,7 +34,7 @@ final class TuningRound extends LossLedger {
   TuningRound simulate(Biasable histories, Mixture mixture, long first, int count) {
     for (long number = first; number < first + count; number++) {
       now.clear();
-      histories.simulate(number, mixture.bias(number), this);
+      histories.simulate(number, mixture.part(mixture.partOf(number)), this);
       if (now.events > 0) {
         learn(mixture.weight(histories), histories);
       }

@@ -44,15 +44,15 @@ class ExceedanceTest {
   }
 
   private static List<Point> points(double[] amounts, DoubleUnaryOperator weight, int chunks) {
-    Exceedance all = new Exceedance(ROWS);
+    Exceedance all = new Exceedance(ROWS, 1);
     double any = 0;
     for (int c = 0; c < chunks; c++) {
-      Exceedance chunk = new Exceedance(ROWS);
+      Exceedance chunk = new Exceedance(ROWS, 1);
       for (int i = c * amounts.length / chunks; i < (c + 1) * amounts.length / chunks; i++) {
-        chunk.add(amounts[i], weight.applyAsDouble(amounts[i]));
+        chunk.add(amounts[i], 0, weight.applyAsDouble(amounts[i]));
         any += weight.applyAsDouble(amounts[i]);
       }
-      chunk.addHistories(2L * amounts.length / chunks);
+      chunk.addHistories(0, 2L * amounts.length / chunks);
       all.merge(chunk);
     }
     return all.points(any, (at, reached) -> exact(reached));

@@ -153,7 +153,7 @@ class RareChainsTest {
     int seen = 0;
     for (int number = 0; number < 2_000; number++) {
       losses.clear();
-      histories.simulate(number, mixture.bias(number), onlyLosses(losses));
+      histories.simulate(number, mixture.part(mixture.partOf(number)), onlyLosses(losses));
       for (Loss loss : losses) {
         double same = mixture.weight(histories);
         assertThat(loss.weight()).isCloseTo(same, withinPercentage(1e-6));
