@@ -7,10 +7,11 @@ package lastcopy.interval;
  * <p>Histories may come from several strata (Cochran, Sampling Techniques, 3rd ed. 1977, 5.3): the
  * cumulants of the mean are then the sums of those within strata.
  *
- * <p>Its interval is, at each end, the wider of two. One takes ln(mean) as normal (delta method);
- * the other corrects for skewness (the cubic transformation of Hall, JRSS B 54 (1992) 221-228).
- * Both with Student's quantile at (Σx²)²/Σx⁴ degrees of freedom, about the mean: how many amounts
- * the variance itself rests on, so that heavy tails widen them.
+ * <p>Its interval corrects for skewness (the cubic transformation of Hall, JRSS B 54 (1992)
+ * 221-228); the high end is at least that at which ln(mean) is normal (delta method), since heavy
+ * amounts may not have been seen yet. Both with Student's quantile at (Σx²)²/Σx⁴ degrees of
+ * freedom, about the mean: how many amounts the variance itself rests on, so that heavy tails widen
+ * it.
  */
 final class SkewedMean {
 
@@ -75,9 +76,8 @@ final class SkewedMean {
     double deviation = Math.sqrt(second / histories / (histories - 1)) / mean;
     double t = Level.student(errorRate, restsOn());
     double skewness = third / (second * Math.sqrt(second)); // of the mean, not of one history
-    double factor = StrictMath.exp(t * deviation);
-    double low = Math.min(1 / factor, 1 - deviation * cubic(t, skewness));
-    double high = Math.max(factor, 1 - deviation * cubic(-t, skewness));
+    double low = 1 - deviation * cubic(t, skewness);
+    double high = Math.max(StrictMath.exp(t * deviation), 1 - deviation * cubic(-t, skewness));
     // Markov's bound is never the tighter one by luck: it keeps a low end above 0.
     return new Estimate(mean, mean * Math.max(errorRate / 2, Math.min(1, low)), mean * high, true);
   }
