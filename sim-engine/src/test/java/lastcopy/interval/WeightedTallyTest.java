@@ -209,8 +209,8 @@ class WeightedTallyTest {
 
   /**
    * Eight strata whose means differ from 1 to 8 and of which each history has its amount by a fair
-   * coin: intervals of 95 % hold the mean, 2.25, in 95 % of 20,000 seeds, between 94.3 and 96 (alarm
-   * rate below 1e-6). Pooled they would hold it in 98.6 %.
+   * coin: intervals of 95 % hold the mean, 2.25, in 95 % of 20,000 seeds, between 94.3 and 96
+   * (alarm rate below 1e-6). Pooled they would hold it in 98.6 %.
    */
   @Test
   void intervalsOfStrataAreNotTooWide() {

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import lastcopy.exact.MarkovChain;
+import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
@@ -95,7 +96,7 @@ class StoppingTest {
     scores.forEach((figure, score) -> score.check(figure + " at " + precision, seeds));
   }
 
-  private static Estimate at(List<LayoutResult.Point> points, double amount) {
+  private static Estimate at(List<Point> points, double amount) {
     return points.stream().filter(p -> p.at() == amount).findFirst().orElseThrow().chance();
   }
 
