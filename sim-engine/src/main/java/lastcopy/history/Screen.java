@@ -33,6 +33,9 @@ final class Screen {
 
   private final boolean anyAtDesk;
 
+  /** Whether the working copy starts empty: its first fill meets what other copies hide. */
+  private final boolean fillsFirst;
+
   private final long[] firstKey;
 
   private final double[] firstLimit;
@@ -54,6 +57,7 @@ final class Screen {
   Screen(Plan plan, Draws draws, UndisturbedCourse course, Runnable step) {
     this.plan = plan;
     this.draws = draws;
+    fillsFirst = !plan.copy[0].startsFull();
     limit = limits();
     lanes = new HistoryLanes(draws);
     RepairTimes times = new RepairTimes(plan, draws);
@@ -133,6 +137,9 @@ final class Screen {
    * @param number its number
    */
   boolean nothingIsLost(long number) {
+    if (fillsFirst) {
+      return false;
+    }
     if (!lanes.holds(number)) {
       lanes.moveTo(number);
       decide();

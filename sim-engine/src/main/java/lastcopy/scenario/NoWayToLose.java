@@ -16,12 +16,18 @@ public final class NoWayToLose {
   /** Whether no footage of a layout can be lost by the horizon. */
   public static boolean in(Studio studio, Layout layout) {
     Copy working = layout.workingCopy();
-    return isQuiet(studio.desk())
+    return holdsAllFromTheStart(studio, working)
+        && isQuiet(studio.desk())
         && working.place().mishaps().stream()
             .allMatch(mishap -> !mishap.rate().strikes() || mishap.takes() == 0)
         && working.box().filter(box -> box.rate().strikes()).isEmpty()
         && working.spoils().filter(spoils -> spoils.rate().strikes()).isEmpty()
         && lasts(working.medium(), studio.horizonHours());
+  }
+
+  /** Until a first fill is done, footage is on other copies alone, and what they hide is met. */
+  private static boolean holdsAllFromTheStart(Studio studio, Copy working) {
+    return working.startsFull() || studio.footage().onHandBytes() == 0;
   }
 
   private static boolean isQuiet(Desk desk) {

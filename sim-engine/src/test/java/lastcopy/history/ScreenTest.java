@@ -8,6 +8,7 @@ import lastcopy.scenario.Studio;
 import lastcopy.simulate.DriveSets;
 import lastcopy.simulate.SparedWork;
 import lastcopy.simulate.TwoCopies;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -120,5 +121,24 @@ class ScreenTest {
   void passesWhatSparesTheWorkingCopy(String kind, Happening.Kind happens, int atLeast) {
     look(SparedWork.studio(kind), false);
     assertThat(ofPassed.of(happens)).as("of them in which it happens").isGreaterThan(atLeast);
+  }
+
+  /** Nothing need fail for a loss: a first fill meets what the other copy hides, and may be cut. */
+  @Test
+  void aFirstFillLosesWhatItCannotRead() {
+    Studio studio = SparedWork.studio("first fill");
+    Plan plan = Plan.of(studio, studio.layouts().get(0));
+    History history = new History(studio, studio.layouts().get(0), SEED);
+    Screen screen = new Screen(plan, new Draws(SEED), history.course(), () -> {});
+    int lost = 0;
+    for (int k = 0; k < HISTORIES; k++) {
+      Count count = new Count();
+      history.tell(k, count);
+      if (count.of(Happening.Kind.LOST) > 0) {
+        lost++;
+        assertThat(screen.nothingIsLost(k)).as("history %s, with a loss, passes", k).isFalse();
+      }
+    }
+    assertThat(lost).isGreaterThan(50);
   }
 }

@@ -25,7 +25,11 @@ class NoWayToLoseTest {
   private static final double YEAR = Units.HOURS_PER_YEAR;
 
   private static Studio studio(Desk desk, CopyMaker main) {
-    CopyMaker far = CopyMaker.single("far", new Exponential(YEAR)).nightly("main", 2, 5e6);
+    return studio(desk, main, CopyMaker.single("far", new Exponential(YEAR)));
+  }
+
+  private static Studio studio(Desk desk, CopyMaker main, CopyMaker other) {
+    CopyMaker far = other.nightly("main", 2, 5e6).restores(5e6);
     return Studios.at(
         desk, 3 * YEAR, Studios.shooting(1e12, 168, 1e11, 0), Studios.layout("a", main, far));
   }
@@ -69,8 +73,13 @@ class NoWayToLoseTest {
         studio(Desk.QUIET, safe().spoils(new Rate(1e-4))),
         studio(Desk.QUIET, CopyMaker.service("main", new Rate(1e-4))),
         studio(Desk.QUIET, CopyMaker.single("main", new Weibull(2, YEAR, 2 * YEAR))),
+        studio(Desk.QUIET, CopyMaker.single("main", new Fixed(4 * YEAR)).aged(new Fixed(2 * YEAR))),
+        // What only the other copy holds until the first fill is done: 1 TB, 8e12 bits, 56 hours.
+        studio(Desk.QUIET, safe().startsEmpty()),
         studio(
-            Desk.QUIET, CopyMaker.single("main", new Fixed(4 * YEAR)).aged(new Fixed(2 * YEAR))));
+            Desk.QUIET,
+            safe().startsEmpty(),
+            CopyMaker.single("far", new Never()).readErrors(1e-14)));
   }
 
   @ParameterizedTest

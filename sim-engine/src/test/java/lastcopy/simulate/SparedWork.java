@@ -71,6 +71,10 @@ public final class SparedWork {
                   .arrival(new Fixed(1_500))
                   .readErrors(1e-14)
                   .make();
+      case "first fill" -> {
+        both[0] = CopyMaker.single("main", new Exponential(100_000)).startsEmpty().make();
+        both[1] = far.readErrors(1e-14).make();
+      }
       case "batch", "shelf" -> both[1] = set(both[1], kind.equals("batch"));
       default -> throw new IllegalArgumentException(kind);
     }
