@@ -11,9 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import lastcopy.cli.compare.CsvResult;
 import lastcopy.cli.compare.JsonResult;
+import lastcopy.cli.compare.Remarks;
 import lastcopy.cli.inspect.InspectJson;
 import lastcopy.cli.inspect.InspectText;
 import lastcopy.outlook.Omission;
@@ -103,7 +105,9 @@ class DistinctFiguresTest {
   private static String json() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     List<Omission> omitted = List.of(new Omission(Omission.Kind.SPOILS, List.of("far")));
-    JsonResult.write(Distinct.comparison(), omitted, out);
+    Map<String, List<String>> assumed =
+        Map.of("first", List.of("of first"), "second", List.of("one of second", "two of second"));
+    JsonResult.write(Distinct.comparison(), new Remarks(omitted, assumed, List.of()), out);
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -229,14 +229,32 @@ class ProgramTest {
   void progressShowsAfterASecondOnATerminalAndClearsItself() {
     long[] now = {0};
     TerminalProgress progress =
-        new TerminalProgress(stream(err), true, new Interruption(), () -> now[0]);
+        new TerminalProgress(stream(err), true, new Interruption(), this::title, () -> now[0]);
     progress.merged("mirror", 100, 0.5, 0.1);
     assertThat(text(err)).isEmpty();
     now[0] = 1_100_000_000L;
     progress.merged("mirror", 12_000, 0.051, 0.42);
-    assertThat(text(err)).contains("42 %  mirror: 12,000 histories, known to 5.1 %, 2 s left");
+    assertThat(text(err)).contains("42 %  Two drives: 12,000 histories, known to 5.1 %, 2 s left");
     progress.end();
     assertThat(text(err)).endsWith(" ".repeat(79) + "\r");
+  }
+
+  private String title(String layout) {
+    return layout.equals("mirror")
+        ? "Two drives"
+        : "A drive, a copy in the other house and a service";
+  }
+
+  /** However long a title is, how far the run is stays on the line. */
+  @Test
+  void aLongTitleLeavesRoomForTheRest() {
+    long[] now = {0};
+    TerminalProgress progress =
+        new TerminalProgress(stream(err), true, new Interruption(), this::title, () -> now[0]);
+    now[0] = 1_100_000_000L;
+    progress.merged("three", 12_000_000, 0.051, 0.42);
+    assertThat(text(err))
+        .contains("42 %  A drive, a copy in th...: 12,000,000 histories, known to 5.1 %, 2 s left");
   }
 
   private int run(String... args) {

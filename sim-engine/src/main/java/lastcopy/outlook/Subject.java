@@ -106,8 +106,9 @@ record Subject(
   }
 
   static String percent(double share) {
-    String form =
-        share < 0.000995 && share > 0 ? "%.2g %%" : share < 0.0995 ? "%.1f %%" : "%.0f %%";
-    return String.format(Locale.ROOT, form, 100 * share);
+    if (share < 0.000995 && share > 0) {
+      return new BigDecimal(100 * share).round(new MathContext(2)).toPlainString() + " %";
+    }
+    return String.format(Locale.ROOT, share < 0.0995 ? "%.1f %%" : "%.0f %%", 100 * share);
   }
 }

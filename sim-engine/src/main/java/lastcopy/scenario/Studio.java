@@ -35,6 +35,15 @@ public record Studio(
     return years * Units.HOURS_PER_YEAR;
   }
 
+  /** The title of a layout by its id; the id itself if there is none. */
+  public String titleOf(String layoutId) {
+    return layouts.stream()
+        .filter(layout -> layout.id().equals(layoutId))
+        .map(Layout::title)
+        .findFirst()
+        .orElse(layoutId);
+  }
+
   /** The same studio with one layout only. */
   public Studio withLayout(Layout only) {
     return new Studio(name, years, currency, footage, desk, List.of(only));

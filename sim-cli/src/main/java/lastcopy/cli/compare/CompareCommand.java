@@ -82,7 +82,7 @@ public final class CompareCommand implements Callable<Integer> {
     boolean shown = host.terminal() && !quiet;
     PrintStream err = host.err();
     TerminalProgress progress =
-        new TerminalProgress(err, shown, host.interruption(), System::nanoTime);
+        new TerminalProgress(err, shown, host.interruption(), studio::titleOf, System::nanoTime);
     try {
       return host.engine().run(studio, settings, progress);
     } finally {

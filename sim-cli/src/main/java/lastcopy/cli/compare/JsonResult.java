@@ -14,31 +14,32 @@ import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
-import lastcopy.outlook.Omission;
 
 /** A comparison as JSON, format {@code lastcopy-result/1}; no number is rounded. */
 public final class JsonResult {
 
   private final JsonPage page;
   private final JsonGenerator json;
+  private final Remarks remarks;
 
-  private JsonResult(JsonPage page) {
+  private JsonResult(JsonPage page, Remarks remarks) {
     this.page = page;
+    this.remarks = remarks;
     this.json = page.generator();
   }
 
   /**
    * Writes a comparison and a line end; leaves the stream open.
    *
-   * @param omissions what is not counted because the scenario says nothing about it
+   * @param remarks what is not counted and what is assumed
    * @throws IOException if the stream cannot be written
    */
-  public static void write(Comparison result, List<Omission> omissions, OutputStream out)
+  public static void write(Comparison result, Remarks remarks, OutputStream out)
       throws IOException {
-    JsonPage.write(out, page -> new JsonResult(page).comparison(result, omissions));
+    JsonPage.write(out, page -> new JsonResult(page, remarks).comparison(result));
   }
 
-  private void comparison(Comparison result, List<Omission> omissions) throws IOException {
+  private void comparison(Comparison result) throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "lastcopy-result/1");
     json.writeStringField("scenario", result.studio());
@@ -46,7 +47,7 @@ public final class JsonResult {
     json.writeNumberField("seed", result.seed());
     number("confidence", result.confidence());
     json.writeBooleanField("finished", result.finished());
-    page.omissions(omissions);
+    page.omissions(remarks.omissions());
     json.writeArrayFieldStart("layouts");
     for (LayoutResult layout : result.layouts()) {
       layout(layout);
@@ -72,6 +73,7 @@ public final class JsonResult {
     json.writeBooleanField("trusted", layout.trusted());
     sentences("doubts", layout.doubts());
     sentences("notes", layout.notes());
+    sentences("assumed", remarks.assumed(layout.id()));
     chancesAndMeans(layout);
     points("curve", "years", layout.curve());
     points("exceedance", "bytes", layout.exceedanceBytes());

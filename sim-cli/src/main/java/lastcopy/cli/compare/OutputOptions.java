@@ -84,7 +84,7 @@ final class OutputOptions {
                 host,
                 Optional.of(scenario),
                 onlyJson() ? "" : TextReport.of(result, remarks, details),
-                out -> JsonResult.write(result, remarks.omissions(), out)));
+                out -> JsonResult.write(result, remarks, out)));
     if (csv != null) {
       written.addAll(CsvResult.write(result, csv));
     }

@@ -21,10 +21,11 @@ import lastcopy.scenario.Studio;
  * @param assumptions by the id of each layout, what its figures take for granted, if anything
  * @param warnings sentences for the end of the report
  */
-record Remarks(
-    List<Omission> omissions, Map<String, Optional<String>> assumptions, List<String> warnings) {
+public record Remarks(
+    List<Omission> omissions, Map<String, List<String>> assumptions, List<String> warnings) {
 
-  Remarks {
+  /** Copies the lists. */
+  public Remarks {
     omissions = List.copyOf(omissions);
     assumptions = Map.copyOf(assumptions);
     warnings = List.copyOf(warnings);
@@ -38,12 +39,12 @@ record Remarks(
     return new Remarks(Omissions.of(studio), assumptions(studio), warnings);
   }
 
-  private static Map<String, Optional<String>> assumptions(Studio studio) {
+  private static Map<String, List<String>> assumptions(Studio studio) {
     return studio.layouts().stream()
         .collect(
             Collectors.toMap(
                 Layout::id,
-                layout -> OmissionWords.assumption(Omissions.of(studio.withLayout(layout)))));
+                layout -> OmissionWords.assumptions(Omissions.of(studio.withLayout(layout)))));
   }
 
   /** The same with one more warning. */
@@ -55,12 +56,23 @@ record Remarks(
 
   /** What the figures of a layout take for granted, if anything. */
   Optional<String> assumption(String layout) {
-    return assumptions.getOrDefault(layout, Optional.empty());
+    return sentence(assumed(layout));
+  }
+
+  /** The same in parts, such as {@code a deletion is seen at once}. */
+  List<String> assumed(String layout) {
+    return assumptions.getOrDefault(layout, List.of());
+  }
+
+  private static Optional<String> sentence(List<String> assumed) {
+    return assumed.isEmpty()
+        ? Optional.empty()
+        : Optional.of("assumes that " + String.join(", and that ", assumed));
   }
 
   /** The same of each of several layouts, if they are alike in it. */
   Optional<String> assumptionOfAll() {
     boolean alike = assumptions.size() > 1 && Set.copyOf(assumptions.values()).size() == 1;
-    return alike ? assumptions.values().iterator().next() : Optional.empty();
+    return alike ? sentence(assumptions.values().iterator().next()) : Optional.empty();
   }
 }

@@ -112,7 +112,7 @@ final class TextFooter {
                     String.format(
                         Locale.ROOT,
                         "%s (an effective number of %,.0f losing histories, the heaviest with"
-                            + " %.2g %% of the weight)",
+                            + " %.1f %% of the weight)",
                         layout.id(),
                         layout.effectiveHistories(),
                         100 * layout.largestWeightShare()))

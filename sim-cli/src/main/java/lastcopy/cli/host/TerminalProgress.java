@@ -3,6 +3,7 @@ package lastcopy.cli.host;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
+import java.util.function.UnaryOperator;
 import lastcopy.experiment.Progress;
 import lastcopy.story.Searching;
 
@@ -12,12 +13,14 @@ public final class TerminalProgress implements Progress, Searching {
   private static final long QUIET_NANOS = 1_000_000_000L;
   private static final long STEP_NANOS = 200_000_000L;
   private static final int WIDTH = 79;
+  private static final int LONGEST_TITLE = 24;
   private static final double LEAST_SHARE = 0.01;
 
   private final PrintStream err;
   private final boolean shown;
   private final Interruption interruption;
   private final LongSupplier nanoTime;
+  private final UnaryOperator<String> titles;
   private final long began;
   private long next;
   private boolean dirty;
@@ -30,13 +33,19 @@ public final class TerminalProgress implements Progress, Searching {
    * Starts the clock.
    *
    * @param shown false to show nothing
+   * @param titles the title of a layout by its id
    * @param nanoTime a clock in nanoseconds
    */
   public TerminalProgress(
-      PrintStream err, boolean shown, Interruption interruption, LongSupplier nanoTime) {
+      PrintStream err,
+      boolean shown,
+      Interruption interruption,
+      UnaryOperator<String> titles,
+      LongSupplier nanoTime) {
     this.err = err;
     this.shown = shown;
     this.interruption = interruption;
+    this.titles = titles;
     this.nanoTime = nanoTime;
     this.began = nanoTime.getAsLong();
     this.next = began + QUIET_NANOS;
@@ -46,7 +55,7 @@ public final class TerminalProgress implements Progress, Searching {
   public synchronized void merged(String layout, long histories, double precision, double share) {
     findSlowest(layout, histories, share);
     if ((slowest.isEmpty() || slowest.equals(layout)) && due()) {
-      show(line(layout, histories, precision, share) + left(share));
+      show(line(titles.apply(layout), histories, precision, share) + left(share));
     }
   }
 
@@ -112,12 +121,19 @@ public final class TerminalProgress implements Progress, Searching {
     err.flush();
   }
 
-  private static String line(String layout, long histories, double precision, double share) {
+  /** A long title gives way to what changes. */
+  private static String cut(String title) {
+    return title.length() <= LONGEST_TITLE
+        ? title
+        : title.substring(0, LONGEST_TITLE - 3).stripTrailing() + "...";
+  }
+
+  private static String line(String title, long histories, double precision, double share) {
     String known =
         Double.isFinite(precision)
             ? String.format(Locale.ROOT, "known to %.1f %%", 100 * precision)
             : "no loss seen yet";
     return String.format(
-        Locale.ROOT, "%3.0f %%  %s: %,d histories, %s", 100 * share, layout, histories, known);
+        Locale.ROOT, "%3.0f %%  %s: %,d histories, %s", 100 * share, cut(title), histories, known);
   }
 }

@@ -60,11 +60,11 @@ public final class OmissionWords {
 
   /**
    * What the figures of a layout take for granted, since the file does not say how long it takes;
-   * empty if it does.
+   * each part of a sentence.
    *
    * @param omissions of a studio with that layout alone
    */
-  public static Optional<String> assumption(List<Omission> omissions) {
+  public static List<String> assumptions(List<Omission> omissions) {
     Map<Kind, String> copies =
         omissions.stream().collect(Collectors.toMap(Omission::kind, OmissionWords::inBrackets));
     List<String> assumed = new ArrayList<>();
@@ -82,9 +82,7 @@ public final class OmissionWords {
       seen.ifPresent(where -> assumed.add("failures are seen at once" + where));
       replaced.ifPresent(where -> assumed.add("what failed is replaced at once" + where));
     }
-    return assumed.isEmpty()
-        ? Optional.empty()
-        : Optional.of("assumes that " + String.join(", and that ", assumed));
+    return assumed;
   }
 
   private static String inBrackets(Omission omission) {

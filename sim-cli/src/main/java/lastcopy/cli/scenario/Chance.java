@@ -1,8 +1,11 @@
 package lastcopy.cli.scenario;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lastcopy.law.Exponential;
 import lastcopy.law.Law;
 import lastcopy.law.Never;
@@ -21,6 +24,9 @@ record Chance(double value, boolean probability) {
   /** Stands in for a mistake. */
   static final Chance STAND_IN = new Chance(0.01, true);
 
+  private static final Pattern SHARE =
+      Pattern.compile("(?:%|percent) ?(?:/|per) ?(month|week|day)");
+
   private static final Map<String, Double> PER_YEAR = new LinkedHashMap<>();
 
   static {
@@ -38,6 +44,17 @@ record Chance(double value, boolean probability) {
     units.put("%/year", Double.NaN);
     return new UnitTable(
         EXAMPLE, units, Map.of("%", "%/year", "/year", "per year", "percent/year", "%/year"));
+  }
+
+  /** What was probably meant, or an empty string. A share of a month is no unit, but a rate. */
+  static String suggest(double number, String unit) {
+    Matcher shorter = SHARE.matcher(unit);
+    if (!shorter.matches()) {
+      return unit.startsWith("%") ? "%/year" : UNITS.suggest(unit);
+    }
+    return BigDecimal.valueOf(number).movePointLeft(2).stripTrailingZeros().toPlainString()
+        + " per "
+        + shorter.group(1);
   }
 
   /** A chance of a number with its unit; empty if the unit is none of a chance. */

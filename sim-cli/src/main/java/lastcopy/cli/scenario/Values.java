@@ -85,7 +85,8 @@ final class Values {
     }
     Optional<Chance> chance = Chance.of(parsed.get().low(), parsed.get().unit());
     if (chance.isEmpty()) {
-      wrongUnit(node, parsed.get().unit(), Chance.UNITS);
+      String unit = parsed.get().unit();
+      wrongUnit(node, unit, Chance.EXAMPLE, Chance.suggest(parsed.get().low(), unit));
       return Chance.STAND_IN;
     }
     return checked(node, parsed.get(), chance.get());
@@ -142,12 +143,16 @@ final class Values {
   }
 
   private double wrongUnit(Node node, String unit, UnitTable units) {
+    return wrongUnit(node, unit, units.example(), units.suggest(unit));
+  }
+
+  private double wrongUnit(Node node, String unit, String example, String near) {
     String found =
         Nodes.describe(node)
             + (unit.isEmpty()
                 ? ", a number without a unit"
                 : " with the unknown unit '" + unit + "'");
-    notes.problem(node, found, units.example(), unit.isEmpty() ? "" : units.suggest(unit));
+    notes.problem(node, found, example, unit.isEmpty() ? "" : near);
     return STAND_IN;
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
+import lastcopy.interval.OneIn;
 import lastcopy.words.ByteUnit;
 
 /** Says that a story is of a biased history, and how unlikely a loss is without the bias. */
@@ -40,12 +41,9 @@ final class BiasedWords {
 
   private static String chance(Estimate chance) {
     return chance.onlyAtMost()
-        ? String.format(Locale.ROOT, "at most %.3g (95 %% sure)", chance.high())
-        : String.format(
-            Locale.ROOT,
-            "%.3g (%.3g to %.3g, 95 %% sure)",
-            chance.value(),
-            chance.low(),
-            chance.high());
+        ? "at most " + OneIn.words(chance.high()) + " (95 % sure)"
+        : OneIn.words(chance.value())
+            + (" (" + OneIn.words(chance.low()) + " to " + OneIn.words(chance.high()))
+            + ", 95 % sure)";
   }
 }

@@ -173,7 +173,11 @@ public final class StoryCommand implements Callable<Integer> {
   private Told choose(Studio studio, Layout layout) {
     TerminalProgress progress =
         new TerminalProgress(
-            host.err(), host.terminal() && !quiet, host.interruption(), System::nanoTime);
+            host.err(),
+            host.terminal() && !quiet,
+            host.interruption(),
+            studio::titleOf,
+            System::nanoTime);
     Stories stories = new Stories(studio, layout, seed);
     UnlikelyLosses unlikely = new UnlikelyLosses(studio, layout, seed);
     stories.giveUpWhen(host.interruption()::asked);

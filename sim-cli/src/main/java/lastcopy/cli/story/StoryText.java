@@ -1,8 +1,10 @@
 package lastcopy.cli.story;
 
 import java.util.Locale;
+import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Spans;
 import lastcopy.cli.output.Wrap;
+import lastcopy.interval.OneIn;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
@@ -91,11 +93,10 @@ final class StoryText {
     StoryEnding ending = new StoryEnding(story, clock);
     if (story.weight() != 1 && Double.isFinite(story.weight())) {
       paragraph(
-          String.format(
-              Locale.ROOT,
-              "It was drawn with failures made likelier on purpose: a plain history like it is"
-                  + " about %.2g times as likely.",
-              story.weight()));
+          "It was drawn with failures made likelier on purpose: a plain history like it is about "
+              + (story.weight() < 1
+                  ? OneIn.many(story.weight()) + " times rarer."
+                  : Numbers.fixed(story.weight(), 1) + " times as likely."));
     }
     paragraph("Each bar is what a copy holds of all footage that there is at that moment.");
     text.append('\n').append(StoryTimeline.of(story, clock, ending.focus(), all)).append('\n');

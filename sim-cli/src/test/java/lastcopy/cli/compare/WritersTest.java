@@ -57,6 +57,7 @@ class WritersTest {
             "trusted",
             "doubts",
             "notes",
+            "assumed",
             "any_loss",
             "everything_lost",
             "loss_events",
@@ -216,7 +217,7 @@ class WritersTest {
         new lastcopy.experiment.Comparison(
             "s", 1, Optional.empty(), 1, 0.95, true, List.of(doubted), List.of());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JsonResult.write(result, List.of(), out);
+    JsonResult.write(result, NOTHING, out);
     JsonNode layout = new ObjectMapper().readTree(out.toByteArray()).at("/layouts/0");
     assertThat(layout.at("/trusted").isBoolean()).isTrue();
     assertThat(layout.at("/trusted").asBoolean()).isFalse();
@@ -321,6 +322,12 @@ class WritersTest {
   }
 
   @Test
+  void jsonSaysOfEachLayoutWhatIsAssumed() throws IOException {
+    assertThat(json().at("/layouts/0/assumed")).isEmpty();
+    assertThat(json().at("/layouts/1/assumed/0").asText()).isEqualTo("a deletion is seen at once");
+  }
+
+  @Test
   void jsonSaysWhatIsNotCounted() throws IOException {
     JsonNode left = json().get("not_counted");
     assertThat(left).hasSize(2);
@@ -330,6 +337,9 @@ class WritersTest {
     assertThat(left.at("/1/title").asText()).isEqualTo("bits that cannot be read (far)");
   }
 
+  private static final Remarks LEFT_OUT =
+      new Remarks(OMITTED, Map.of("mirror", List.of("a deletion is seen at once")), List.of());
+
   private static final Remarks NOTHING = new Remarks(List.of(), Map.of(), List.of());
 
   private static Remarks warning(String sentence) {
@@ -338,7 +348,7 @@ class WritersTest {
 
   private static JsonNode json() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JsonResult.write(SampleComparison.result(true), OMITTED, out);
+    JsonResult.write(SampleComparison.result(true), LEFT_OUT, out);
     return new ObjectMapper().readTree(out.toByteArray());
   }
 

@@ -60,6 +60,28 @@ class ProblemsTest {
         .endsWith(suggestion);
   }
 
+  /** A rate by the month is taken, but not in %: what is suggested is taken and means the same. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          2 % per month       | 0.02 per month
+          2 %/month           | 0.02 per month
+          0.5 percent per day | 0.005 per day
+          3 % / week          | 0.03 per week
+          2 % per yr          | %/year
+          2 per yr            | per year
+          """)
+  void aShareOfAMonthIsNotTakenForARate(String rate, String meant) {
+    assertThat(Texts.problems(Texts.VALID.replace("1 %/year}}}", rate + "}}}")))
+        .singleElement()
+        .asString()
+        .endsWith("Did you mean '" + meant + "'?");
+    String whole = meant.matches("[0-9].*") ? meant : "2 " + meant;
+    assertThat(Texts.problems(Texts.VALID.replace("1 %/year}}}", whole + "}}}"))).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -73,7 +73,8 @@ class StoryCommandTest {
         .contains("at most 59 of 1,000 studios ")
         .contains("--near-miss")
         .contains("told from a biased history")
-        .containsPattern("any footage over [0-9]+ years? is [^ ]+ \\([^ ]+ to [^ ]+, 95 % sure\\)")
+        .containsPattern(
+            "any footage over [0-9]+ years? is 1 in [0-9]+ \\(1 in [0-9]+ to 1 in [0-9]+, 95 % sure\\)")
         .contains("LOST FOR GOOD");
   }
 

@@ -8,6 +8,7 @@ import java.util.function.LongFunction;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
+import lastcopy.interval.OneIn;
 import lastcopy.interval.Proportions;
 import lastcopy.parallel.OrderedChunks;
 import lastcopy.scenario.Layout;
@@ -239,7 +240,7 @@ public final class RareRun {
               Locale.ROOT,
               "Of the %,d simulated histories that lost footage a few decide nearly all of the"
                   + " figure (they say no more than %.0f equal ones would; one alone makes up"
-                  + " %.2g %%), so the true chance may lie far from it.",
+                  + " %.0f %%), so the true chance may lie far from it.",
               tally.any.nonZero(),
               tally.any.effective(),
               100 * tally.any.largestShare()));
@@ -248,10 +249,10 @@ public final class RareRun {
       return Optional.of(
           String.format(
               Locale.ROOT,
-              "Too few of the simulated histories saw that %s; that may add up to %.2g to the"
+              "Too few of the simulated histories saw that %s; that may add up to %s to the"
                   + " chance of a loss.",
               one.channel(tally.channels.missing().get(0)),
-              tally.channels.missed()));
+              OneIn.words(Math.min(1, tally.channels.missed()))));
     }
     Estimate seen = Proportions.of(plain.losses, plain.histories, SURE);
     Estimate weighted = tally.any.estimate(SURE, 1);
