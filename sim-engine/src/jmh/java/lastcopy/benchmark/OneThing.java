@@ -1,7 +1,6 @@
 package lastcopy.benchmark;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.law.ByAge;
 import lastcopy.law.Competing;
@@ -13,12 +12,18 @@ import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.DriveModelBuilder;
+import lastcopy.scenario.DriveSetBuilder;
 import lastcopy.scenario.Feed;
+import lastcopy.scenario.FeedBuilder;
 import lastcopy.scenario.Footage;
+import lastcopy.scenario.FootageBuilder;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.LayoutBuilder;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
@@ -36,34 +41,26 @@ final class OneThing {
   private static final double YEAR = 8_760;
   private static final double DAY = 24;
 
-  private Law life = Exponential.ofYearlyProbability(0.02);
-  private Law age = new Fixed(0);
-  private double boughtAt;
-  private Arrangement arrangement = Arrangement.MIRROR;
-  private int drives = 3;
-  private Optional<Medium.Batch> batch = Optional.empty();
-  private Rebuild.Reads reads = Rebuild.Reads.ALL;
-  private OptionalDouble replaceAt = OptionalDouble.empty();
-  private Optional<Law> defects = Optional.empty();
-  private Optional<Law> scrub = Optional.empty();
-  private double strain = 1;
-  private double readErrors;
-  private Delay noticed = new Delay.Lawful(new Fixed(DAY));
-  private Law wait = new Fixed(2 * DAY);
-  private Optional<Box> box = Optional.empty();
-  private double takes = 1;
-  private Optional<Copy.Spoils> spoils = Optional.empty();
-  private Rate stops = Rate.NONE;
-  private Feed.Schedule schedule = new Feed.Every(DAY, 2);
-  private Optional<Copy.Rotation> rotation = Optional.empty();
+  private final DriveModelBuilder drive =
+      DriveModel.builder("drive", 8e12).fails(Exponential.ofYearlyProbability(0.02));
+  private DriveSetBuilder drives = Medium.DriveSet.builder(Arrangement.MIRROR, 3);
+  private final CopyBuilder main = Copy.builder("main").at(studio(1));
+  private final CopyBuilder far = Copy.builder("far").at(Place.of("home"));
+  private final FeedBuilder feed = Feed.from("main").every(DAY, 2).link(1e8);
+  private final LayoutBuilder layout = Layout.builder("only");
   private boolean service;
   private Desk desk = Desk.QUIET;
-  private OptionalDouble cards = OptionalDouble.empty();
   private OptionalDouble keep = OptionalDouble.empty();
   private Shoots.Spacing spacing = Shoots.Spacing.EVEN;
   private double growth;
 
-  private OneThing() {}
+  private OneThing() {
+    for (CopyBuilder copy : List.of(main, far)) {
+      copy.noticed(new Delay.Lawful(new Fixed(DAY))).arrival(new Fixed(2 * DAY));
+      copy.restoresAt(1e8).keepsDeleted(30 * DAY);
+    }
+    feed.checkedEvery(30 * DAY);
+  }
 
   /** The studio with one thing more; {@code nothing} for the one without. */
   static Studio with(String thing) {
@@ -75,53 +72,48 @@ final class OneThing {
   private void add(String thing) {
     switch (thing) {
       case "nothing" -> {}
-      case "weibull" -> life = new Weibull(1.5, 200_000, 0);
-      case "byAge" -> life = new ByAge(List.of(0.03, 0.015, 0.02, 0.04));
-      case "sum" -> life = sum();
-      case "age" -> age = new Uniform(0, 3 * YEAR);
-      case "boughtAt" -> boughtAt = YEAR;
-      case "parity" -> arrangement = Arrangement.PARITY;
-      case "doubleParity" -> {
-        arrangement = Arrangement.DOUBLE_PARITY;
-        drives = 5;
-      }
-      case "shelf" -> arrangement = Arrangement.SHELF;
-      case "batch" -> batch = Optional.of(new Medium.Batch("spring", 0.5));
-      case "used" -> reads = Rebuild.Reads.USED;
-      case "replaceAt" -> replaceAt = OptionalDouble.of(5 * YEAR);
-      case "defects" -> {
-        defects = Optional.of(new Exponential(3 * YEAR));
-        scrub = Optional.of(new Fixed(30 * DAY));
-      }
-      case "strain" -> strain = 6;
+      case "weibull" -> drive.fails(new Weibull(1.5, 200_000, 0));
+      case "byAge" -> drive.fails(new ByAge(List.of(0.03, 0.015, 0.02, 0.04)));
+      case "sum" -> drive.fails(sum());
+      case "age" -> drive.age(new Uniform(0, 3 * YEAR));
+      case "boughtAt" -> drive.boughtAt(YEAR);
+      case "parity" -> drives = Medium.DriveSet.builder(Arrangement.PARITY, 3);
+      case "doubleParity" -> drives = Medium.DriveSet.builder(Arrangement.DOUBLE_PARITY, 5);
+      case "shelf" -> drives = Medium.DriveSet.builder(Arrangement.SHELF, 3);
+      case "batch" -> drives.batch("spring", 0.5);
+      case "used" -> drives.reads(Rebuild.Reads.USED);
+      case "replaceAt" -> drives.replaceAt(5 * YEAR);
+      case "defects" -> drives.latentDefects(new Exponential(3 * YEAR)).scrub(new Fixed(30 * DAY));
+      case "strain" -> drives.strain(6);
       case "strainAndSum" -> {
-        strain = 6;
-        life = sum();
+        drives.strain(6);
+        drive.fails(sum());
       }
-      case "readErrors" -> readErrors = 1e-15;
-      case "looks" -> noticed = new Delay.Looks(30 * DAY);
-      case "waitByLaw" -> wait = new Weibull(2, 2 * DAY, 0);
-      case "box" -> box = Optional.of(new Box("box", yearly(0.01), empty(), empty()));
-      case "takes" -> takes = 0.5;
-      case "spoils" ->
-          spoils = Optional.of(new Copy.Spoils(yearly(0.02), OptionalDouble.of(90 * DAY)));
-      case "stops" -> stops = yearly(0.3);
-      case "continuous" -> schedule = new Feed.Continuous();
-      case "rotation" -> rotation = Optional.of(new Copy.Rotation(2, 7 * DAY));
+      case "readErrors" -> drives.readErrors(1e-15);
+      case "looks" -> {
+        main.noticed(new Delay.Looks(30 * DAY));
+        far.noticed(new Delay.Looks(30 * DAY));
+      }
+      case "waitByLaw" -> {
+        main.arrival(new Weibull(2, 2 * DAY, 0));
+        far.arrival(new Weibull(2, 2 * DAY, 0));
+      }
+      case "box" -> main.in(Box.of("box", yearly(0.01)));
+      case "takes" -> main.at(studio(0.5));
+      case "spoils" -> main.spoils(yearly(0.02), 90 * DAY);
+      case "stops" -> feed.stops(yearly(0.3));
+      case "continuous" -> feed.continuous();
+      case "rotation" -> {
+        far.rotation(2, 7 * DAY);
+        feed.every(7 * DAY, 2);
+      }
       case "service" -> service = true;
       case "deletion" ->
           desk =
-              new Desk(
-                  Optional.of(
-                      new Desk.Deletion(
-                          yearly(0.2), new Desk.Bytes(4e10), new Exponential(3 * DAY))),
-                  Optional.empty());
-      case "malware" ->
-          desk =
-              new Desk(
-                  Optional.empty(),
-                  Optional.of(new Desk.Malware(yearly(0.02), new Exponential(DAY))));
-      case "cards" -> cards = OptionalDouble.of(7 * DAY);
+              Desk.of(
+                  new Desk.Deletion(yearly(0.2), new Desk.Bytes(4e10), new Exponential(3 * DAY)));
+      case "malware" -> desk = Desk.of(new Desk.Malware(yearly(0.02), new Exponential(DAY)));
+      case "cards" -> layout.cardsKeep(7 * DAY);
       case "keepFor" -> keep = OptionalDouble.of(3 * YEAR);
       case "randomShoots" -> spacing = Shoots.Spacing.RANDOM;
       case "growth" -> growth = 0.1;
@@ -137,93 +129,27 @@ final class OneThing {
     return new Rate(-StrictMath.log1p(-chance) / YEAR);
   }
 
-  private static OptionalDouble empty() {
-    return OptionalDouble.empty();
+  private static Place studio(double takes) {
+    return Place.of("studio", new Mishap("fire", yearly(0.003), takes));
   }
 
   private Studio make() {
-    Place home = new Place("studio", List.of(new Mishap("fire", yearly(0.003), takes)));
-    Copy main =
-        copy(
-            "main",
-            home,
-            box,
-            set(drives, arrangement, batch, replaceAt, defects, scrub, strain, readErrors),
-            Optional.empty(),
-            spoils,
-            Optional.empty());
-    Feed.Schedule runs = rotation.isPresent() ? new Feed.Every(7 * DAY, 2) : schedule;
-    Feed feed =
-        new Feed("main", runs, OptionalDouble.of(1e8), stops, OptionalDouble.of(30 * DAY), DAY);
     Medium away =
         service
-            ? new Medium.Service(yearly(0.001), OptionalDouble.empty())
-            : set(
-                1,
-                Arrangement.SINGLE,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                1,
-                0);
-    Copy far =
-        copy(
-            "far",
-            new Place("home", List.of()),
-            Optional.empty(),
-            away,
-            Optional.of(feed),
-            Optional.empty(),
-            rotation);
-    Footage footage =
-        new Footage(2e12, new Shoots(7 * DAY, 2e10, spacing), growth, keep, 1e9, empty());
-    return new Studio(
-        "one thing",
-        10,
-        Optional.empty(),
-        footage,
-        desk,
-        List.of(new Layout("only", "only", List.of(main, far), cards)));
+            ? Medium.Service.losing(yearly(0.001))
+            : set(Medium.DriveSet.builder(Arrangement.SINGLE, 1));
+    layout.copy(main.on(set(drives)).build()).copy(far.on(away).fed(feed.build()).build());
+    FootageBuilder footage =
+        Footage.builder(new Shoots(7 * DAY, 2e10, spacing)).onHand(2e12).growth(growth);
+    keep.ifPresent(footage::keepFor);
+    return Studio.builder("one thing", 10)
+        .footage(footage.build())
+        .desk(desk)
+        .layout(layout.build())
+        .build();
   }
 
-  private Copy copy(
-      String id,
-      Place place,
-      Optional<Box> in,
-      Medium medium,
-      Optional<Feed> feed,
-      Optional<Copy.Spoils> spoilt,
-      Optional<Copy.Rotation> turns) {
-    return new Copy(
-        id,
-        place,
-        in,
-        medium,
-        new Copy.Repair(noticed, noticed, wait),
-        feed,
-        OptionalDouble.of(1e8),
-        30 * DAY,
-        Copy.Reach.ONLINE,
-        true,
-        spoilt,
-        turns);
-  }
-
-  private Medium set(
-      int count,
-      Arrangement as,
-      Optional<Medium.Batch> of,
-      OptionalDouble swapped,
-      Optional<Law> latent,
-      Optional<Law> found,
-      double strained,
-      double unread) {
-    DriveModel model =
-        new DriveModel(
-            "drive", 8e12, empty(), empty(), empty(), life, age, boughtAt, Optional.empty());
-    Rebuild rebuild = new Rebuild(new Rebuild.ByRate(OptionalDouble.of(1e8), 0), reads);
-    return new Medium.DriveSet(
-        count, model, as, of, rebuild, swapped, latent, found, strained, unread);
+  private Medium set(DriveSetBuilder of) {
+    return of.of(drive.build()).rebuild(new Rebuild.ByRate(OptionalDouble.of(1e8), 0)).build();
   }
 }

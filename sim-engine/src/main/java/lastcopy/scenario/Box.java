@@ -12,9 +12,15 @@ import java.util.OptionalDouble;
  */
 public record Box(String id, Rate rate, OptionalDouble price, OptionalDouble bytesPerSecond) {
 
+  /** A box of no stated price or speed. */
+  public static Box of(String id, Rate rate) {
+    return new Box(id, rate, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
   /** Checks the ranges. */
   public Box {
     Require.text(id, "box");
+    Require.present(rate, "rate");
     price.ifPresent(value -> Require.atLeast(value, 0, "price"));
     bytesPerSecond.ifPresent(value -> Require.above(value, 0, "speed"));
   }

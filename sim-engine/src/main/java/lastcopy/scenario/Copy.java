@@ -64,7 +64,14 @@ public record Copy(
    * @param goneNoticed how long the loss of the whole copy goes unnoticed
    * @param arrival how long until the replacement has arrived
    */
-  public record Repair(Delay noticed, Delay goneNoticed, Law arrival) {}
+  public record Repair(Delay noticed, Delay goneNoticed, Law arrival) {
+    /** Checks that nothing is missing. */
+    public Repair {
+      Require.present(noticed, "noticed");
+      Require.present(goneNoticed, "gone_noticed");
+      Require.present(arrival, "wait");
+    }
+  }
 
   /**
    * From some instant the copy holds nothing usable, and nobody knows.
@@ -72,7 +79,13 @@ public record Copy(
    * @param rate how often
    * @param triedEveryHours how often a restore is tried, by the clock, if at all
    */
-  public record Spoils(Rate rate, OptionalDouble triedEveryHours) {}
+  public record Spoils(Rate rate, OptionalDouble triedEveryHours) {
+    /** Checks the range. */
+    public Spoils {
+      Require.present(rate, "rate");
+      triedEveryHours.ifPresent(hours -> Require.above(hours, 0, "tried_every"));
+    }
+  }
 
   /**
    * k drives that take turns.
@@ -88,42 +101,26 @@ public record Copy(
     }
   }
 
-  /** A copy of which everything is stated. */
-  public Copy(
-      String id,
-      Place place,
-      Optional<Box> box,
-      Medium medium,
-      Repair repair,
-      Optional<Feed> feed,
-      OptionalDouble restoresAt,
-      double keepsDeletedHours,
-      Reach reach,
-      boolean startsFull,
-      Optional<Spoils> spoils,
-      Optional<Rotation> rotation) {
-    this(
-        id,
-        place,
-        box,
-        medium,
-        repair,
-        feed,
-        restoresAt,
-        keepsDeletedHours,
-        reach,
-        startsFull,
-        spoils,
-        rotation,
-        Set.of());
-  }
-
   /** Copies the set and checks the ranges. */
   public Copy {
     leftOut = Set.copyOf(leftOut);
     Require.text(id, "copy");
+    Require.present(place, "place");
+    Require.present(box, "box");
+    Require.present(medium, "medium");
+    Require.present(repair, "repair");
+    Require.present(feed, "feed");
+    Require.present(restoresAt, "restores_at");
+    Require.present(reach, "reach");
+    Require.present(spoils, "spoils");
+    Require.present(rotation, "rotation");
     restoresAt.ifPresent(rate -> Require.above(rate, 0, "restores_at"));
     Require.that(keepsDeletedHours >= 0, "keeps_deleted must be at least 0: " + keepsDeletedHours);
+  }
+
+  /** Makes a copy of that id with the defaults of the scenario file. */
+  public static CopyBuilder builder(String id) {
+    return new CopyBuilder(id);
   }
 
   /** The drives, if it is stored on drives. */

@@ -16,7 +16,12 @@ public sealed interface Delay permits Delay.Lawful, Delay.Looks {
    *
    * @param law in hours
    */
-  record Lawful(Law law) implements Delay {}
+  record Lawful(Law law) implements Delay {
+    /** Checks that it is there. */
+    public Lawful {
+      Require.present(law, "delay");
+    }
+  }
 
   /**
    * Somebody looks at P, 2P, 3P ... by the clock; a look at the very instant sees it.

@@ -11,6 +11,22 @@ import lastcopy.law.Law;
  */
 public record Desk(Optional<Deletion> deletion, Optional<Malware> malware) {
 
+  /** Checks that nothing is missing. */
+  public Desk {
+    Require.present(deletion, "deletion");
+    Require.present(malware, "malware");
+  }
+
+  /** A desk at which footage is deleted by mistake. */
+  public static Desk of(Deletion deletion) {
+    return new Desk(Optional.of(deletion), Optional.empty());
+  }
+
+  /** A desk at which malware strikes. */
+  public static Desk of(Malware malware) {
+    return new Desk(Optional.empty(), Optional.of(malware));
+  }
+
   /** A desk where nothing happens. */
   public static final Desk QUIET = new Desk(Optional.empty(), Optional.empty());
 
@@ -23,6 +39,13 @@ public record Desk(Optional<Deletion> deletion, Optional<Malware> malware) {
    * @param stated whether the scenario says so; if not, it is taken as seen at once
    */
   public record Deletion(Rate rate, Amount size, Law noticed, boolean stated) {
+
+    /** Checks that nothing is missing. */
+    public Deletion {
+      Require.present(rate, "rate");
+      Require.present(size, "size");
+      Require.present(noticed, "noticed");
+    }
 
     /** A deletion of which it is stated how long it goes unnoticed. */
     public Deletion(Rate rate, Amount size, Law noticed) {
@@ -38,6 +61,12 @@ public record Desk(Optional<Deletion> deletion, Optional<Malware> malware) {
    * @param stated whether the scenario says so; if not, it is taken as seen at once
    */
   public record Malware(Rate rate, Law noticed, boolean stated) {
+
+    /** Checks that nothing is missing. */
+    public Malware {
+      Require.present(rate, "rate");
+      Require.present(noticed, "noticed");
+    }
 
     /** Malware of which it is stated how long it goes unnoticed. */
     public Malware(Rate rate, Law noticed) {

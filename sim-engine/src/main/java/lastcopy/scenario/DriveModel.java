@@ -35,11 +35,19 @@ public record DriveModel(
   /** Checks the ranges. */
   public DriveModel {
     Require.text(id, "drive model");
+    Require.present(fails, "fails");
+    Require.present(age, "age");
+    Require.present(failsOff, "fails_off");
     Require.above(sizeBytes, 0, "size of a drive");
     Require.atLeast(boughtAtHours, 0, "bought_at");
     price.ifPresent(value -> Require.atLeast(value, 0, "price"));
     powerWatts.ifPresent(value -> Require.atLeast(value, 0, "power"));
     bytesPerSecond.ifPresent(value -> Require.above(value, 0, "speed"));
+  }
+
+  /** Makes a model of a size in bytes with the defaults of the scenario file. */
+  public static DriveModelBuilder builder(String id, double sizeBytes) {
+    return new DriveModelBuilder(id, sizeBytes);
   }
 
   /** Its stated speed, or the assumed one, in bytes per second. */

@@ -27,9 +27,16 @@ public record Feed(
   /** Checks the ranges. */
   public Feed {
     Require.text(from, "from");
+    Require.present(schedule, "schedule");
+    Require.present(stops, "stops");
     bytesPerSecond.ifPresent(rate -> Require.above(rate, 0, "link"));
     checkedEveryHours.ifPresent(hours -> Require.above(hours, 0, "checked_every"));
     Require.above(visitHours, 0, "visits");
+  }
+
+  /** Makes a feed from the copy of that id with the defaults of the scenario file. */
+  public static FeedBuilder from(String copy) {
+    return new FeedBuilder(copy);
   }
 
   /** When runs are due. */

@@ -27,11 +27,17 @@ public record Footage(
   /** Checks the ranges. */
   public Footage {
     Require.atLeast(onHandBytes, 0, "on_hand");
+    Require.present(shoots, "shoots");
     Require.that(
         growthPerYear > -1 && Double.isFinite(growthPerYear),
         "growth must be above -100 %/year: " + growthPerYear);
     Require.above(clipBytes, 0, "clip");
     keepHours.ifPresent(hours -> Require.above(hours, 0, "keep_for"));
     worthPerShoot.ifPresent(worth -> Require.atLeast(worth, 0, "worth"));
+  }
+
+  /** Makes footage with the defaults of the scenario file. */
+  public static FootageBuilder builder(Shoots shoots) {
+    return new FootageBuilder(shoots);
   }
 }

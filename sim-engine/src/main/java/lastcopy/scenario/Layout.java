@@ -1,5 +1,6 @@
 package lastcopy.scenario;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -11,7 +12,8 @@ import java.util.stream.Collectors;
  *
  * @param id the name in the file
  * @param title the title for reports
- * @param copies at least one; the first has no feed, every other has one, and feeds form no circle
+ * @param copies at least one; the first has no feed, every other has one, feeds form no circle, and
+ *     a box stands in one place
  * @param cardsKeepHours how long camera cards hold a shoot after its offload, if they do
  */
 public record Layout(String id, String title, List<Copy> copies, OptionalDouble cardsKeepHours) {
@@ -25,6 +27,17 @@ public record Layout(String id, String title, List<Copy> copies, OptionalDouble 
     Require.unique(copies.stream().map(Copy::id).toList(), "copy");
     cardsKeepHours.ifPresent(hours -> Require.above(hours, 0, "cards: keep"));
     checkFeeds(id, copies);
+    checkBoxes(id, copies);
+  }
+
+  /** Makes a layout of that id with the defaults of the scenario file. */
+  public static LayoutBuilder builder(String id) {
+    return new LayoutBuilder(id);
+  }
+
+  /** A layout of that id and title, without cards. */
+  public static Layout of(String id, Copy... copies) {
+    return new Layout(id, id, List.of(copies), OptionalDouble.empty());
   }
 
   /** The copy that receives each shoot at its offload. */
@@ -40,6 +53,20 @@ public record Layout(String id, String title, List<Copy> copies, OptionalDouble 
       }
     }
     return -1;
+  }
+
+  /** A box stands in one place. */
+  private static void checkBoxes(String layout, List<Copy> copies) {
+    Map<String, String> places = new HashMap<>();
+    for (Copy copy : copies) {
+      String here = copy.place().id();
+      String there = copy.box().map(box -> places.putIfAbsent(box.id(), here)).orElse(here);
+      Require.that(
+          there == null || there.equals(here),
+          String.format(
+              "the box %s of layout %s stands in one place, not in %s and %s",
+              copy.box().map(Box::id).orElse(""), layout, there, here));
+    }
   }
 
   private static void checkFeeds(String layout, List<Copy> copies) {

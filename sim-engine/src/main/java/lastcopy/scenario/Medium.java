@@ -36,6 +36,12 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
 
     /** Checks the ranges. */
     public DriveSet {
+      Require.present(model, "model");
+      Require.present(arrangement, "arrangement");
+      Require.present(batch, "batch");
+      Require.present(rebuild, "rebuild");
+      Require.present(latentDefects, "latent_defects");
+      Require.present(scrub, "scrub");
       Require.that(
           drives >= arrangement.leastDrives(),
           arrangement.word()
@@ -48,6 +54,11 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
       Require.atLeast(strain, 0, "strain");
       Require.within(readErrorsPerBit, 0, 1, "read_errors");
       replaceAtHours.ifPresent(hours -> Require.above(hours, 0, "replace_at"));
+    }
+
+    /** Makes a set with the defaults of the scenario file. */
+    public static DriveSetBuilder builder(Arrangement arrangement, int drives) {
+      return new DriveSetBuilder(arrangement, drives);
     }
 
     /** How many failed drives the set survives. */
@@ -67,7 +78,18 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
    * @param loses how often it loses the copy
    * @param pricePerTbMonth price per TB and month, if known
    */
-  record Service(Rate loses, OptionalDouble pricePerTbMonth) implements Medium {}
+  record Service(Rate loses, OptionalDouble pricePerTbMonth) implements Medium {
+    /** Checks the range. */
+    public Service {
+      Require.present(loses, "loses");
+      pricePerTbMonth.ifPresent(price -> Require.atLeast(price, 0, "price"));
+    }
+
+    /** A service of no stated price. */
+    public static Service losing(Rate loses) {
+      return new Service(loses, OptionalDouble.empty());
+    }
+  }
 
   /**
    * A batch: drives that were made alike share one multiplier on their hazard.

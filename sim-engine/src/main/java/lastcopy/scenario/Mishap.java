@@ -12,6 +12,7 @@ public record Mishap(String id, Rate rate, double takes) {
   /** Checks the ranges. */
   public Mishap {
     Require.text(id, "mishap");
+    Require.present(rate, "rate");
     Require.within(takes, 0, 1, "takes");
   }
 }

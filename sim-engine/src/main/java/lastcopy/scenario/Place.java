@@ -10,6 +10,16 @@ import java.util.List;
  */
 public record Place(String id, List<Mishap> mishaps) {
 
+  /** The place of a copy of which none is stated: its own, without mishaps. */
+  public static Place ofItsOwn(String copy) {
+    return new Place("copy:" + copy, List.of());
+  }
+
+  /** A place with these mishaps, possibly none. */
+  public static Place of(String id, Mishap... mishaps) {
+    return new Place(id, List.of(mishaps));
+  }
+
   /** Copies the list. */
   public Place {
     Require.text(id, "place");

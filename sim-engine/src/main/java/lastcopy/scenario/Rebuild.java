@@ -11,6 +11,12 @@ import lastcopy.law.Law;
  */
 public record Rebuild(Time time, Reads reads) {
 
+  /** Checks that nothing is missing. */
+  public Rebuild {
+    Require.present(time, "rebuild");
+    Require.present(reads, "rebuild_reads");
+  }
+
   /** What a rebuild reads, which decides its time at a rate; only footage can be lost by it. */
   public enum Reads {
     /** The whole drive. */
@@ -27,7 +33,12 @@ public record Rebuild(Time time, Reads reads) {
    *
    * @param law of the time from the start of the rebuild to its end
    */
-  public record ByLaw(Law law) implements Time {}
+  public record ByLaw(Law law) implements Time {
+    /** Checks that it is there. */
+    public ByLaw {
+      Require.present(law, "rebuild");
+    }
+  }
 
   /**
    * Bytes over a rate.

@@ -15,6 +15,13 @@ final class Require {
     }
   }
 
+  /** Nothing that a record holds may be missing. */
+  static void present(Object value, String what) {
+    if (value == null) {
+      throw new NullPointerException(what + " must not be null");
+    }
+  }
+
   static void text(String value, String what) {
     that(value != null && !value.isBlank(), what + " must not be blank");
   }

@@ -25,9 +25,17 @@ public record Studio(
   public Studio {
     Require.text(name, "studio");
     Require.above(years, 0, "years");
+    Require.present(currency, "currency");
+    Require.present(footage, "footage");
+    Require.present(desk, "desk");
     layouts = List.copyOf(layouts);
     Require.that(!layouts.isEmpty(), "a studio needs at least one layout");
     Require.unique(layouts.stream().map(Layout::id).toList(), "layout");
+  }
+
+  /** Makes a studio over years of 8,760 h with the defaults of the scenario file. */
+  public static StudioBuilder builder(String name, double years) {
+    return new StudioBuilder(name, years);
   }
 
   /** The horizon in hours. */

@@ -8,27 +8,19 @@
  *
  * <pre>{@code
  * DriveModel drive =
- *     new DriveModel(
- *         "desk-8tb", 8 * Units.TB, OptionalDouble.empty(), OptionalDouble.empty(),
- *         OptionalDouble.empty(), new Exponential(50_000), new Fixed(0), 0, Optional.empty());
- * Rebuild rebuild = new Rebuild(new Rebuild.ByLaw(new Exponential(500)), Rebuild.Reads.ALL);
+ *     DriveModel.builder("desk-8tb", 8 * Units.TB).fails(new Exponential(50_000)).build();
  * Medium mirror =
- *     new Medium.DriveSet(
- *         2, drive, Arrangement.MIRROR, Optional.empty(), rebuild, OptionalDouble.empty(),
- *         Optional.empty(), Optional.empty(), 1, 0);
- * Copy main =
- *     new Copy(
- *         "main", new Place("studio", List.of()), Optional.empty(), mirror,
- *         new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)), Optional.empty(),
- *         OptionalDouble.empty(), 0, Copy.Reach.ONLINE, true, Optional.empty(), Optional.empty());
+ *     Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+ *         .of(drive)
+ *         .rebuild(new Exponential(500))
+ *         .build();
+ * Copy main = Copy.builder("main").on(mirror).build();
  * Shoots shoots = new Shoots(Units.HOURS_PER_WEEK, 24 * Units.GB, Shoots.Spacing.EVEN);
- * Footage footage =
- *     new Footage(
- *         Units.TB, shoots, 0, OptionalDouble.empty(), Footage.DEFAULT_CLIP_BYTES,
- *         OptionalDouble.empty());
- * Layout layout = new Layout("mirror", "Two drives", List.of(main), OptionalDouble.empty());
  * Studio studio =
- *     new Studio("Harbour", 10, Optional.empty(), footage, Desk.QUIET, List.of(layout));
+ *     Studio.builder("Harbour", 10)
+ *         .footage(Footage.builder(shoots).onHand(Units.TB).build())
+ *         .layout(Layout.builder("mirror").title("Two drives").copy(main).build())
+ *         .build();
  * Settings settings =
  *     new Settings(1, 0.95, 0.02, OptionalLong.empty(), Optional.of(Duration.ofMinutes(1)), 2);
  * Comparison result = Simulation.run(studio, settings, Progress.SILENT);

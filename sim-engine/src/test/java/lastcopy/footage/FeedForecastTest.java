@@ -6,17 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
-import lastcopy.scenario.Desk;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
@@ -27,41 +23,23 @@ import org.junit.jupiter.api.Test;
 class FeedForecastTest {
 
   private static Copy copy(String id, Optional<Feed> feed, boolean full) {
-    return new Copy(
-        id,
-        new Place(id, List.of()),
-        Optional.empty(),
-        new Medium.Service(Rate.NONE, OptionalDouble.empty()),
-        new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
-        feed,
-        OptionalDouble.empty(),
-        0,
-        Copy.Reach.ONLINE,
-        full,
-        Optional.empty(),
-        Optional.empty());
+    CopyBuilder copy = Copy.builder(id).on(Medium.Service.losing(Rate.NONE)).startsFull(full);
+    feed.ifPresent(copy::fed);
+    return copy.build();
   }
 
   private static Optional<Feed> feed(String from, Feed.Schedule schedule, double bytesPerHour) {
     double rate = bytesPerHour / Units.SECONDS_PER_HOUR;
-    return Optional.of(
-        new Feed(from, schedule, OptionalDouble.of(rate), Rate.NONE, OptionalDouble.empty(), 24));
+    return Optional.of(Feed.from(from).schedule(schedule).link(rate).build());
   }
 
   private static FeedForecast forecast(double hours, double onHand, Shoots shoots, List<Copy> fed) {
-    Footage footage =
-        new Footage(onHand, shoots, 0, OptionalDouble.empty(), Units.GB, OptionalDouble.empty());
+    Footage footage = Footage.builder(shoots).onHand(onHand).build();
     List<Copy> copies = new ArrayList<>(List.of(copy("main", Optional.empty(), true)));
     copies.addAll(fed);
-    Layout layout = new Layout("l", "l", copies, OptionalDouble.empty());
+    Layout layout = Layout.of("l", copies.toArray(Copy[]::new));
     Studio studio =
-        new Studio(
-            "s",
-            hours / Units.HOURS_PER_YEAR,
-            Optional.empty(),
-            footage,
-            Desk.QUIET,
-            List.of(layout));
+        Studio.builder("s", hours / Units.HOURS_PER_YEAR).footage(footage).layout(layout).build();
     return FeedForecast.of(studio, layout, ShootTable.even(footage, studio.horizonHours()));
   }
 

@@ -10,16 +10,14 @@ import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
-import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
@@ -97,40 +95,11 @@ class AtTheHorizonTest {
 
   private static Copy copy(String id, Optional<Feed> feed) {
     DriveModel model =
-        new DriveModel(
-            "drive",
-            8 * Units.TB,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            new Exponential(1e30),
-            new Fixed(0),
-            0,
-            Optional.empty());
+        DriveModel.builder("drive", 8 * Units.TB).fails(new Exponential(1e30)).build();
     Medium drive =
-        new Medium.DriveSet(
-            1,
-            model,
-            Arrangement.SINGLE,
-            Optional.empty(),
-            new Rebuild(new Rebuild.ByLaw(new Fixed(1)), Rebuild.Reads.ALL),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            1,
-            0);
-    return new Copy(
-        id,
-        new Place(id, List.of()),
-        Optional.empty(),
-        drive,
-        new Copy.Repair(Delay.none(), Delay.none(), new Fixed(1)),
-        feed,
-        OptionalDouble.of(1e15),
-        0,
-        Copy.Reach.ONLINE,
-        true,
-        Optional.empty(),
-        Optional.empty());
+        Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).rebuild(new Fixed(1)).build();
+    CopyBuilder copy = Copy.builder(id).on(drive).arrival(new Fixed(1)).restoresAt(1e15);
+    feed.ifPresent(copy::fed);
+    return copy.build();
   }
 }

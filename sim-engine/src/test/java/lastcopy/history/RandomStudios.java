@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import lastcopy.law.Exponential;
@@ -144,7 +145,8 @@ final class RandomStudios {
         copy.reach(),
         copy.startsFull(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        copy.leftOut());
   }
 
   private static Feed withoutStops(Feed feed) {
@@ -229,7 +231,8 @@ final class RandomStudios {
         half() ? Copy.Reach.ONLINE : Copy.Reach.OFFLINE,
         feed.isEmpty() || random.nextInt(4) > 0,
         half() ? Optional.of(new Copy.Spoils(rate(1_500), sometimes(50, 300))) : Optional.empty(),
-        rotates ? Optional.of(new Copy.Rotation(2, between(40, 90))) : Optional.empty());
+        rotates ? Optional.of(new Copy.Rotation(2, between(40, 90))) : Optional.empty(),
+        Set.of());
   }
 
   private Delay delay() {

@@ -3,18 +3,13 @@ package lastcopy.history;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
-import lastcopy.scenario.Desk;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
@@ -28,39 +23,18 @@ class TimeInOneCopyTest {
   private static final double HOURS = 1_680;
 
   private static Copy copy(String id, Optional<Feed> feed) {
-    return new Copy(
-        id,
-        new Place(id, List.of()),
-        Optional.empty(),
-        new Medium.Service(Rate.NONE, OptionalDouble.empty()),
-        new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
-        feed,
-        OptionalDouble.empty(),
-        0,
-        Copy.Reach.ONLINE,
-        true,
-        Optional.empty(),
-        Optional.empty());
+    CopyBuilder copy = Copy.builder(id).on(Medium.Service.losing(Rate.NONE));
+    feed.ifPresent(copy::fed);
+    return copy.build();
   }
 
   private static Log undisturbed(boolean byCourse, Copy... copies) {
-    Layout layout = new Layout("l", "l", List.of(copies), OptionalDouble.empty());
-    Footage footage =
-        new Footage(
-            0,
-            new Shoots(168, 100, Shoots.Spacing.EVEN),
-            0,
-            OptionalDouble.empty(),
-            1,
-            OptionalDouble.empty());
+    Layout layout = Layout.of("l", copies);
     Studio studio =
-        new Studio(
-            "s",
-            HOURS / Units.HOURS_PER_YEAR,
-            Optional.empty(),
-            footage,
-            Desk.QUIET,
-            List.of(layout));
+        Studio.builder("s", HOURS / Units.HOURS_PER_YEAR)
+            .footage(Footage.builder(new Shoots(168, 100, Shoots.Spacing.EVEN)).clip(1).build())
+            .layout(layout)
+            .build();
     Log log = new Log();
     new History(studio, layout, 1, Bias.NONE, byCourse).simulate(0, log);
     return log;
@@ -73,14 +47,7 @@ class TimeInOneCopyTest {
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void nightlyFeedOfWeeklyShootsIsBareForADayAndTheTransfer(boolean byCourse) {
-    Feed nightly =
-        new Feed(
-            "main",
-            new Feed.Every(24, 0),
-            OptionalDouble.of(50 / Units.SECONDS_PER_HOUR),
-            Rate.NONE,
-            OptionalDouble.empty(),
-            Feed.DEFAULT_VISIT_HOURS);
+    Feed nightly = Feed.from("main").every(24).link(50 / Units.SECONDS_PER_HOUR).build();
     Log log =
         undisturbed(byCourse, copy("main", Optional.empty()), copy("far", Optional.of(nightly)));
     assertThat(log.time[1]).isCloseTo(9 * 26.0, within(1e-9));

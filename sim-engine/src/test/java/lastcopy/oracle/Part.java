@@ -1,17 +1,21 @@
 package lastcopy.oracle;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.DriveModelBuilder;
+import lastcopy.scenario.DriveSetBuilder;
 import lastcopy.scenario.Feed;
+import lastcopy.scenario.FeedBuilder;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
@@ -27,40 +31,18 @@ final class Part {
   private static final double GB_PER_HOUR = Units.GB / Units.SECONDS_PER_HOUR;
 
   final String id;
-  final Arrangement arrangement;
-  final int drives;
-  Law life = new Fixed(1e12);
-  Law age = new Fixed(0);
-  double boughtAt;
-  Optional<Law> failsOff = Optional.empty();
-  double driveBytes = Units.TB;
-  Optional<Medium.Batch> batch = Optional.empty();
-  Rebuild.Time rebuild = new Rebuild.ByLaw(new Fixed(20));
-  Rebuild.Reads rebuildReads = Rebuild.Reads.ALL;
-  OptionalDouble replaceAt = OptionalDouble.empty();
-  Optional<Law> defects = Optional.empty();
-  Optional<Law> scrub = Optional.empty();
-  double strain = 1;
-  double readErrors;
-  Optional<Rate> service = Optional.empty();
-  Place place;
-  Optional<Box> box = Optional.empty();
-  Delay noticed = Delay.none();
-  Optional<Delay> goneNoticed = Optional.empty();
-  Law arrival = new Fixed(40);
-  Optional<Feed> feed = Optional.empty();
-  double restores = 5 * GB_PER_HOUR;
-  double keepsDeleted;
-  Copy.Reach reach = Copy.Reach.ONLINE;
-  boolean startsFull = true;
-  Optional<Copy.Spoils> spoils = Optional.empty();
-  Optional<Copy.Rotation> rotation = Optional.empty();
+  private final CopyBuilder copy;
+  private final DriveModelBuilder drive;
+  private final DriveSetBuilder set;
+  private Optional<Rate> service = Optional.empty();
+  private FeedBuilder feed;
 
   Part(String id, Arrangement arrangement, int drives) {
     this.id = id;
-    this.arrangement = arrangement;
-    this.drives = drives;
-    place = new Place(id + "'s", List.of());
+    copy = Copy.builder(id).at(Place.of(id + "'s")).arrival(new Fixed(40));
+    drive = DriveModel.builder(id + "-drive", Units.TB).fails(new Fixed(1e12));
+    set = Medium.DriveSet.builder(arrangement, drives).rebuild(new Fixed(20));
+    restores(5);
   }
 
   static Part single(String id, double meanLife) {
@@ -77,91 +59,88 @@ final class Part {
     return part;
   }
 
-  Part lives(Law law) {
-    life = law;
+  private Part copy(Consumer<CopyBuilder> states) {
+    states.accept(copy);
     return this;
+  }
+
+  private Part drive(Consumer<DriveModelBuilder> states) {
+    states.accept(drive);
+    return this;
+  }
+
+  private Part set(Consumer<DriveSetBuilder> states) {
+    states.accept(set);
+    return this;
+  }
+
+  Part lives(Law law) {
+    return drive(made -> made.fails(law));
   }
 
   Part aged(Law law) {
-    age = law;
-    return this;
+    return drive(made -> made.age(law));
   }
 
   Part boughtAt(double hours) {
-    boughtAt = hours;
-    return this;
+    return drive(made -> made.boughtAt(hours));
   }
 
   Part livesOff(Law law) {
-    failsOff = Optional.of(law);
-    return this;
+    return drive(made -> made.failsOff(law));
   }
 
   Part sized(double gigabytes) {
-    driveBytes = gigabytes * Units.GB;
-    return this;
+    return drive(made -> made.size(gigabytes * Units.GB));
   }
 
   Part batch(String name, double spread) {
-    batch = Optional.of(new Medium.Batch(name, spread));
-    return this;
+    return set(made -> made.batch(name, spread));
   }
 
   Part rebuilds(Law law) {
-    rebuild = new Rebuild.ByLaw(law);
-    return this;
+    return set(made -> made.rebuild(law));
   }
 
   Part rebuildsAt(double gigabytesPerHour, Rebuild.Reads reads) {
-    rebuild = new Rebuild.ByRate(OptionalDouble.of(gigabytesPerHour * GB_PER_HOUR), 0);
-    rebuildReads = reads;
-    return this;
+    OptionalDouble rate = OptionalDouble.of(gigabytesPerHour * GB_PER_HOUR);
+    return set(made -> made.rebuild(new Rebuild.ByRate(rate, 0)).reads(reads));
   }
 
   Part replacedAt(double hours) {
-    replaceAt = OptionalDouble.of(hours);
-    return this;
+    return set(made -> made.replaceAt(hours));
   }
 
   Part defects(Law next, Law scrubbed) {
-    defects = Optional.of(next);
-    scrub = Optional.of(scrubbed);
-    return this;
+    return set(made -> made.latentDefects(next).scrub(scrubbed));
   }
 
   Part strained(double factor) {
-    strain = factor;
-    return this;
+    return set(made -> made.strain(factor));
   }
 
   Part readErrors(double perBit) {
-    readErrors = perBit;
-    return this;
+    return set(made -> made.readErrors(perBit));
   }
 
   Part at(Place where) {
-    place = where;
-    return this;
+    return copy(made -> made.at(where));
   }
 
   Part in(Box where) {
-    box = Optional.of(where);
-    return this;
+    return copy(made -> made.in(where));
   }
 
   Part noticed(Delay delay) {
-    noticed = delay;
-    return this;
+    return copy(made -> made.noticed(delay));
   }
 
   Part goneNoticed(Delay delay) {
-    goneNoticed = Optional.of(delay);
-    return this;
+    return copy(made -> made.goneNoticed(delay));
   }
 
   Part arrives(Law law) {
-    arrival = law;
-    return this;
+    return copy(made -> made.arrival(law));
   }
 
   Part nightly(String from, double at, double gigabytesPerHour) {
@@ -169,118 +148,56 @@ final class Part {
   }
 
   Part every(String from, double hours, double at, double gigabytesPerHour) {
-    return fed(from, new Feed.Every(hours, at), gigabytesPerHour);
+    return fed(Feed.from(from).every(hours, at), gigabytesPerHour);
   }
 
   Part continuous(String from, double gigabytesPerHour) {
-    return fed(from, new Feed.Continuous(), gigabytesPerHour);
+    return fed(Feed.from(from).continuous(), gigabytesPerHour);
   }
 
-  private Part fed(String from, Feed.Schedule schedule, double gigabytesPerHour) {
-    feed =
-        Optional.of(
-            new Feed(
-                from,
-                schedule,
-                OptionalDouble.of(gigabytesPerHour * GB_PER_HOUR),
-                Rate.NONE,
-                OptionalDouble.empty(),
-                Feed.DEFAULT_VISIT_HOURS));
+  private Part fed(FeedBuilder by, double gigabytesPerHour) {
+    feed = by.link(gigabytesPerHour * GB_PER_HOUR);
     return this;
   }
 
   Part stops(double meanHours, double checkedEvery) {
-    feed =
-        feed.map(
-            f ->
-                new Feed(
-                    f.from(),
-                    f.schedule(),
-                    f.bytesPerSecond(),
-                    new Rate(1 / meanHours),
-                    OptionalDouble.of(checkedEvery),
-                    f.visitHours()));
+    feed.stops(new Rate(1 / meanHours)).checkedEvery(checkedEvery);
     return this;
   }
 
   Part rotates(int turns, double every, double visits) {
-    rotation = Optional.of(new Copy.Rotation(turns, every));
-    feed =
-        feed.map(
-            f ->
-                new Feed(
-                    f.from(),
-                    f.schedule(),
-                    f.bytesPerSecond(),
-                    f.stops(),
-                    f.checkedEveryHours(),
-                    visits));
-    return this;
+    feed.visits(visits);
+    return copy(made -> made.rotation(turns, every));
   }
 
   Part restores(double gigabytesPerHour) {
-    restores = gigabytesPerHour * GB_PER_HOUR;
-    return this;
+    return copy(made -> made.restoresAt(gigabytesPerHour * GB_PER_HOUR));
   }
 
   Part keepsDeleted(double hours) {
-    keepsDeleted = hours;
-    return this;
+    return copy(made -> made.keepsDeleted(hours));
   }
 
   Part offline() {
-    reach = Copy.Reach.OFFLINE;
-    return this;
+    return copy(CopyBuilder::offline);
   }
 
   Part startsEmpty() {
-    startsFull = false;
-    return this;
+    return copy(CopyBuilder::startsEmpty);
   }
 
   Part spoils(double meanHours, double triedEvery) {
-    spoils = Optional.of(new Copy.Spoils(new Rate(1 / meanHours), OptionalDouble.of(triedEvery)));
-    return this;
+    return copy(made -> made.spoils(new Rate(1 / meanHours), triedEvery));
   }
 
   Copy make() {
-    return new Copy(
-        id,
-        place,
-        box,
-        service
-            .<Medium>map(rate -> new Medium.Service(rate, OptionalDouble.empty()))
-            .orElseGet(this::driveSet),
-        new Copy.Repair(noticed, goneNoticed.orElse(noticed), arrival),
-        feed,
-        OptionalDouble.of(restores),
-        keepsDeleted,
-        reach,
-        startsFull,
-        spoils,
-        rotation);
+    if (feed != null) {
+      copy.fed(feed.build());
+    }
+    return copy.on(service.<Medium>map(Medium.Service::losing).orElseGet(this::driveSet)).build();
   }
 
   private Medium driveSet() {
-    return new Medium.DriveSet(
-        drives,
-        new DriveModel(
-            id + "-drive",
-            driveBytes,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            life,
-            age,
-            boughtAt,
-            failsOff),
-        arrangement,
-        batch,
-        new Rebuild(rebuild, rebuildReads),
-        replaceAt,
-        defects,
-        scrub,
-        strain,
-        readErrors);
+    return set.of(drive.build()).build();
   }
 }

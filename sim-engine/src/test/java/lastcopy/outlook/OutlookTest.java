@@ -5,21 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import lastcopy.law.Exponential;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
-import lastcopy.scenario.Desk;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Place;
-import lastcopy.scenario.Rate;
-import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
@@ -28,68 +23,29 @@ import org.junit.jupiter.api.Test;
 /** Room, ways, times, lags and warnings by hand arithmetic. */
 class OutlookTest {
 
-  private static final Fixed NEW = new Fixed(0);
-
   private static Medium drives(int n, Arrangement arrangement, double bytes, double speed) {
     DriveModel model =
-        new DriveModel(
-            "small",
-            bytes,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.of(speed),
-            new Exponential(1e6),
-            NEW,
-            0,
-            Optional.empty());
-    Rebuild rebuild = new Rebuild(new Rebuild.ByRate(OptionalDouble.empty(), 0), Rebuild.Reads.ALL);
-    return new Medium.DriveSet(
-        n,
-        model,
-        arrangement,
-        Optional.empty(),
-        rebuild,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        1,
-        0);
+        DriveModel.builder("small", bytes).speed(speed).fails(new Exponential(1e6)).build();
+    return Medium.DriveSet.builder(arrangement, n).of(model).build();
   }
 
   private static Copy copy(String id, Medium medium, Optional<Feed> feed) {
-    return new Copy(
-        id,
-        new Place(id, List.of()),
-        Optional.empty(),
-        medium,
-        new Copy.Repair(Delay.none(), Delay.none(), NEW),
-        feed,
-        OptionalDouble.empty(),
-        0,
-        Copy.Reach.ONLINE,
-        true,
-        Optional.empty(),
-        Optional.empty());
+    CopyBuilder copy = Copy.builder(id).at(Place.of(id)).on(medium);
+    feed.ifPresent(copy::fed);
+    return copy.build();
   }
 
   private static Optional<Feed> feed(Feed.Schedule schedule, double bytesPerSecond) {
-    return Optional.of(
-        new Feed(
-            "main",
-            schedule,
-            OptionalDouble.of(bytesPerSecond),
-            Rate.NONE,
-            OptionalDouble.empty(),
-            24));
+    return Optional.of(Feed.from("main").schedule(schedule).link(bytesPerSecond).build());
   }
 
   private static Outlook outlook(double years, double onHand, Shoots shoots, Copy... copies) {
-    Footage footage =
-        new Footage(onHand, shoots, 0, OptionalDouble.empty(), Units.GB, OptionalDouble.empty());
-    Layout layout = new Layout("l", "l", List.of(copies), OptionalDouble.empty());
-    return Outlook.of(
-            new Studio("s", years, Optional.empty(), footage, Desk.QUIET, List.of(layout)))
-        .get(0);
+    Studio studio =
+        Studio.builder("s", years)
+            .footage(Footage.builder(shoots).onHand(onHand).build())
+            .layout(Layout.of("l", copies))
+            .build();
+    return Outlook.of(studio).get(0);
   }
 
   private static Shoots every(double hours, double bytes) {

@@ -1,17 +1,20 @@
 package lastcopy.simulate;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.DriveModelBuilder;
+import lastcopy.scenario.DriveSetBuilder;
 import lastcopy.scenario.Feed;
+import lastcopy.scenario.FeedBuilder;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
@@ -29,39 +32,15 @@ public final class CopyMaker {
 
   private static final double DRIVE_BYTES = 1_000 * Units.TB;
 
-  private final String id;
-  private final Arrangement arrangement;
-  private final int drives;
+  private final CopyBuilder copy;
+  private final DriveModelBuilder drive;
+  private final DriveSetBuilder set;
   private final Optional<Rate> service;
-  private Law life = new Fixed(1e12);
-  private Law age = new Fixed(0);
-  private Law rebuild = new Fixed(0);
-  private double strain = 1;
-  private Place place = new Place("quiet", List.of());
-  private Optional<Box> box = Optional.empty();
-  private Delay noticed = Delay.none();
-  private Law arrival = new Fixed(0);
-  private Optional<Feed> feed = Optional.empty();
-  private double restores = AT_ONCE;
-  private double keepsDeleted;
-  private Copy.Reach reach = Copy.Reach.ONLINE;
-  private boolean startsFull = true;
-  private double driveBytes = DRIVE_BYTES;
-  private double boughtAt;
-  private Optional<Law> failsOff = Optional.empty();
-  private Optional<Medium.Batch> batch = Optional.empty();
-  private OptionalDouble replaceAt = OptionalDouble.empty();
-  private Optional<Law> latent = Optional.empty();
-  private Optional<Law> scrub = Optional.empty();
-  private double readErrors;
-  private Rebuild.Reads reads = Rebuild.Reads.ALL;
-  private Optional<Copy.Spoils> spoils = Optional.empty();
-  private Optional<Copy.Rotation> rotation = Optional.empty();
 
   private CopyMaker(String id, Arrangement arrangement, int drives, Optional<Rate> service) {
-    this.id = id;
-    this.arrangement = arrangement;
-    this.drives = drives;
+    copy = Copy.builder(id).at(Place.of("quiet")).restoresAt(AT_ONCE);
+    drive = DriveModel.builder("drive", DRIVE_BYTES).fails(new Fixed(1e12));
+    set = Medium.DriveSet.builder(arrangement, drives).rebuild(new Fixed(0));
     this.service = service;
   }
 
@@ -88,95 +67,94 @@ public final class CopyMaker {
     return new CopyMaker(id, Arrangement.SINGLE, 1, Optional.of(loses));
   }
 
-  public CopyMaker life(Law law) {
-    life = law;
+  /** States something of the copy, by the names of the library. */
+  public CopyMaker copy(Consumer<CopyBuilder> states) {
+    states.accept(copy);
     return this;
+  }
+
+  /** States something of its drives. */
+  public CopyMaker drive(Consumer<DriveModelBuilder> states) {
+    states.accept(drive);
+    return this;
+  }
+
+  /** States something of its set of drives. */
+  public CopyMaker set(Consumer<DriveSetBuilder> states) {
+    states.accept(set);
+    return this;
+  }
+
+  public CopyMaker life(Law law) {
+    return drive(made -> made.fails(law));
   }
 
   public CopyMaker aged(Law law) {
-    age = law;
-    return this;
+    return drive(made -> made.age(law));
   }
 
   public CopyMaker rebuild(Law law) {
-    rebuild = law;
-    return this;
+    return set(made -> made.rebuild(law));
   }
 
   public CopyMaker strain(double factor) {
-    strain = factor;
-    return this;
+    return set(made -> made.strain(factor));
+  }
+
+  public CopyMaker readErrors(double perBit) {
+    return set(made -> made.readErrors(perBit));
   }
 
   public CopyMaker driveBytes(double bytes) {
-    driveBytes = bytes;
-    return this;
+    return drive(made -> made.size(bytes));
   }
 
   /** Drives that come later are bought at an age. */
   CopyMaker boughtAt(double hours) {
-    boughtAt = hours;
-    return this;
+    return drive(made -> made.boughtAt(hours));
   }
 
   CopyMaker failsOff(Law law) {
-    failsOff = Optional.of(law);
-    return this;
-  }
-
-  CopyMaker batch(String name, double spread) {
-    batch = Optional.of(new Medium.Batch(name, spread));
-    return this;
-  }
-
-  CopyMaker replacedAt(double hours) {
-    replaceAt = OptionalDouble.of(hours);
-    return this;
-  }
-
-  /** Drives grow unreadable spots after a law. */
-  CopyMaker latentDefects(Law law) {
-    latent = Optional.of(law);
-    return this;
-  }
-
-  CopyMaker scrub(Law law) {
-    scrub = Optional.of(law);
-    return this;
-  }
-
-  public CopyMaker readErrors(double perBit) {
-    readErrors = perBit;
-    return this;
+    return drive(made -> made.failsOff(law));
   }
 
   /** What a rebuild reads. */
   CopyMaker reads(Rebuild.Reads what) {
-    reads = what;
-    return this;
+    return set(made -> made.reads(what));
+  }
+
+  /** Drives grow unreadable spots after a law. */
+  CopyMaker latentDefects(Law law) {
+    return set(made -> made.latentDefects(law));
+  }
+
+  CopyMaker scrub(Law law) {
+    return set(made -> made.scrub(law));
+  }
+
+  CopyMaker batch(String name, double spread) {
+    return set(made -> made.batch(name, spread));
+  }
+
+  CopyMaker replacedAt(double hours) {
+    return set(made -> made.replaceAt(hours));
   }
 
   public CopyMaker at(Place where) {
-    place = where;
-    return this;
+    return copy(made -> made.at(where));
   }
 
   CopyMaker boxed(double ratePerHour) {
-    box =
-        Optional.of(
-            new Box("box", new Rate(ratePerHour), OptionalDouble.empty(), OptionalDouble.empty()));
-    return this;
+    return copy(made -> made.in(Box.of("box", new Rate(ratePerHour))));
   }
 
   /** Somebody looks every so many hours, by the clock. */
   public CopyMaker lookedAtEvery(double hours) {
-    noticed = new Delay.Looks(hours);
-    return this;
+    return copy(made -> made.noticed(new Delay.Looks(hours)));
   }
 
   public CopyMaker arrival(Law law) {
-    arrival = law;
-    return this;
+    return copy(made -> made.arrival(law));
   }
 
   /** Never replaced within any horizon. */
@@ -186,97 +164,49 @@ public final class CopyMaker {
 
   /** Fed every day at an hour, at a rate in bytes per second. */
   public CopyMaker nightly(String from, double atHours, double bytesPerSecond) {
-    return fed(from, new Feed.Every(Units.HOURS_PER_DAY, atHours), bytesPerSecond);
+    return fed(Feed.from(from).every(Units.HOURS_PER_DAY, atHours).link(bytesPerSecond));
   }
 
   public CopyMaker fed(String from, Feed.Schedule schedule, double bytesPerSecond) {
-    return fed(from, schedule, bytesPerSecond, Feed.DEFAULT_VISIT_HOURS);
+    return fed(Feed.from(from).schedule(schedule).link(bytesPerSecond));
   }
 
   /** Drives that take turns offline, each visiting from the start of its run. */
   CopyMaker rotates(String from, int turns, Feed.Every every, double visitHours) {
-    rotation = Optional.of(new Copy.Rotation(turns, every.everyHours()));
-    return fed(from, every, AT_ONCE, visitHours).offline();
+    copy.rotation(turns, every.everyHours()).offline();
+    return fed(Feed.from(from).schedule(every).link(AT_ONCE).visits(visitHours));
   }
 
-  private CopyMaker fed(
-      String from, Feed.Schedule schedule, double bytesPerSecond, double visitHours) {
-    feed =
-        Optional.of(
-            new Feed(
-                from,
-                schedule,
-                OptionalDouble.of(bytesPerSecond),
-                Rate.NONE,
-                OptionalDouble.empty(),
-                visitHours));
-    return this;
+  private CopyMaker fed(FeedBuilder feed) {
+    return copy(made -> made.fed(feed.build()));
   }
 
   public CopyMaker restores(double bytesPerSecond) {
-    restores = bytesPerSecond;
-    return this;
+    return copy(made -> made.restoresAt(bytesPerSecond));
   }
 
   CopyMaker keepsDeleted(double hours) {
-    keepsDeleted = hours;
-    return this;
+    return copy(made -> made.keepsDeleted(hours));
   }
 
   /** Turns out unusable at a rate, and nobody tries. */
   CopyMaker spoils(Rate rate) {
-    spoils = Optional.of(new Copy.Spoils(rate, OptionalDouble.empty()));
-    return this;
-  }
-
-  CopyMaker offline() {
-    reach = Copy.Reach.OFFLINE;
-    return this;
+    return copy(made -> made.spoils(rate));
   }
 
   CopyMaker startsEmpty() {
-    startsFull = false;
-    return this;
+    return copy(CopyBuilder::startsEmpty);
+  }
+
+  CopyMaker offline() {
+    return copy(CopyBuilder::offline);
   }
 
   Copy make() {
-    return new Copy(
-        id,
-        place,
-        box,
-        service
-            .<Medium>map(rate -> new Medium.Service(rate, OptionalDouble.empty()))
-            .orElseGet(this::driveSet),
-        new Copy.Repair(noticed, noticed, arrival),
-        feed,
-        OptionalDouble.of(restores),
-        keepsDeleted,
-        reach,
-        startsFull,
-        spoils,
-        rotation);
+    return copy.on(service.<Medium>map(Medium.Service::losing).orElseGet(this::driveSet)).build();
   }
 
   private Medium driveSet() {
-    return new Medium.DriveSet(
-        drives,
-        new DriveModel(
-            "drive",
-            driveBytes,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            life,
-            age,
-            boughtAt,
-            failsOff),
-        arrangement,
-        batch,
-        new Rebuild(new Rebuild.ByLaw(rebuild), reads),
-        replaceAt,
-        latent,
-        scrub,
-        strain,
-        readErrors);
+    return set.of(drive.build()).build();
   }
 }

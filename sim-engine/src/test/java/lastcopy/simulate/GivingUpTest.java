@@ -21,17 +21,13 @@ import lastcopy.history.Ledger;
 import lastcopy.history.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Place;
-import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.count.Chunk;
@@ -175,47 +171,10 @@ class GivingUpTest {
 
   /** Single drives that live for five hours: 1,752 failures a year. */
   private static Studio studio(int layouts, double years) {
-    DriveModel model =
-        new DriveModel(
-            "frail",
-            1e12,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            new Exponential(5),
-            new Fixed(0),
-            0,
-            Optional.empty());
-    Medium set =
-        new Medium.DriveSet(
-            1,
-            model,
-            Arrangement.SINGLE,
-            Optional.empty(),
-            new Rebuild(new Rebuild.ByRate(OptionalDouble.empty(), 0), Rebuild.Reads.ALL),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            1,
-            0);
-    Copy copy =
-        new Copy(
-            "main",
-            new Place("studio", List.of()),
-            Optional.empty(),
-            set,
-            new Copy.Repair(Delay.none(), Delay.none(), new Fixed(0)),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            0,
-            Copy.Reach.ONLINE,
-            true,
-            Optional.empty(),
-            Optional.empty());
-    List<Layout> all =
-        IntStream.range(0, layouts)
-            .mapToObj(i -> new Layout("l" + i, "l" + i, List.of(copy), OptionalDouble.empty()))
-            .toList();
+    DriveModel model = DriveModel.builder("frail", 1e12).fails(new Exponential(5)).build();
+    Medium set = Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).build();
+    Copy copy = Copy.builder("main").on(set).build();
+    List<Layout> all = IntStream.range(0, layouts).mapToObj(i -> Layout.of("l" + i, copy)).toList();
     Footage footage =
         new Footage(
             1e11,

@@ -128,6 +128,7 @@ public final class SparedWork {
         far.reach(),
         far.startsFull(),
         spoils,
-        far.rotation());
+        far.rotation(),
+        far.leftOut());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
@@ -148,7 +149,8 @@ final class UnlikelyStudios {
         rotates
             ? Optional.of(
                 new Copy.Rotation(2, ((Feed.Every) feed.orElseThrow().schedule()).everyHours()))
-            : Optional.empty());
+            : Optional.empty(),
+        Set.of());
   }
 
   private Delay delay() {

@@ -155,7 +155,7 @@ final class CopyReader {
     Optional<Node> node = section.get("place");
     if (node.isEmpty()) {
       section.defaulted("place", "its own, without mishaps");
-      return new Place(Known.ownPlace(copy), List.of());
+      return Place.ofItsOwn(copy);
     }
     return known.place(notes, node.get(), values.text(node.get(), "the name of a place"));
   }

@@ -17,11 +17,6 @@ import org.snakeyaml.engine.v2.nodes.Node;
  */
 record Known(Map<String, Place> places, Map<String, Box> boxes, Map<String, DriveModel> models) {
 
-  /** The name of the place of a copy that names none. */
-  static String ownPlace(String copy) {
-    return "copy:" + copy;
-  }
-
   /** The place of a name: a place without mishaps needs no entry. */
   Place place(Notes notes, Node node, String name) {
     Place place = places.get(name);

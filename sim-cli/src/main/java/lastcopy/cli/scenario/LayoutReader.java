@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Place;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -97,7 +98,7 @@ final class LayoutReader {
   }
 
   private static String standing(Copy copy) {
-    return copy.place().id().equals(Known.ownPlace(copy.id()))
+    return copy.place().id().equals(Place.ofItsOwn(copy.id()).id())
         ? "in a place of its own ('place' is left out)"
         : "in the place '" + copy.place().id() + "'";
   }
