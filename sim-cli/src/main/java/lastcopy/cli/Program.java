@@ -15,6 +15,7 @@ import lastcopy.cli.host.StandardStream;
 import lastcopy.cli.inspect.InspectCommand;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.prove.ProveCommand;
+import lastcopy.cli.rates.RatesCommand;
 import lastcopy.cli.story.StoryCommand;
 import lastcopy.prove.Checks;
 import picocli.CommandLine;
@@ -68,6 +69,7 @@ public final class Program {
         .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
         .addSubcommand(new StoryCommand(host))
         .addSubcommand(new FitCommand(host))
+        .addSubcommand(new RatesCommand(host))
         .addSubcommand(new ProveCommand(host, Checks::all));
   }
 

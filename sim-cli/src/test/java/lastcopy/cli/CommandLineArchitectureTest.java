@@ -38,6 +38,8 @@ class CommandLineArchitectureTest {
           "prove",
           SHARED,
           "fit",
+          SHARED,
+          "rates",
           SHARED);
 
   @ArchTest

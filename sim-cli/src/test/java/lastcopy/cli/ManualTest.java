@@ -31,7 +31,8 @@ class ManualTest {
   @Test
   void everyOptionOfEveryCommandIsInThePageOfItsCommand() throws IOException {
     CommandLine root = ManualMaker.commands();
-    assertThat(root.getSubcommands()).containsKeys("compare", "inspect", "story", "fit", "prove");
+    assertThat(root.getSubcommands())
+        .containsKeys("compare", "inspect", "story", "fit", "rates", "prove");
     String first = page("lastcopy");
     root.getSubcommands().keySet().forEach(name -> assertThat(first).contains(name));
     for (CommandLine command : ManualMaker.all(root)) {

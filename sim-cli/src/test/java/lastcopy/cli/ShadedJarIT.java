@@ -32,7 +32,7 @@ class ShadedJarIT {
   @TempDir Path directory;
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "inspect", "story", "fit", "prove"})
+  @ValueSource(strings = {"compare", "inspect", "story", "fit", "rates", "prove"})
   void everyCommandExplainsItself(String command) throws Exception {
     assertThat(run("-jar", JAR.toString(), command, "--help"))
         .contains("Usage: lastcopy " + command);

@@ -29,7 +29,8 @@ class TemplateTest {
   @Test
   void theTemplateCanBeInspectedAndCompared() throws IOException {
     Path file = template();
-    assertThat(run("inspect", file.toString())).contains("My Studio", "layouts.mirror.main");
+    assertThat(run("inspect", file.toString(), "--all"))
+        .contains("My Studio", "layouts.mirror.main");
     assertThat(run("compare", file.toString(), "--histories", "500"))
         .contains("One external drive", "Two drives mirrored in one box");
   }

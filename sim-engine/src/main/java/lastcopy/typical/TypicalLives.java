@@ -7,14 +7,17 @@ import java.util.Map;
 /**
  * The chance to fail within each year of age, from new.
  *
- * <p>All of it is an assumption of this project. Hard disks: fitted to replacement rates of data
- * centres (Schroeder, Gibson, FAST 2007; fleet statistics of a large operator, 2025, through press
- * reports; Pinheiro and others, FAST 2007). Solid state: fitted to the same operator's boot drives,
- * 2022-23; its low and cautious levels are half and twice the central one. Portable: twice the
- * hazard of a hard disk and 1 % a year for a knock. Used: 1.5 times the hazard of a hard disk of
- * that age.
+ * <p>All of it is an assumption of this project: {@link #SOURCE}.
  */
 public final class TypicalLives {
+
+  /** What suggests them. */
+  public static final String SOURCE =
+      "hard disks fitted to replacement rates of data centres (Schroeder, Gibson, FAST 2007;"
+          + " Pinheiro and others, FAST 2007; fleet statistics of a large operator, 2025, through"
+          + " press reports); solid state to boot drives of the same operator, 2022-23, low and"
+          + " cautious half and twice as much; portable twice a hard disk and 1 % a year for a"
+          + " knock; used 1.5 times a hard disk of that age, entered at its age";
 
   private static final Map<Level, double[]> HARD_DISK =
       Map.of(

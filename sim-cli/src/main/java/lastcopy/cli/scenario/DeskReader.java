@@ -23,7 +23,10 @@ final class DeskReader {
     Section section = Section.of(notes, Kind.DESK, node, "desk");
     Optional<Desk.Deletion> deletion = section.get("deletion").map(this::deletion);
     Optional<Desk.Malware> malware = section.get("malware").map(this::malware);
-    return new Desk(deletion, malware);
+    Optional<Desk> typical = section.get("typical").map(new TypicalReader(notes)::desk);
+    return new Desk(
+        deletion.or(() -> typical.flatMap(Desk::deletion)),
+        malware.or(() -> typical.flatMap(Desk::malware)));
   }
 
   private Desk.Deletion deletion(Node node) {

@@ -21,7 +21,7 @@ public enum Kind {
   PLACE("a place", "mishaps"),
   MISHAP("a mishap", "rate", "takes"),
   BOX("a box", "rate", "price", "speed"),
-  DESK("the desk", "deletion", "malware"),
+  DESK("the desk", "typical", "deletion", "malware"),
   DELETION("deletion", "rate", "size", "noticed"),
   MALWARE("malware", "rate", "noticed"),
   DRIVE(
@@ -61,6 +61,7 @@ public enum Kind {
   ROTATION("rotation", "drives", "every"),
   LAW("a law", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
   LOOKS("a law or looks", "checked_every", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
+  LIFE("a life", "typical", "level", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
   WEIBULL("weibull", "shape", "scale", "location");
 
   private final String phrase;

@@ -39,8 +39,13 @@ final class LawReader {
 
   private Law law(Node node, boolean life) {
     return node instanceof MappingNode
-        ? form(Section.of(notes, Kind.LAW, node, ""))
+        ? mapping(node, life)
         : notes.build(node, () -> scalar(node, life)).orElse(STAND_IN);
+  }
+
+  private Law mapping(Node node, boolean life) {
+    Section section = Section.of(notes, life ? Kind.LIFE : Kind.LAW, node, "");
+    return section.has("typical") ? new TypicalReader(notes).life(section) : form(section);
   }
 
   /** A law of a life: one that is over at once is a mistake. */
@@ -98,6 +103,7 @@ final class LawReader {
   }
 
   private Law form(Section section) {
+    section.refuse("level", "without 'typical'", "typical: hard-disk beside it");
     List<String> present = LAW_KEYS.stream().filter(section::has).toList();
     if (present.size() != 1) {
       if (section.isMapping()) {

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads places and boxes. */
@@ -42,9 +45,22 @@ final class PlaceReader {
         .get("mishaps")
         .ifPresent(
             node ->
-                Nodes.named(notes, node, "mishaps")
-                    .forEach(entry -> mishaps.add(mishap(entry, where))));
+                Nodes.named(notes, node, "mishaps").forEach(entry -> add(mishaps, entry, where)));
     return mishaps;
+  }
+
+  /** A mishap of its own goes before the typical one of that name. */
+  private void add(List<Mishap> mishaps, Nodes.Named entry, String where) {
+    if (!entry.name().equals("typical") || entry.value() instanceof MappingNode) {
+      mishaps.removeIf(other -> other.id().equals(entry.name()));
+      mishaps.add(mishap(entry, where));
+      return;
+    }
+    Set<String> own = mishaps.stream().map(Mishap::id).collect(Collectors.toSet());
+    new TypicalReader(notes)
+        .mishaps(entry.value()).stream()
+            .filter(typical -> !own.contains(typical.id()))
+            .forEach(mishaps::add);
   }
 
   private Mishap mishap(Nodes.Named entry, String where) {

@@ -64,7 +64,7 @@ final class KeysPage {
                     .map(u -> code(u))
                     .collect(Collectors.joining(", ")),
                 examples(definition(name))));
-    for (String name : List.of("share", "law", "looks")) {
+    for (String name : List.of("share", "law", "life", "looks")) {
       String meaning = definition(name).path("description").asText("");
       String kind = meaning.isEmpty() ? "a number, or a number with %" : meaning;
       line("| %s | %s | %s |", word(name), kind, examples(definition(name)));
@@ -99,7 +99,7 @@ final class KeysPage {
   private JsonNode section(JsonNode root, Kind kind) {
     return switch (kind) {
       case SCENARIO -> root;
-      case LAW, LOOKS -> definition(word(kind) + "_form");
+      case LAW, LIFE, LOOKS -> definition(word(kind) + "_form");
       default -> definition(word(kind));
     };
   }

@@ -40,7 +40,7 @@ class ScenarioSchemaTest {
     JsonNode section =
         switch (kind) {
           case SCENARIO -> SCHEMA;
-          case LAW, LOOKS -> definition(word(kind) + "_form");
+          case LAW, LIFE, LOOKS -> definition(word(kind) + "_form");
           default -> definition(word(kind));
         };
     List<String> keys = new ArrayList<>();

@@ -1,0 +1,2 @@
+/** The command {@code rates}: typical values with their sources. */
+package lastcopy.cli.rates;

@@ -1,0 +1,89 @@
+package lastcopy.cli.scenario;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lastcopy.law.ByAge;
+import lastcopy.law.Law;
+import lastcopy.law.Weibull;
+import lastcopy.scenario.Desk;
+import lastcopy.scenario.Mishap;
+import lastcopy.scenario.Rate;
+import lastcopy.typical.DriveKind;
+import lastcopy.typical.Level;
+import lastcopy.typical.TypicalLives;
+import lastcopy.typical.TypicalMishaps;
+import lastcopy.typical.TypicalMishaps.Habit;
+import lastcopy.typical.TypicalMishaps.Site;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads where a file asks for typical values; {@code lastcopy rates} lists them. */
+final class TypicalReader {
+
+  /** A level that is a range. */
+  private static final String UNSURE = "unsure";
+
+  private final Notes notes;
+  private final Values values;
+
+  TypicalReader(Notes notes) {
+    this.notes = notes;
+    this.values = new Values(notes);
+  }
+
+  /** The life of a kind of drives, at a level; nothing else may stand beside them. */
+  Law life(Section section) {
+    Kind.LAW.keys().forEach(key -> section.refuse(key, "beside 'typical'", "one of the two"));
+    DriveKind kind = one(section.get("typical").orElseThrow(), DriveKind.values(), DriveKind::id);
+    Level level = section.get("level").map(this::level).orElse(Level.CENTRAL);
+    return new ByAge(TypicalLives.yearlyChances(kind, level));
+  }
+
+  private Level level(Node node) {
+    if (Nodes.text(node).equals(UNSURE)) {
+      notes.problem(
+          node,
+          "'unsure', a range from low to cautious, which is not simulated yet",
+          "low, central or cautious");
+      return Level.CENTRAL;
+    }
+    return one(node, Level.values(), level -> level.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** The one that is named; a mistake is noted, and the first stands in for it. */
+  private <T> T one(Node node, T[] choices, Function<T, String> name) {
+    Map<String, T> named = new LinkedHashMap<>();
+    for (T choice : choices) {
+      named.put(name.apply(choice), choice);
+    }
+    return named.get(values.word(node, List.copyOf(named.keySet())));
+  }
+
+  /** What strikes a kind of place. */
+  List<Mishap> mishaps(Node node) {
+    Site site = one(node, Site.values(), Site::id);
+    return TypicalMishaps.at(site).stream()
+        .map(strike -> new Mishap(strike.name(), Rate.ofYearlyProbability(strike.chance()), 1))
+        .toList();
+  }
+
+  /** What happens at a desk of some habits. */
+  Desk desk(Node node) {
+    Habit habit = one(node, Habit.values(), Habit::id);
+    Law deletion =
+        new Weibull(TypicalMishaps.DELETION_SHAPE, TypicalMishaps.DELETION_SCALE_HOURS, 0);
+    Law malware = new Weibull(TypicalMishaps.MALWARE_SHAPE, TypicalMishaps.MALWARE_SCALE_HOURS, 0);
+    return new Desk(
+        Optional.of(
+            new Desk.Deletion(
+                Rate.ofYearlyProbability(habit.deletionChance()),
+                new Desk.ShootCount(1),
+                deletion,
+                true)),
+        Optional.of(
+            new Desk.Malware(Rate.ofYearlyProbability(habit.malwareChance()), malware, true)));
+  }
+}
