@@ -13,8 +13,9 @@ import lastcopy.scenario.Periodic;
 final class Feeds implements Mechanism {
 
   /**
-   * A continuous feed, or a refill, behind a copy that is itself being fed starts at quarters of an
-   * hour by the clock: without a step it would start infinitely often.
+   * A continuous feed, or a refill, behind a copy that is itself being fed starts what takes less
+   * than a quarter of an hour at quarters by the clock: without a step it would start infinitely
+   * often.
    */
   private static final Periodic QUARTERS = new Periodic(0, 0.25);
 
@@ -133,7 +134,7 @@ final class Feeds implements Mechanism {
       return;
     }
     boolean behind = way.continuous() && state.holdings.flowing[way.source()];
-    if (behind && mustWait(way.source())) {
+    if (behind && mustWait(copy, way.source(), way.bytesPerHour())) {
       state.set(plan.timer.runStart(copy), nextQuarter());
       return;
     }
@@ -183,9 +184,15 @@ final class Feeds implements Mechanism {
     return !scratch.isEmpty();
   }
 
-  /** Whether nothing starts now that follows a copy which is itself being fed. */
-  boolean mustWait(int source) {
-    return state.holdings.flowing[source] && QUARTERS.from(state.now) > state.now;
+  /** Whether a flow that follows a copy which is itself being fed would be too short to start. */
+  boolean mustWait(int target, int source, double bytesPerHour) {
+    return QUARTERS.from(state.now) > state.now && trickles(target, source, bytesPerHour);
+  }
+
+  /** Whether a copy that is itself being fed has less than a quarter of an hour's worth. */
+  boolean trickles(int target, int source, double bytesPerHour) {
+    return state.holdings.flowing[source]
+        && state.holdings.hours(target, source, bytesPerHour, state.now) < QUARTERS.every();
   }
 
   double nextQuarter() {

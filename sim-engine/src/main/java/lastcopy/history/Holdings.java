@@ -107,6 +107,14 @@ final class Holdings {
     return more;
   }
 
+  /** How long what a source holds and a target lacks would be on its way. */
+  double hours(int target, int source, double rate, double now) {
+    prepare(target, source, now);
+    double hours = flow[target].bytes() / rate;
+    flow[target].clear();
+    return hours;
+  }
+
   private void prepare(int target, int source, double now) {
     bringTo(source, now);
     bringTo(target, now);

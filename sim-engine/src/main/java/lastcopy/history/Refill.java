@@ -29,7 +29,7 @@ final class Refill {
     for (int spoilt = needed(best); spoilt > 0; spoilt = needed(best)) {
       state.spoils.tried(spoilt);
     }
-    if (best > 0 && state.feeds.mustWait(best)) {
+    if (best > 0 && state.feeds.mustWait(0, best, plan.refillPerHour[0][best])) {
       state.set(plan.timer.runEnd(0), state.feeds.nextQuarter());
     } else if (best > 0) {
       state.outages.comesBack();
@@ -55,11 +55,21 @@ final class Refill {
     }
   }
 
+  /** The fastest; what trickles into one that is itself being fed waits until no other has more. */
   private int best() {
+    int ready = best(false);
+    return ready > 0 ? ready : best(true);
+  }
+
+  private int best(boolean trickles) {
     int best = -1;
     for (int c = 1; c < plan.copies; c++) {
-      boolean faster = best < 0 || plan.refillPerHour[0][c] > plan.refillPerHour[0][best];
-      if (!state.gone[c] && faster && state.holdings.hasMore(0, c, state.now)) {
+      double rate = plan.refillPerHour[0][c];
+      boolean faster = best < 0 || rate > plan.refillPerHour[0][best];
+      if (!state.gone[c]
+          && faster
+          && state.holdings.hasMore(0, c, state.now)
+          && (trickles || !state.feeds.trickles(0, c, rate))) {
         best = c;
       }
     }

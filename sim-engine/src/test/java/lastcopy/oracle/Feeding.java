@@ -85,6 +85,8 @@ final class Feeding {
       Stretches more = source.usable().and(target.room()).minus(target.live);
       if (!more.isNothing() || !unreached().isEmpty()) {
         start();
+      } else {
+        glancesAgain();
       }
     }
   }
@@ -159,14 +161,20 @@ final class Feeding {
       }
     }
     carries.clear();
-    boolean sourceFills = world.transfers.stream().anyMatch(t -> t.target == source);
-    if (isContinuous() && sourceFills) {
-      glance = world.now() + GLANCE_HOURS;
-      world.clock.at(glance, Clock.Order.RUN, () -> {});
+    if (isContinuous()) {
+      glancesAgain();
     }
     if (pending) {
       pending = false;
       world.clock.in(0, Clock.Order.RUN, this::due);
+    }
+  }
+
+  /** What fills its source comes little by little. */
+  private void glancesAgain() {
+    if (world.transfers.stream().anyMatch(t -> t.target == source)) {
+      glance = world.now() + GLANCE_HOURS;
+      world.clock.at(glance, Clock.Order.RUN, () -> {});
     }
   }
 

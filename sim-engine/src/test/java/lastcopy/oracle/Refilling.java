@@ -12,6 +12,9 @@ final class Refilling {
 
   private static final double BITS = 8;
 
+  /** Less than so long from a source that is itself being fed is not worth a start. */
+  private static final double A_TRICKLE_HOURS = 0.25;
+
   private final World world;
   private Transfer running;
   private boolean wanted;
@@ -50,8 +53,9 @@ final class Refilling {
             .filter(v -> v != main)
             .sorted(Comparator.comparingDouble(v -> -Ways.refill(v.copy, main.copy)))
             .toList();
+    boolean anyReady = fastestFirst.stream().anyMatch(this::isReady);
     for (Vault source : fastestFirst) {
-      if (!source.gone && !lacking(source).isNothing()) {
+      if (anyReady ? isReady(source) : !source.gone && !lacking(source).isNothing()) {
         if (source.spoilt) {
           world.hardware.goes(source, false);
         } else {
@@ -61,6 +65,14 @@ final class Refilling {
       }
     }
     wanted = false;
+  }
+
+  /** More is there than trickles into a source which is itself being fed. */
+  private boolean isReady(Vault source) {
+    double least = A_TRICKLE_HOURS * Ways.refill(source.copy, world.main().copy);
+    boolean fed = world.transfers.stream().anyMatch(t -> t.target == source);
+    double more = source.gone ? 0 : lacking(source).size();
+    return fed ? more >= least * Units.SECONDS_PER_HOUR : more > 0;
   }
 
   private Stretches lacking(Vault source) {
