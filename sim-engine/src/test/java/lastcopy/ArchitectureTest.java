@@ -73,7 +73,8 @@ class ArchitectureTest {
               "law",
               "interval",
               "random",
-              "outlook"));
+              "outlook",
+              "fit"));
 
   private static Map.Entry<String, List<String>> uses(String from, String... to) {
     return Map.entry(from, List.of(to));

@@ -19,6 +19,7 @@ public final class Checks {
             PlainChecks.intervals(),
             PlainChecks.random(),
             PlainChecks.links(),
+            FitChecks.records(),
             EngineChecks.drives(),
             EngineChecks.sets(),
             EngineChecks.shared(),

@@ -18,7 +18,7 @@ final class RecordLine {
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
   /** In years; what is older is a slip of the pen. */
-  private static final double OLDEST = 200;
+  private static final int OLDEST = 200;
 
   private static final int LONGEST = 60;
   private static final LocalDate FIRST = LocalDate.of(1950, 1, 1);

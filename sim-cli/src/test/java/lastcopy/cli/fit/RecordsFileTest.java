@@ -48,16 +48,16 @@ class RecordsFileTest {
     assertThat(run.err().replace(folder + "/", "").replace("lastcopy: ", ""))
         .isEqualTo(
             """
-            records.csv:3:3: found 'abc'; accepted: an age in hours from 0 to 200.0 years, such as\
+            records.csv:3:3: found 'abc'; accepted: an age in hours from 0 to 200 years, such as\
              1234.5.
             records.csv:4:7: found 'maybe'; accepted: 1 or yes, 0 or no.
             records.csv:5:9: found '90' beside a drive that still runs; accepted: nothing there.
             records.csv:6:10: found '5', outside of its record; accepted: a time from when its\
              record begins until it was found failed.
             records.csv:7:1: found 2 cells; accepted: 5, as in the header.
-            records.csv:8:1: found '-3'; accepted: an age in hours from 0 to 200.0 years, such as\
+            records.csv:8:1: found '-3'; accepted: an age in hours from 0 to 200 years, such as\
              1234.5.
-            records.csv:9:3: found '1e9'; accepted: an age in hours from 0 to 200.0 years, such as\
+            records.csv:9:3: found '1e9'; accepted: an age in hours from 0 to 200 years, such as\
              1234.5.
             """);
   }
