@@ -1,6 +1,10 @@
 package lastcopy;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameStartingWith;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -13,6 +17,8 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Map;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.hazard.PathStatistics;
 
 /** Holds the arrows: data flow one way, and the engine knows no files, terminals or charts. */
 @AnalyzeClasses(packages = "lastcopy", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -32,16 +38,74 @@ class ArchitectureTest {
           uses("scenario", "law"),
           uses("footage", "scenario"),
           uses("outlook", "scenario", "footage", "law"),
-          uses("history", "scenario", "law", "number", "random", "kernel", "footage"),
+          uses("history.report"),
+          uses(
+              "history.plan",
+              "history.report",
+              "scenario",
+              "law",
+              "number",
+              "random",
+              "kernel",
+              "footage"),
+          uses(
+              "history.hazard",
+              "history.plan",
+              "history.report",
+              "law",
+              "number",
+              "kernel",
+              "footage"),
+          uses("history.state", "history.plan", "kernel", "footage"),
+          uses(
+              "history.event",
+              "history.state",
+              "history.hazard",
+              "history.plan",
+              "history.report",
+              "scenario",
+              "law",
+              "kernel",
+              "footage"),
+          uses(
+              "history.screen",
+              "history.hazard",
+              "history.plan",
+              "history.report",
+              "scenario",
+              "law",
+              "number",
+              "random",
+              "footage"),
+          uses(
+              "history",
+              "history.screen",
+              "history.event",
+              "history.state",
+              "history.hazard",
+              "history.plan",
+              "history.report",
+              "scenario",
+              "kernel",
+              "footage"),
           uses("experiment", "interval"),
-          uses("parallel", "history"),
-          uses("simulate.count", "experiment", "history", "interval", "scenario", "footage"),
+          uses("parallel", "history", "history.report"),
+          uses(
+              "simulate.count",
+              "experiment",
+              "history",
+              "history.report",
+              "interval",
+              "scenario",
+              "footage"),
           uses(
               "simulate.rare",
               "simulate.count",
               "experiment",
               "parallel",
               "history",
+              "history.report",
+              "history.hazard",
               "interval",
               "scenario"),
           uses(
@@ -51,6 +115,7 @@ class ArchitectureTest {
               "experiment",
               "parallel",
               "history",
+              "history.report",
               "interval",
               "scenario"),
           uses(
@@ -60,6 +125,8 @@ class ArchitectureTest {
               "simulate.rare",
               "experiment",
               "history",
+              "history.report",
+              "history.hazard",
               "interval",
               "scenario",
               "footage"),
@@ -101,6 +168,18 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule NO_CIRCLES = slices().matching("lastcopy.(**)").should().beFreeOfCycles();
+
+  /** Of what makes a history, others know the bias and what it found, and nothing else. */
+  @ArchTest
+  static final ArchRule BIAS_ALONE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("lastcopy.history..")
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage("lastcopy.history.hazard")
+                  .and(not(simpleNameStartingWith(Bias.class.getSimpleName())))
+                  .and(not(equivalentTo(PathStatistics.class))));
 
   @ArchTest
   static final ArchRule ENGINE_ALONE =

@@ -14,7 +14,7 @@ import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
-import lastcopy.history.Happening;
+import lastcopy.history.report.Happening;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Warning;

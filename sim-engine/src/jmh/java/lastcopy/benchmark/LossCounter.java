@@ -1,8 +1,8 @@
 package lastcopy.benchmark;
 
-import lastcopy.history.Cause;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 
 /** Counts losses and wants no more. */
 final class LossCounter implements Ledger {

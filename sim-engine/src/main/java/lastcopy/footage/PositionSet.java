@@ -3,28 +3,28 @@ package lastcopy.footage;
 import java.util.Arrays;
 
 /** A mutable set of positions: disjoint intervals [from, to) in rising order. */
-public final class PositionSet {
+public final class PositionSet implements Positions {
 
   private double[] from = new double[4];
   private double[] to = new double[4];
   private int size;
 
-  /** How many intervals it has. */
+  @Override
   public int size() {
     return size;
   }
 
-  /** Lower end of interval i. */
+  @Override
   public double from(int i) {
     return from[i];
   }
 
-  /** Upper end of interval i, not included. */
+  @Override
   public double to(int i) {
     return to[i];
   }
 
-  /** Whether it holds nothing. */
+  @Override
   public boolean isEmpty() {
     return size == 0;
   }
@@ -35,14 +35,15 @@ public final class PositionSet {
   }
 
   /** Makes it equal to another. */
-  public void copyFrom(PositionSet other) {
+  public void copyFrom(Positions of) {
+    PositionSet other = (PositionSet) of;
     ensure(other.size);
     System.arraycopy(other.from, 0, from, 0, other.size);
     System.arraycopy(other.to, 0, to, 0, other.size);
     size = other.size;
   }
 
-  /** The bytes that it holds. */
+  @Override
   public double bytes() {
     double sum = 0;
     for (int i = 0; i < size; i++) {
@@ -74,7 +75,8 @@ public final class PositionSet {
   }
 
   /** Adds all of another. */
-  public void addAll(PositionSet other) {
+  public void addAll(Positions of) {
+    PositionSet other = (PositionSet) of;
     for (int i = 0; i < other.size; i++) {
       add(other.from[i], other.to[i]);
     }
@@ -106,7 +108,8 @@ public final class PositionSet {
   }
 
   /** Takes away all of another. */
-  public void removeAll(PositionSet other) {
+  public void removeAll(Positions of) {
+    PositionSet other = (PositionSet) of;
     for (int i = 0; i < other.size && size > 0; i++) {
       remove(other.from[i], other.to[i]);
     }

@@ -1,8 +1,24 @@
 package lastcopy.history;
 
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import lastcopy.footage.ShootTable;
+import lastcopy.history.event.CourseTracker;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.hazard.Levels;
+import lastcopy.history.hazard.PathStatistics;
+import lastcopy.history.hazard.UnlikelyDraws;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RandomShoots;
+import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.history.report.GivenUpException;
+import lastcopy.history.report.HistoryListener;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.screen.Screen;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
@@ -10,7 +26,7 @@ import lastcopy.scenario.Studio;
  * One simulated history after another of one layout; the number of a history decides it.
  *
  * <p>Two paths. The {@link Screen} decides quickly that nothing is lost, which is so in most
- * histories. Otherwise what happens is simulated event by event ({@link HistoryState}), and while
+ * histories. Otherwise what happens is simulated event by event ({@link EventLoop}), and while
  * every copy holds what the undisturbed course says ({@link CourseTracker}), no offload and no feed
  * run is simulated.
  *
@@ -41,9 +57,11 @@ import lastcopy.scenario.Studio;
 public final class History {
 
   private final Plan plan;
-  private final HistoryState state;
+  private final Draws draws;
+  private final EventLoop loop;
   private final Screen screen;
   private final RandomShoots shoots;
+  private final Levels levels;
 
   /** Plain histories of a layout under a seed. */
   public History(Studio studio, Layout layout, long seed) {
@@ -58,18 +76,27 @@ public final class History {
   /** Without the course every history is simulated event by event, from the start. */
   History(Studio studio, Layout layout, long seed, Bias bias, boolean byCourse) {
     plan = Plan.of(studio, layout);
-    state = new HistoryState(plan, seed);
-    shoots = new RandomShoots(plan, state.draws);
-    if (byCourse && plan.evenShoots && plan.copy[0].startsFull()) {
-      state.tracker.record();
+    draws = new Draws(seed);
+    levels = Levels.of(plan);
+    loop = new EventLoop(plan, draws);
+    shoots = new RandomShoots(plan, draws);
+    if (byCourse && plan.evenShoots() && plan.copy(0).startsFull()) {
+      loop.recordCourse();
     }
-    state.clocks.bias(bias);
-    screen = new Screen(plan, state.draws, state.tracker.course(), state::step);
+    bias(bias);
+    screen = new Screen(plan, draws, course(), effects(), loop::step);
+  }
+
+  /** By copy, what all mechanisms together can do to it. */
+  List<Set<Effect>> effects() {
+    return IntStream.range(0, plan.copies())
+        .mapToObj(c -> loop.mechanisms().effects(plan.copy(c)))
+        .toList();
   }
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
-    state.clocks.bias(to);
+    loop.mechanisms().clocks.bias(to, course());
   }
 
   /**
@@ -77,58 +104,52 @@ public final class History {
    * given up if its thread is interrupted.
    */
   public void giveUpWhen(BooleanSupplier asked) {
-    state.givesUp = asked;
+    loop.givesUpWhen(asked);
   }
 
   /** The undisturbed course; null if histories are simulated event by event. */
   UndisturbedCourse course() {
-    return state.tracker.course();
+    return loop.state().course();
   }
 
   /** How many groups of sources a bias tells apart. */
   public int groups() {
-    return plan.groups;
+    return plan.groups().count();
   }
 
   /** How many levels of trouble a bias tells apart. */
   public int levels() {
-    return plan.levels.count();
+    return levels.count();
   }
 
   /** How many things are wrong at a level of trouble, the last number standing for more too. */
   public int depth(int level) {
-    return plan.levels.depth(level);
+    return levels.depth(level);
   }
 
   /** The largest factor by which the hazard of a group is worth biasing. */
   public double mostFactor(int group) {
-    return plan.mostFactor(group);
+    return plan.groups().mostFactor(group);
   }
 
   /** How many kinds of unlikely draws a ledger is told of. */
   public int channels() {
-    return plan.shocks.length + plan.copies;
+    return UnlikelyDraws.channels(plan);
   }
 
   /** What such a draw does when it comes out badly, in words. */
   public String channel(int index) {
-    if (index >= plan.shocks.length) {
-      return "a hidden defect is met on '" + plan.names[index - plan.shocks.length] + "'";
-    }
-    ShockProcess shock = plan.shocks[index];
-    boolean desk =
-        shock.kind() == ShockProcess.Kind.DELETION || shock.kind() == ShockProcess.Kind.MALWARE;
-    return shock.words() + (desk ? " and it is noticed too late" : " and every copy is taken");
+    return UnlikelyDraws.words(plan, index);
   }
 
   /** What sources did in the last biased history up to its first loss, or to the horizon. */
   public PathStatistics statistics() {
-    return state.clocks.likelihood().statistics();
+    return loop.mechanisms().clocks.likelihood().statistics();
   }
 
   /** The names of the copies, in the order that happenings and snapshots count them. */
   public List<String> copyNames() {
-    return List.of(plan.names);
+    return IntStream.range(0, plan.copies()).mapToObj(c -> plan.copy(c).name()).toList();
   }
 
   /**
@@ -139,19 +160,17 @@ public final class History {
    * @throws GivenUpException if it was given up; what was told of it does not count
    */
   public void simulate(long number, Ledger to) {
-    state.timed = to.wantsTime();
-    if (!state.clocks.likelihood().biased() && !state.timed && screen.nothingIsLost(number)) {
+    boolean plain = !loop.mechanisms().clocks.likelihood().biased();
+    if (plain && !to.wantsTime() && screen.nothingIsLost(number)) {
       return;
     }
-    state.draws.start(number);
-    state.ledger = to;
-    boolean onCourse = state.timed && state.tracker.course() != null;
-    if (!state.clocks.likelihood().biased() && onCourse && screen.nothingHappens()) {
-      Arrays.fill(state.down, 0);
-      state.exposure.undisturbedPassed(0, plan.horizon, 0);
+    draws.start(number);
+    loop.audience().counts(to);
+    if (plain && to.wantsTime() && course() != null && screen.nothingHappens()) {
+      loop.exposure().nothingHappens();
       return;
     }
-    simulateEvents();
+    loop.run(shoots());
   }
 
   /**
@@ -163,30 +182,12 @@ public final class History {
    * @throws GivenUpException if it was given up
    */
   public void tell(long number, HistoryListener to) {
-    state.draws.start(number);
-    state.listener = to;
-    state.ledger = Silent.LEDGER;
-    state.timed = false;
-    try {
-      simulateEvents();
-    } finally {
-      state.listener = null;
-    }
+    draws.start(number);
+    loop.audience().listens(to);
+    loop.run(shoots());
   }
 
-  private void simulateEvents() {
-    state.clear();
-    if (!plan.evenShoots) {
-      state.shoots = shoots.until(plan.horizon);
-    }
-    state.lives.start();
-    state.shocks.start();
-    state.tracker.start();
-    state.say(Happening.Kind.START, -1, -1, 0, plan.horizon);
-    state.rule.declare();
-    state.play();
-    state.outages.whole();
-    state.clocks.weight(); // settles what was run up until the horizon
-    state.say(Happening.Kind.END, -1, -1, 0, Double.NaN);
+  private ShootTable shoots() {
+    return plan.evenShoots() ? plan.shoots() : shoots.until(plan.horizon());
   }
 }

@@ -10,7 +10,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
-import lastcopy.history.GivenUpException;
+import lastcopy.history.report.GivenUpException;
 
 /** Chunks of history numbers, simulated on threads a little ahead, handed out in their order. */
 public final class OrderedChunks<T> {

@@ -3,8 +3,8 @@ package lastcopy.story;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
-import lastcopy.history.GivenUpException;
 import lastcopy.history.History;
+import lastcopy.history.report.GivenUpException;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 

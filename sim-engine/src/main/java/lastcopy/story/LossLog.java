@@ -1,9 +1,9 @@
 package lastcopy.story;
 
 import java.util.List;
-import lastcopy.history.Cause;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 
 /**
  * Writes down losses and nothing else.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lastcopy.footage.ShootTable;
-import lastcopy.history.Happening.Kind;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Happening.Kind;
+import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Shoots;
 

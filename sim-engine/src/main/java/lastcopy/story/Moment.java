@@ -1,7 +1,7 @@
 package lastcopy.story;
 
-import lastcopy.history.Happening;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.Snapshot;
 
 /**
  * A happening of a told history, and how things stood just after it.

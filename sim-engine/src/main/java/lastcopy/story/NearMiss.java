@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import lastcopy.history.Happening.Kind;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Happening.Kind;
+import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
 

@@ -3,8 +3,8 @@ package lastcopy.story;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import lastcopy.history.Happening;
-import lastcopy.history.Happening.Kind;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.Happening.Kind;
 
 /** When what was struck in a told history is whole again. */
 final class OutageEnds {

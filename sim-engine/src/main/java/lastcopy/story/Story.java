@@ -2,7 +2,7 @@ package lastcopy.story;
 
 import java.util.List;
 import java.util.Optional;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Loss;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.hazard.Bias;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;

@@ -3,6 +3,7 @@ package lastcopy.history;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
+import lastcopy.history.hazard.Bias;
 import lastcopy.scenario.Studio;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.params.ParameterizedTest;

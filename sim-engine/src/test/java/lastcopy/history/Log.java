@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 
 /** Writes a history down, to hold it against another. */
 final class Log implements Ledger {

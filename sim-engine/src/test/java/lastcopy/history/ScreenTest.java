@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumMap;
 import java.util.Map;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.HistoryListener;
+import lastcopy.history.report.Snapshot;
+import lastcopy.history.screen.Screen;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.DriveSets;
 import lastcopy.simulate.SparedWork;
@@ -50,7 +56,7 @@ class ScreenTest {
     Plan plan = Plan.of(studio, studio.layouts().get(0));
     Draws draws = new Draws(SEED);
     History history = new History(studio, studio.layouts().get(0), SEED);
-    Screen screen = new Screen(plan, draws, history.course(), () -> {});
+    Screen screen = new Screen(plan, draws, history.course(), history.effects(), () -> {});
     for (int k = 0; k < HISTORIES; k++) {
       boolean passes = screen.nothingIsLost(k);
       Count count = new Count();
@@ -129,7 +135,8 @@ class ScreenTest {
     Studio studio = SparedWork.studio("first fill");
     Plan plan = Plan.of(studio, studio.layouts().get(0));
     History history = new History(studio, studio.layouts().get(0), SEED);
-    Screen screen = new Screen(plan, new Draws(SEED), history.course(), () -> {});
+    Screen screen =
+        new Screen(plan, new Draws(SEED), history.course(), history.effects(), () -> {});
     int lost = 0;
     for (int k = 0; k < HISTORIES; k++) {
       Count count = new Count();

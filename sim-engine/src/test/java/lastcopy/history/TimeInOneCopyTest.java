@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
+import lastcopy.history.hazard.Bias;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Feed;

@@ -2,6 +2,7 @@ package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastcopy.history.hazard.Bias;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.TwoCopies;

@@ -2,6 +2,8 @@ package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Happening;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;

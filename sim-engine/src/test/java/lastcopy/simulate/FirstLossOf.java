@@ -1,9 +1,9 @@
 package lastcopy.simulate;
 
-import lastcopy.history.Cause;
 import lastcopy.history.History;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 
 /** When the first loss of a history falls. */
 final class FirstLossOf implements Ledger {

@@ -2,10 +2,10 @@ package lastcopy.story;
 
 import java.util.ArrayList;
 import java.util.List;
-import lastcopy.history.Happening;
-import lastcopy.history.Happening.Kind;
-import lastcopy.history.Loss;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.Happening.Kind;
+import lastcopy.history.report.Loss;
+import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 

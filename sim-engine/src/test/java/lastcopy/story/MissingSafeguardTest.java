@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import lastcopy.history.Cause;
-import lastcopy.history.Happening.Kind;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Happening.Kind;
+import lastcopy.history.report.Loss;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.CopyMaker;

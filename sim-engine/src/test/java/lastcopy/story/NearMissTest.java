@@ -2,7 +2,7 @@ package lastcopy.story;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import lastcopy.history.Happening.Kind;
+import lastcopy.history.report.Happening.Kind;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Layout;
 import lastcopy.simulate.CopyMaker;

@@ -14,7 +14,7 @@ import lastcopy.charts.ChartException;
 import lastcopy.cli.scenario.Printable;
 import lastcopy.cli.scenario.Spelling;
 import lastcopy.experiment.NothingSimulatedException;
-import lastcopy.history.GivenUpException;
+import lastcopy.history.report.GivenUpException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;

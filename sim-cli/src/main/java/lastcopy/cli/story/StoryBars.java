@@ -2,7 +2,7 @@ package lastcopy.cli.story;
 
 import java.util.List;
 import lastcopy.cli.output.Wrap;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Snapshot;
 import lastcopy.words.ByteUnit;
 
 /** What each copy holds at a moment, as bars of plain characters that a pipe also carries. */

@@ -1,7 +1,7 @@
 package lastcopy.cli.story;
 
 import java.util.List;
-import lastcopy.history.Happening.Kind;
+import lastcopy.history.report.Happening.Kind;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Medium;
 import lastcopy.story.Moment;

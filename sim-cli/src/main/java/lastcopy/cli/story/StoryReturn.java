@@ -1,7 +1,7 @@
 package lastcopy.cli.story;
 
 import java.util.stream.IntStream;
-import lastcopy.history.Snapshot;
+import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.story.Moment;
 import lastcopy.story.Story;

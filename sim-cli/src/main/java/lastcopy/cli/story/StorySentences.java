@@ -2,7 +2,7 @@ package lastcopy.cli.story;
 
 import java.util.Locale;
 import lastcopy.cli.output.Spans;
-import lastcopy.history.Happening;
+import lastcopy.history.report.Happening;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
 import lastcopy.story.Story;

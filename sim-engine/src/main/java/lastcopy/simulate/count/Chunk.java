@@ -1,8 +1,8 @@
 package lastcopy.simulate.count;
 
 import java.util.BitSet;
-import lastcopy.history.GivenUpException;
 import lastcopy.history.History;
+import lastcopy.history.report.GivenUpException;
 
 /**
  * A fixed run of history numbers, simulated for several layouts: the unit of work and of stopping.

@@ -1,7 +1,7 @@
 package lastcopy.simulate.count;
 
-import lastcopy.history.Cause;
-import lastcopy.history.Ledger;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
 
 /** A ledger that only losses are written into: all else comes from plain histories. */
 public abstract class LossLedger implements Ledger {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import lastcopy.history.Cause;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 import lastcopy.interval.MeanTally;
 
 /**

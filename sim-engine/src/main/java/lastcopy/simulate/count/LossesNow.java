@@ -1,6 +1,6 @@
 package lastcopy.simulate.count;
 
-import lastcopy.history.Loss;
+import lastcopy.history.report.Loss;
 import lastcopy.scenario.Units;
 
 /** What the history that is being simulated has lost so far. Mutable, used again and again. */

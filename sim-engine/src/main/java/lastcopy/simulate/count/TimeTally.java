@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lastcopy.experiment.LayoutResult;
-import lastcopy.history.Cause;
+import lastcopy.history.report.Cause;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Means;
 

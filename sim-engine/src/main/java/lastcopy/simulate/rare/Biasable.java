@@ -1,8 +1,8 @@
 package lastcopy.simulate.rare;
 
 import java.util.function.BooleanSupplier;
-import lastcopy.history.Bias;
-import lastcopy.history.Ledger;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Ledger;
 
 /**
  * Histories of one layout whose hazards can be biased. Sources of events (the drives of a copy, a

@@ -1,10 +1,10 @@
 package lastcopy.simulate.rare;
 
 import java.util.function.BooleanSupplier;
-import lastcopy.history.Bias;
 import lastcopy.history.History;
-import lastcopy.history.Ledger;
-import lastcopy.history.PathStatistics;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.hazard.PathStatistics;
+import lastcopy.history.report.Ledger;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 

@@ -1,7 +1,7 @@
 package lastcopy.simulate.rare;
 
 import java.util.List;
-import lastcopy.history.Bias;
+import lastcopy.history.hazard.Bias;
 
 /**
  * Several biases under which histories are simulated by turns, so that what one of them neglects

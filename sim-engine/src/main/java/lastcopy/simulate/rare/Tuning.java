@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
-import lastcopy.history.Bias;
-import lastcopy.history.Silent;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Silent;
 import lastcopy.parallel.OrderedChunks;
 
 /**

@@ -1,6 +1,6 @@
 package lastcopy.simulate.rare;
 
-import lastcopy.history.Loss;
+import lastcopy.history.report.Loss;
 import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.count.LossLedger;
 import lastcopy.simulate.count.LossesNow;

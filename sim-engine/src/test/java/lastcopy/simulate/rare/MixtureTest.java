@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import lastcopy.history.Bias;
-import lastcopy.history.Ledger;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Ledger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -14,7 +14,7 @@ import lastcopy.exact.MarkovChain;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
 import lastcopy.history.History;
-import lastcopy.history.Loss;
+import lastcopy.history.report.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;

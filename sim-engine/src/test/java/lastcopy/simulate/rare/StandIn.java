@@ -2,10 +2,10 @@ package lastcopy.simulate.rare;
 
 import java.util.SplittableRandom;
 import lastcopy.exact.MarkovChain;
-import lastcopy.history.Bias;
-import lastcopy.history.Cause;
-import lastcopy.history.Ledger;
-import lastcopy.history.Loss;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
 
 /**
  * A repairable set of drives with a shock that takes all, simulated by hand under a bias: small

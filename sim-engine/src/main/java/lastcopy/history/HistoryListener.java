@@ -1,9 +1,0 @@
-package lastcopy.history;
-
-/** Told everything that happens in one history, in order; for stories, not for estimates. */
-@FunctionalInterface
-public interface HistoryListener {
-
-  /** Something happened; the snapshot is the one just after it. */
-  void saw(Happening happening, Snapshot snapshot);
-}

@@ -1,0 +1,207 @@
+package lastcopy.history;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import lastcopy.history.event.Ageing;
+import lastcopy.history.event.Cards;
+import lastcopy.history.event.Clips;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.CourseTracker;
+import lastcopy.history.event.DeskDamage;
+import lastcopy.history.event.DeskNotices;
+import lastcopy.history.event.DriveFailures;
+import lastcopy.history.event.Drives;
+import lastcopy.history.event.FeedStops;
+import lastcopy.history.event.Feeds;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.LossRule;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Mishaps;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.Notices;
+import lastcopy.history.event.Offloads;
+import lastcopy.history.event.Outages;
+import lastcopy.history.event.Refill;
+import lastcopy.history.event.Repairs;
+import lastcopy.history.event.Resettable;
+import lastcopy.history.event.Returns;
+import lastcopy.history.event.Rotations;
+import lastcopy.history.event.Shelves;
+import lastcopy.history.event.Shocks;
+import lastcopy.history.event.Spoils;
+import lastcopy.history.event.Spots;
+import lastcopy.history.event.TimerHandler;
+import lastcopy.history.event.UnnoticedDamage;
+import lastcopy.history.hazard.Clocks;
+import lastcopy.history.hazard.Defects;
+import lastcopy.history.hazard.Frailty;
+import lastcopy.history.hazard.UnlikelyDraws;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RepairTimes;
+import lastcopy.history.plan.ShockProcess;
+import lastcopy.history.plan.Timers;
+import lastcopy.history.report.Audience;
+import lastcopy.history.state.HistoryState;
+
+/** All mechanisms of a history: made, told of each other, and connected with their timers. */
+final class Mechanisms {
+
+  final Clocks clocks;
+  final CourseTracker tracker;
+  final LossRule rule;
+  final Narrator narrator;
+  final Interruptions interruptions;
+  final UnnoticedDamage unnoticed;
+  final Drives drives;
+  final Shocks shocks;
+  final FeedStops stops;
+  final Refill refill;
+
+  private final Timers timers;
+  private final TimerHandler[] handlers;
+  private final int[] firstTimer;
+  private final List<Mechanism> all;
+  private final Resettable[] resettable;
+
+  Mechanisms(HistoryState state, Draws draws, Audience audience) {
+    Plan plan = state.plan();
+    clocks = new Clocks(plan, draws, state.clock());
+    narrator = new Narrator(state, clocks, audience);
+    tracker = new CourseTracker(state, audience);
+    interruptions = new Interruptions(state, audience);
+    unnoticed = new UnnoticedDamage(state);
+    Flows flows = new Flows(state);
+    rule = new LossRule(state, flows, unnoticed, clocks, audience, narrator);
+    Common common = new Common(state, tracker, rule, narrator);
+    RepairTimes times = new RepairTimes(plan, draws);
+    UnlikelyDraws unlikely = new UnlikelyDraws(plan, clocks, audience);
+    Defects defects = new Defects(plan, draws, state.clock(), clocks, unlikely);
+    double clip = plan.studio().footage().clipBytes();
+    Spots spots = new Spots(state, draws, clocks.likelihood(), defects, clip);
+    Spots blocks = new Spots(state, draws, clocks.likelihood(), defects, clip);
+    Notices notices = new Notices(plan, draws, clocks.likelihood(), unlikely);
+    Clips clips = new Clips(common, clocks, defects, flows, spots);
+    drives = new Drives(state, clocks, new Frailty(plan, draws), defects, narrator);
+    Repairs repairs = new Repairs(common, times, drives, clips);
+    Rotations rotations = new Rotations(state, clocks);
+    Feeds feeds = new Feeds(common, clips, rotations);
+    stops = new FeedStops(common, feeds);
+    DeskDamage desk =
+        new DeskDamage(common, draws, notices, blocks, unnoticed, feeds, flows, rotations);
+    DeskNotices deskNotices = new DeskNotices(common, unnoticed, feeds, interruptions);
+    Cards cards = new Cards(common, interruptions);
+    Offloads offloads = new Offloads(common, feeds, cards);
+    Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);
+    Shelves shelves = new Shelves(common, times, drives, flows, desk, interruptions);
+    Spoils spoils = new Spoils(common, feeds, desk, offloads, outages);
+    refill = new Refill(common, feeds, spoils, offloads, interruptions);
+    Returns returns =
+        new Returns(common, drives, shelves, feeds, offloads, cards, interruptions, refill);
+    DriveFailures failures =
+        new DriveFailures(common, clocks, drives, repairs, shelves, clips, outages);
+    Mishaps mishaps = new Mishaps(common, clocks, unlikely, drives, rotations, outages, cards);
+    Ageing ageing = new Ageing(state, flows);
+    shocks = new Shocks(state, clocks);
+    shocks.does(ShockProcess.Kind.PLACE, mishaps);
+    shocks.does(ShockProcess.Kind.BOX, mishaps);
+    shocks.does(ShockProcess.Kind.DELETION, desk::deletion);
+    shocks.does(ShockProcess.Kind.MALWARE, desk::malware);
+    shocks.does(ShockProcess.Kind.SPOIL, spoils);
+    shocks.does(ShockProcess.Kind.STOP, stops);
+    feeds.tells(desk, refill::start);
+    // In the order in which they take up what they do.
+    all =
+        List.of(
+            ageing,
+            cards,
+            offloads,
+            feeds,
+            drives,
+            failures,
+            repairs,
+            clips,
+            shelves,
+            returns,
+            shocks,
+            spoils,
+            stops,
+            desk,
+            deskNotices);
+    tracker.tells(all);
+    resettable =
+        Stream.concat(Stream.of(rule, interruptions), all.stream())
+            .filter(Resettable.class::isInstance)
+            .toArray(Resettable[]::new);
+
+    timers = plan.timers();
+    handlers = new TimerHandler[timers.count()];
+    firstTimer = new int[timers.count()];
+    int copies = plan.copies();
+    connect(timers.failure(0), plan.slots(), failures);
+    connect(timers.shock(0), plan.shocks(), shocks);
+    connect(timers.repair(0), plan.slots(), repairs);
+    for (int c = 0; c < copies; c++) {
+      if (plan.copy(c).set().shelf()) {
+        connectShelf(plan.copy(c), returns::ofDrive);
+      }
+    }
+    connect(timers.comeBack(0), copies, returns::ofCopy);
+    connect(timers.runEnd(0), copies, feeds::end);
+    connect(timers.swap(0), plan.slots(), drives::swap);
+    connect(timers.enter(0), plan.slots(), drives::enter);
+    connect(timers.tried(0), copies, spoils);
+    connect(timers.looked(0), copies, stops);
+    connect(timers.visitEnd(0), copies, feeds::visitEnds);
+    connect(timers.noticed(), 1, deskNotices::noticed);
+    connect(timers.dropped(), 1, deskNotices::dropped);
+    connect(timers.cardsExpired(), 1, cards);
+    connect(timers.aged(), 1, ageing);
+    connect(timers.runStart(0), copies, feeds);
+    connect(timers.offload(), 1, offloads);
+  }
+
+  private void connect(int first, int count, TimerHandler handler) {
+    Arrays.fill(handlers, first, first + count, handler);
+    Arrays.fill(firstTimer, first, first + count, first);
+  }
+
+  /** Replaced drives of a shelf are back at once: no rebuild, but a refill. */
+  private void connectShelf(CopyPlan copy, TimerHandler handler) {
+    int first = timers.repair(copy.firstSlot());
+    Arrays.fill(handlers, first, first + copy.set().drives(), handler);
+  }
+
+  /** What all of them together can do to a copy. */
+  Set<Effect> effects(CopyPlan copy) {
+    return effects(all, copy);
+  }
+
+  /** What some mechanisms together can do to a copy. */
+  static Set<Effect> effects(List<Mechanism> mechanisms, CopyPlan copy) {
+    Set<Effect> effects = EnumSet.noneOf(Effect.class);
+    for (Mechanism each : mechanisms) {
+      effects.addAll(each.effects(copy));
+    }
+    return effects;
+  }
+
+  /** Back to the start of a history. */
+  void clear() {
+    clocks.clear();
+    for (Resettable each : resettable) {
+      each.clear();
+    }
+  }
+
+  /** A timer is due. */
+  void due(int timer) {
+    handlers[timer].due(timer - firstTimer[timer]);
+  }
+}

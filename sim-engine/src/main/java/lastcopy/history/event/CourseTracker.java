@@ -1,0 +1,162 @@
+package lastcopy.history.event;
+
+import java.util.List;
+import lastcopy.footage.PositionSet;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.history.report.Audience;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.Flow;
+import lastcopy.history.state.HistoryState;
+
+/**
+ * While every copy holds what the undisturbed course says, no offload, run, visit or card needs to
+ * be simulated. A history leaves the course when something disturbs it, with the holdings of that
+ * instant, and returns once all is as if nothing had happened but for what is lost.
+ */
+public final class CourseTracker {
+
+  private final HistoryState state;
+  private final Audience audience;
+  private final Plan plan;
+  private OffCourse[] mechanisms = {};
+
+  /** Nobody is told yet. */
+  public CourseTracker(HistoryState state, Audience audience) {
+    this.state = state;
+    this.audience = audience;
+    plan = state.plan();
+  }
+
+  /** Tells those mechanisms, in their order, to take up what they do, or to rest. */
+  public void tells(List<Mechanism> all) {
+    mechanisms = all.stream().filter(OffCourse.class::isInstance).toArray(OffCourse[]::new);
+  }
+
+  /** Starts at time 0, on the course if there is one. */
+  public void start() {
+    if (state.course() != null) {
+      state.onCourse(true);
+      return;
+    }
+    for (CopyState copy : state.copies()) {
+      copy.holds(state.startBytes(copy), state.lost());
+    }
+    takeUp();
+  }
+
+  private void takeUp() {
+    for (OffCourse each : mechanisms) {
+      each.takeUp();
+    }
+  }
+
+  /** Something disturbs the course: from now on every event is simulated. */
+  void leave() {
+    if (!state.onCourse()) {
+      return;
+    }
+    state.onCourse(false);
+    UndisturbedCourse course = state.course();
+    int e = course.entry(state.now(), false);
+    for (CopyState copy : state.copies()) {
+      double base = e < 0 ? state.startBytes(copy) : course.base(e, copy.index());
+      copy.holds(base, state.lost());
+      double to = e < 0 ? 0 : course.flowTo(e, copy.index());
+      if (to > base) {
+        resumeRun(copy, base, to, course.runStart(e, copy.index()));
+      }
+    }
+    state.offloaded(state.shoots().shotBefore(state.now()));
+    takeUp();
+  }
+
+  private void resumeRun(CopyState copy, double base, double to, double start) {
+    double perHour = copy.plan().way().bytesPerHour();
+    double hours = copy.receives(base, to, copy.plan().way().source(), perHour, start);
+    state.clock().set(state.timers().runEnd(copy.index()), start + hours);
+    copy.bringTo(state.now());
+  }
+
+  /** Back on the course, if all is as if nothing had happened. */
+  public void enterIfOnCourse() {
+    if (state.onCourse() || state.course() == null || !isAsIfUndisturbed()) {
+      return;
+    }
+    state.onCourse(true);
+    for (OffCourse each : mechanisms) {
+      each.rest();
+    }
+  }
+
+  private boolean isAsIfUndisturbed() {
+    CopyState working = state.working();
+    if (working.flow().isGoing() || working.isGone() || standsEmpty() || somethingIsWrong()) {
+      return false;
+    }
+    int e = state.course().entry(state.now(), true);
+    if (e < 0 || lostWouldCount(e)) {
+      return false;
+    }
+    for (CopyState copy : state.copies()) {
+      if (!isOnCourse(copy, e)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isOnCourse(CopyState copy, int entry) {
+    UndisturbedCourse course = state.course();
+    Flow flow = copy.flow();
+    int c = copy.index();
+    double base = course.base(entry, c);
+    double to = Math.max(base, course.flowTo(entry, c));
+    boolean flows = to > base;
+    boolean asItFlows =
+        flows == flow.isGoing()
+            && (!flows || (flow.start() == course.runStart(entry, c) && flow.base() == base));
+    return asItFlows && state.holdings().isPrefix(copy, state.lost(), to);
+  }
+
+  private boolean somethingIsWrong() {
+    for (CopyState copy : state.copies()) {
+      if (!copy.isUndisturbed()) {
+        return true;
+      }
+    }
+    for (OffCourse each : mechanisms) {
+      if (!each.isUndisturbed()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the course would carry something, or call it bare, now or later, that is lost. */
+  private boolean lostWouldCount(int entry) {
+    PositionSet lost = state.lost();
+    if (lost.isEmpty()) {
+      return false;
+    }
+    double last = lost.to(lost.size() - 1);
+    for (int c = 0; c < plan.copies(); c++) {
+      if (last > state.course().base(entry, c)) {
+        return true; // a run to come, or going on, would carry it
+      }
+    }
+    return audience.wantsTime() && !allIsBare() && last > state.course().lowestBare(entry);
+  }
+
+  /** Whether all that counts stands in one copy only, always. */
+  boolean allIsBare() {
+    return plan.copies() == 1
+        && plan.cardHours() == 0
+        && plan.keepHours() == Double.POSITIVE_INFINITY;
+  }
+
+  /** After a total loss, until the next shoot: the course would call that footage in one copy. */
+  private boolean standsEmpty() {
+    return !state.lost().isEmpty() && state.working().held().isEmpty();
+  }
+}

@@ -1,0 +1,101 @@
+package lastcopy.history.event;
+
+import java.util.List;
+import java.util.Set;
+import lastcopy.footage.PositionSet;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.HistoryState;
+
+/** Damage of the desk is noticed and put back, or dropped by the copies that still kept it. */
+public final class DeskNotices implements Mechanism {
+
+  private final HistoryState state;
+  private final LossRule rule;
+  private final Narrator narrator;
+  private final UnnoticedDamage unnoticed;
+  private final Feeds feeds;
+  private final Interruptions interruptions;
+  private final PositionSet scratch = new PositionSet();
+
+  /** What becomes of damage that nobody has noticed yet. */
+  public DeskNotices(
+      Common common, UnnoticedDamage unnoticed, Feeds feeds, Interruptions interruptions) {
+    state = common.state();
+    rule = common.rule();
+    narrator = common.narrator();
+    this.unnoticed = unnoticed;
+    this.feeds = feeds;
+    this.interruptions = interruptions;
+  }
+
+  @Override
+  public Set<Effect> effects(CopyPlan copy) {
+    return Mechanism.none();
+  }
+
+  /** Somebody notices. */
+  public void noticed(int index) {
+    for (Damage damage : List.copyOf(unnoticed.all())) {
+      if (damage.noticedAt <= state.now()) {
+        unnoticed.remove(damage);
+        unnoticed.settle();
+        putBack(damage);
+      }
+    }
+    unnoticed.settle();
+  }
+
+  private void putBack(Damage damage) {
+    PositionSet found = found(damage);
+    CopyState working = state.working();
+    if (working.isUsable()) {
+      found.removeAll(working.barred());
+      found.removeAll(state.holdings().blocked());
+      found.remove(0, state.holdings().aged());
+      working.gains(found);
+      working.doesNotReceive(found);
+      feeds.wakeTargets(working, true);
+    }
+    double bytes = found.bytes();
+    if (bytes > 0 && working.isUsable()) {
+      interruptions.putBack(damage.causes, damage.at);
+    }
+    narrator.say(Happening.Kind.NOTICED, bytes, Double.NaN, damage.words);
+  }
+
+  /** What is left of it anywhere, once copies hold again what they kept of it. */
+  private PositionSet found(Damage damage) {
+    state.holdings().bringAllTo(state.now());
+    PositionSet found = new PositionSet();
+    for (CopyState copy : state.copies()) {
+      copy.gains(damage.in(copy).kept);
+      found.addAll(copy.held());
+    }
+    found.addAll(state.holdings().cards());
+    scratch.copyFrom(found);
+    scratch.removeAll(damage.block);
+    found.removeAll(scratch);
+    return found;
+  }
+
+  /** A copy drops what it kept of a deletion. */
+  public void dropped(int index) {
+    for (Damage damage : unnoticed.all()) {
+      for (CopyState copy : state.copies()) {
+        Damage.Spread here = damage.in(copy);
+        if (here.dropAt <= state.now() && !here.kept.isEmpty()) {
+          rule.met(damage.causes, Cause.Context.LATE);
+          rule.removed(here.kept);
+          double bytes = here.kept.bytes();
+          here.kept.clear();
+          narrator.say(Happening.Kind.DROPPED, copy, bytes, Double.NaN, damage.words);
+        }
+      }
+    }
+    unnoticed.settle();
+  }
+}

@@ -1,0 +1,104 @@
+package lastcopy.history.event;
+
+import java.util.EnumSet;
+import java.util.Set;
+import lastcopy.history.hazard.Clocks;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.report.Cause;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.DriveState;
+import lastcopy.history.state.HistoryState;
+
+/** What follows when a drive or service fails: a repair, or the loss of its copy. */
+public final class DriveFailures implements Mechanism, TimerHandler {
+
+  private final HistoryState state;
+  private final Plan plan;
+  private final LossRule rule;
+  private final Clocks clocks;
+  private final Drives drives;
+  private final Repairs repairs;
+  private final Shelves shelves;
+  private final Clips clips;
+  private final Outages outages;
+
+  /** Failures of a state's drives. */
+  public DriveFailures(
+      Common common,
+      Clocks clocks,
+      Drives drives,
+      Repairs repairs,
+      Shelves shelves,
+      Clips clips,
+      Outages outages) {
+    state = common.state();
+    plan = state.plan();
+    rule = common.rule();
+    this.clocks = clocks;
+    this.drives = drives;
+    this.repairs = repairs;
+    this.shelves = shelves;
+    this.clips = clips;
+    this.outages = outages;
+  }
+
+  @Override
+  public Set<Effect> effects(CopyPlan copy) {
+    return EnumSet.of(Effect.FAILURES);
+  }
+
+  /** A drive or service fails. */
+  @Override
+  public void due(int slot) {
+    clocks.fired(slot);
+    state.clock().cancel(state.timers().swap(slot));
+    DriveState drive = state.drive(slot);
+    CopyState copy = state.copyOf(drive);
+    if (copy.isGone()) {
+      drive.condition(DriveState.Condition.FAILED);
+    } else if (copy.plan().set().shelf()) {
+      shelves.driveFails(drive);
+    } else {
+      failsInSet(drive, copy);
+    }
+  }
+
+  private void failsInSet(DriveState drive, CopyState copy) {
+    drive.condition(DriveState.Condition.DOWN);
+    copy.driveFails();
+    if (copy.down() > copy.plan().set().survives()) {
+      drive.condition(DriveState.Condition.FAILED);
+      tellRule(drive, copy);
+      outages.goes(copy);
+      return;
+    }
+    repairs.start(drive, copy);
+    drives.strainChanged(copy);
+    if (copy.down() == copy.plan().set().survives()) {
+      clips.defectsMetByRebuild(copy);
+    }
+  }
+
+  private void tellRule(DriveState drive, CopyState copy) {
+    if (copy.plan().set().service()) {
+      rule.struck(plan.serviceCauses());
+    } else if (copy.down() > 1) {
+      boolean unseen = isAnotherUnseen(drive, copy);
+      rule.struck(plan.driveCauses(), unseen ? Cause.Context.UNSEEN : Cause.Context.REBUILD);
+    } else {
+      rule.struck(plan.driveCauses());
+    }
+  }
+
+  /** Whether some other drive of the set is down and nobody has seen it yet. */
+  private boolean isAnotherUnseen(DriveState but, CopyState copy) {
+    for (DriveState drive : copy.drives()) {
+      if (drive != but && drive.isUnseen(state.now())) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

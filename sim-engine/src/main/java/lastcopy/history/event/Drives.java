@@ -1,0 +1,160 @@
+package lastcopy.history.event;
+
+import java.util.EnumSet;
+import java.util.Set;
+import lastcopy.history.hazard.Clocks;
+import lastcopy.history.hazard.Defects;
+import lastcopy.history.hazard.Frailty;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.SlotPlan;
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.DriveState;
+import lastcopy.history.state.HistoryState;
+
+/**
+ * Drives and services in use: they enter service, are strained, are swapped at a planned age. Their
+ * failure times are kept by {@link Clocks}; what follows a failure is in {@link DriveFailures}.
+ */
+public final class Drives implements Mechanism, Resettable {
+
+  private final HistoryState state;
+  private final Plan plan;
+  private final Clocks clocks;
+  private final Frailty frailty;
+  private final Defects defects;
+  private final Narrator narrator;
+
+  /** The drives of a state. */
+  public Drives(
+      HistoryState state, Clocks clocks, Frailty frailty, Defects defects, Narrator narrator) {
+    this.state = state;
+    plan = state.plan();
+    this.clocks = clocks;
+    this.frailty = frailty;
+    this.defects = defects;
+    this.narrator = narrator;
+  }
+
+  @Override
+  public Set<Effect> effects(CopyPlan copy) {
+    Set<Effect> all = EnumSet.of(Effect.FAILURES);
+    for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {
+      SlotPlan slot = plan.slot(s);
+      addIf(slot.batch() >= 0, Effect.SHARED_FRAILTY, all);
+      addIf(slot.lifeOff() != null, Effect.REST_BETWEEN_VISITS, all);
+      addIf(slot.isSwapped(), Effect.PLANNED_SWAPS, all);
+    }
+    addIf(copy.set().strain() != 1, Effect.STRAIN, all);
+    return all;
+  }
+
+  private static void addIf(boolean has, Effect effect, Set<Effect> to) {
+    if (has) {
+      to.add(effect);
+    }
+  }
+
+  @Override
+  public void clear() {
+    frailty.clear();
+    defects.clear();
+  }
+
+  /** The first drives of all slots begin to count. */
+  public void start() {
+    for (int s = 0; s < plan.slots(); s++) {
+      DriveState drive = state.drive(s);
+      SlotPlan slot = drive.plan();
+      double entry =
+          Double.isNaN(slot.enters()) ? Plan.entry(state.shoots(), from(drive)) : slot.enters();
+      drive.enters(entry);
+      if (entry <= plan.horizon()) {
+        boolean later = entry > 0;
+        double age = later ? slot.boughtAt() : frailty.ageAtStart(slot);
+        drive.frailty(later ? frailty.later(slot, 0, age) : frailty.atStart(slot));
+        begin(drive, entry, age, slot.firstKey());
+        if (later && narrator.isHeard()) {
+          state.clock().set(state.timers().enter(s), entry);
+        }
+      }
+    }
+  }
+
+  /** The first position of a drive of a shelf. */
+  double from(DriveState drive) {
+    return drive.plan().drive() * state.copyOf(drive).plan().set().driveSize();
+  }
+
+  private void begin(DriveState drive, double from, double age, long key) {
+    SlotPlan slot = drive.plan();
+    clocks.startLife(slot, from, age, drive.frailty() * strain(state.copyOf(drive)), key);
+    defects.begin(slot.index(), drive.generation(), from);
+    if (slot.isSwapped()) {
+      double left = Math.max(0, slot.replaceAt() - age);
+      state.clock().set(state.timers().swap(slot.index()), from + left);
+    }
+  }
+
+  private static double strain(CopyState copy) {
+    boolean strained = copy.down() > 0 && !copy.isGone() && !copy.plan().set().shelf();
+    return strained ? copy.plan().set().strain() : 1;
+  }
+
+  /** Drives of a set are strained while others of it are down. */
+  void strainChanged(CopyState copy) {
+    if (copy.plan().set().strain() != 1) {
+      for (DriveState drive : copy.drives()) {
+        clocks.setFactor(drive.slot(), drive.frailty() * strain(copy));
+      }
+    }
+  }
+
+  /** A drive is swapped for a new one at its planned age, while the old still runs. */
+  public void swap(int slot) {
+    DriveState drive = state.drive(slot);
+    if (drive.isUp()) {
+      clocks.stop(slot);
+      renew(drive);
+      narrator.say(Happening.Kind.DRIVE_SWAPPED, drive, 0, Double.NaN);
+    }
+  }
+
+  /** Another drive of a shelf enters service; told only. */
+  public void enter(int slot) {
+    narrator.say(Happening.Kind.DRIVE_ADDED, state.drive(slot), 0, Double.NaN);
+  }
+
+  /** A slot has a new drive. */
+  void renew(DriveState drive) {
+    SlotPlan slot = drive.plan();
+    drive.isNew();
+    drive.frailty(frailty.later(slot, drive.generation(), slot.boughtAt()));
+    begin(drive, state.now(), slot.boughtAt(), slot.key(Draws.LIFE, drive.generation()));
+  }
+
+  /** Every drive of a copy is destroyed, but those of a shelf that are not yet bought. */
+  void destroyAll(CopyState copy) {
+    for (DriveState drive : copy.drives()) {
+      if (drive.inService(state.now())) {
+        clocks.stop(drive.slot());
+        state.clock().cancel(state.timers().swap(drive.slot()));
+        drive.condition(DriveState.Condition.FAILED);
+      }
+    }
+  }
+
+  /** A copy that was gone has hardware again: what failed is new, the rest serves again. */
+  void returnAll(CopyState copy) {
+    for (DriveState drive : copy.drives()) {
+      if (drive.condition() == DriveState.Condition.FAILED) {
+        renew(drive);
+      } else {
+        defects.again(drive.slot());
+      }
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package lastcopy.history.event;
+
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.HistoryState;
+
+/** The refill of the working copy: from the copy that can do it fastest, then from the next. */
+public final class Refill {
+
+  private final HistoryState state;
+  private final Narrator narrator;
+  private final Feeds feeds;
+  private final Spoils spoils;
+  private final Offloads offloads;
+  private final Interruptions interruptions;
+
+  /** The refill of a state's working copy. */
+  public Refill(
+      Common common, Feeds feeds, Spoils spoils, Offloads offloads, Interruptions interruptions) {
+    state = common.state();
+    narrator = common.narrator();
+    this.feeds = feeds;
+    this.spoils = spoils;
+    this.offloads = offloads;
+    this.interruptions = interruptions;
+  }
+
+  /** Copies may have gone or lost something that a refill was waiting for or reading. */
+  public void afterFailures() {
+    CopyState working = state.working();
+    if (!state.onCourse() && working.isRefilling() && !working.flow().isGoing()) {
+      start();
+    }
+  }
+
+  /**
+   * Starts, or goes on with the next source; unusable copies are found out when they are needed.
+   */
+  public void start() {
+    CopyState working = state.working();
+    if (working.isSpoilt()) {
+      return; // people believe that it is whole
+    }
+    CopyState best = best();
+    for (CopyState spoilt = needed(best); spoilt != null; spoilt = needed(best)) {
+      spoils.found(spoilt);
+    }
+    if (best != null && feeds.mustWait(working, best, perHour(best))) {
+      state.clock().set(state.timers().runEnd(0), feeds.nextQuarter());
+    } else if (best != null) {
+      from(best, working);
+    } else if (working.isRefilling()) {
+      working.isFilled();
+      interruptions.whole();
+      narrator.say(Happening.Kind.REFILLED, working, 0, Double.NaN);
+    }
+  }
+
+  private void from(CopyState best, CopyState working) {
+    interruptions.comesBack();
+    double hours = state.holdings().start(working, best, perHour(best), state.now());
+    if (hours == 0) {
+      start();
+      return;
+    }
+    narrator.say(
+        Happening.Kind.REFILL_STARTED,
+        working,
+        working.flow().positions().bytes(),
+        state.now() + hours,
+        best.plan().name());
+    feeds.begun(working, hours, true);
+  }
+
+  private double perHour(CopyState from) {
+    return state.working().plan().refillPerHour()[from.index()];
+  }
+
+  /** The fastest; what trickles into one that is itself being fed waits until no other has more. */
+  private CopyState best() {
+    CopyState ready = best(false);
+    return ready != null ? ready : best(true);
+  }
+
+  private CopyState best(boolean trickles) {
+    CopyState working = state.working();
+    CopyState best = null;
+    for (CopyState copy : state.copies()) {
+      boolean faster = copy.index() > 0 && (best == null || perHour(copy) > perHour(best));
+      if (faster
+          && !copy.isGone()
+          && state.holdings().hasMore(working, copy, state.now())
+          && (trickles || !feeds.trickles(working, copy, perHour(copy)))) {
+        best = copy;
+      }
+    }
+    return best;
+  }
+
+  /** An unusable copy that people would turn to before the best one, or null. */
+  private CopyState needed(CopyState best) {
+    for (CopyState copy : state.copies()) {
+      if (copy.isSpoilt() && copy.index() > 0 && isTurnedToBefore(best, copy)) {
+        return copy;
+      }
+    }
+    return null;
+  }
+
+  private boolean isTurnedToBefore(CopyState best, CopyState copy) {
+    return best == null
+        ? state.working().isRefilling() && offloads.lacksSomething()
+        : perHour(copy) > perHour(best);
+  }
+}

@@ -1,0 +1,90 @@
+package lastcopy.history.event;
+
+import java.util.Set;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.DriveState;
+import lastcopy.history.state.HistoryState;
+
+/** Hardware that is back, of a copy that was gone or of a shelf's drive, and is filled again. */
+public final class Returns implements Mechanism {
+
+  private final HistoryState state;
+  private final Narrator narrator;
+  private final Drives drives;
+  private final Shelves shelves;
+  private final Feeds feeds;
+  private final Offloads offloads;
+  private final Cards cards;
+  private final Interruptions interruptions;
+  private final Refill refill;
+
+  /** Returns of a state's copies. */
+  public Returns(
+      Common common,
+      Drives drives,
+      Shelves shelves,
+      Feeds feeds,
+      Offloads offloads,
+      Cards cards,
+      Interruptions interruptions,
+      Refill refill) {
+    state = common.state();
+    narrator = common.narrator();
+    this.drives = drives;
+    this.shelves = shelves;
+    this.feeds = feeds;
+    this.offloads = offloads;
+    this.cards = cards;
+    this.interruptions = interruptions;
+    this.refill = refill;
+  }
+
+  @Override
+  public Set<lastcopy.history.plan.Effect> effects(CopyPlan copy) {
+    return Mechanism.none();
+  }
+
+  /** A copy that was gone has hardware again, empty. */
+  public void ofCopy(int index) {
+    CopyState copy = state.copy(index);
+    copy.comesBack();
+    drives.returnAll(copy);
+    narrator.say(Happening.Kind.COPY_BACK, copy, 0, Double.NaN);
+    if (index == 0) {
+      interruptions.workGoesOn();
+      offloads.hardwareIsBack();
+      cards.offloadAgain(0, Double.POSITIVE_INFINITY);
+    }
+    fill(copy);
+  }
+
+  /** A failed drive of a shelf has been replaced. */
+  public void ofDrive(int slot) {
+    DriveState drive = state.drive(slot);
+    CopyState copy = state.copyOf(drive);
+    copy.driveIsBack();
+    drives.renew(drive);
+    copy.takesAgain(shelves.from(drive), shelves.to(drive));
+    copy.isToBeFilled();
+    narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);
+    if (copy.index() == 0) {
+      offloads.again(shelves.within(drive, offloads.waiting()));
+      cards.offloadAgain(shelves.from(drive), shelves.to(drive));
+      if (shelves.fills(drive)) {
+        interruptions.workGoesOn();
+      }
+    }
+    fill(copy);
+  }
+
+  private void fill(CopyState copy) {
+    if (copy.index() == 0) {
+      refill.start();
+    } else {
+      feeds.wake(copy, true);
+    }
+    feeds.wakeTargets(copy, true);
+  }
+}

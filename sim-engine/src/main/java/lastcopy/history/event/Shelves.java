@@ -1,0 +1,101 @@
+package lastcopy.history.event;
+
+import java.util.EnumSet;
+import java.util.Set;
+import lastcopy.footage.PositionSet;
+import lastcopy.footage.Positions;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.RepairTimes;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.DriveState;
+import lastcopy.history.state.HistoryState;
+
+/**
+ * Shelves: rows of separate drives filled one after another. A failed drive takes its own positions
+ * only; {@link Returns} says what follows when it is back, empty.
+ */
+public final class Shelves implements Mechanism {
+
+  private final Common common;
+  private final HistoryState state;
+  private final RepairTimes times;
+  private final Drives drives;
+  private final Flows flows;
+  private final DeskDamage desk;
+  private final Interruptions interruptions;
+  private final PositionSet part = new PositionSet();
+
+  /** The shelves of a state. */
+  public Shelves(
+      Common common,
+      RepairTimes times,
+      Drives drives,
+      Flows flows,
+      DeskDamage desk,
+      Interruptions interruptions) {
+    this.common = common;
+    state = common.state();
+    this.times = times;
+    this.drives = drives;
+    this.flows = flows;
+    this.desk = desk;
+    this.interruptions = interruptions;
+  }
+
+  @Override
+  public Set<Effect> effects(CopyPlan copy) {
+    return copy.set().shelf() ? EnumSet.of(Effect.SEPARATE_DRIVES) : Mechanism.none();
+  }
+
+  /** The first position of a drive. */
+  double from(DriveState drive) {
+    return drives.from(drive);
+  }
+
+  /** The position after the last of a drive. */
+  double to(DriveState drive) {
+    return from(drive) + state.copyOf(drive).plan().set().driveSize();
+  }
+
+  /** What a set has within the positions of a drive. */
+  Positions within(DriveState drive, Positions set) {
+    part.copyFrom(set);
+    part.remove(0, from(drive));
+    part.remove(to(drive), Double.POSITIVE_INFINITY);
+    return part;
+  }
+
+  /** A drive of a shelf fails. */
+  void driveFails(DriveState drive) {
+    CopyState copy = state.copyOf(drive);
+    common.tracker().leave();
+    state.holdings().bringAllTo(state.now());
+    common.rule().struck(state.plan().driveCauses());
+    Positions its = within(drive, copy.held());
+    double bytes = its.bytes();
+    common.rule().removed(copy, its);
+    copy.loses(its);
+    flows.cannotSend(copy, its);
+    desk.cannotKeep(copy, from(drive), to(drive));
+    copy.bars(from(drive), to(drive));
+    flows.cannotTake(copy, copy.barred());
+    drive.condition(DriveState.Condition.DOWN);
+    copy.driveFails();
+    double back = times.replacedAt(drive.plan(), drive.countFailure(), state.now());
+    state.clock().set(state.timers().repair(drive.slot()), back);
+    if (copy.index() == 0) {
+      Cause cause = state.plan().driveCauses().get(Cause.Context.ALONE);
+      interruptions.shelfDriveFails(cause, fills(drive));
+    }
+    common.narrator().say(Happening.Kind.DRIVE_FAILED, drive, bytes, back);
+  }
+
+  /** Whether new shoots would go to a drive now. */
+  boolean fills(DriveState drive) {
+    double shot = state.shoots().total(state.now());
+    return shot >= from(drive) && shot < to(drive);
+  }
+}

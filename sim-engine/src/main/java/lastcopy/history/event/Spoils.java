@@ -1,0 +1,83 @@
+package lastcopy.history.event;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.ShockProcess;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Happening;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.HistoryState;
+import lastcopy.scenario.Delay;
+
+/** Copies that hold nothing usable and nobody knows, until a restore is tried or needed. */
+public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
+
+  private final Common common;
+  private final HistoryState state;
+  private final Feeds feeds;
+  private final DeskDamage desk;
+  private final Offloads offloads;
+  private final Outages outages;
+  private Map<Cause.Context, Cause> causes;
+
+  /** Copies of a state that spoil. */
+  public Spoils(Common common, Feeds feeds, DeskDamage desk, Offloads offloads, Outages outages) {
+    this.common = common;
+    state = common.state();
+    this.feeds = feeds;
+    this.desk = desk;
+    this.offloads = offloads;
+    this.outages = outages;
+  }
+
+  @Override
+  public Set<Effect> effects(CopyPlan copy) {
+    return Mechanism.none();
+  }
+
+  /** A copy becomes unusable. */
+  @Override
+  public void strikes(ShockProcess shock, int k) {
+    CopyState copy = state.copy(shock.copies()[0]);
+    if (!copy.isUsable()) {
+      return;
+    }
+    common.tracker().leave();
+    state.holdings().bringAllTo(state.now());
+    feeds.cutBy(copy);
+    causes = shock.causes();
+    offloads.areLostBy(causes);
+    common.rule().struck(causes);
+    double bytes = copy.held().bytes();
+    common.rule().removed(copy, copy.held());
+    copy.spoils();
+    desk.gone(copy);
+    if (copy.index() == 0) {
+      offloads.hardwareIsBack(); // people go on offloading to it
+    }
+    OptionalDouble tried = copy.plan().stated().spoils().orElseThrow().triedEveryHours();
+    if (tried.isPresent()) {
+      double wait = new Delay.Looks(tried.getAsDouble()).hoursUntilNext(state.now());
+      state.clock().set(state.timers().tried(copy.index()), state.now() + wait);
+    }
+    common.narrator().say(Happening.Kind.SPOILT, copy, bytes, Double.NaN);
+  }
+
+  /** A restore is tried. */
+  @Override
+  public void due(int index) {
+    found(state.copy(index));
+  }
+
+  /** An unusable copy is found, and counts as gone from now on. */
+  void found(CopyState copy) {
+    if (copy.isSpoilt()) {
+      common.narrator().say(Happening.Kind.SPOIL_FOUND, copy, 0, Double.NaN);
+      common.rule().met(causes, Cause.Context.ALONE);
+      outages.goes(copy);
+    }
+  }
+}

@@ -1,0 +1,246 @@
+package lastcopy.history.screen;
+
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RandomShoots;
+import lastcopy.history.plan.RepairTimes;
+import lastcopy.history.plan.ShockProcess;
+import lastcopy.history.plan.SlotPlan;
+import lastcopy.history.plan.UndisturbedCourse;
+
+/**
+ * A history in which one thing goes wrong and nothing else that matters up to the horizon: a copy
+ * without redundancy goes, or a mishap takes what stands in one place, all come back, and what
+ * replaced them lasts; other copies go only once the working copy has all again. Nothing is lost by
+ * it if a copy that stands was up to date at that instant, and hides nothing that a refill would
+ * meet.
+ */
+final class LoneOutage {
+
+  private final Plan plan;
+  private final Draws draws;
+  private final RepairTimes times;
+  private final UndisturbedCourse course;
+  private final double[] limit;
+  private final RandomShoots shoots;
+  private final Noticed noticed;
+
+  /** Whether the working copy, while it stands, gives whatever is read from it. */
+  private final boolean workReads;
+
+  private final boolean plain;
+  private final double longestRefill;
+  private final int[] single = new int[1];
+
+  /**
+   * Outages of a layout.
+   *
+   * @param course the undisturbed course; null if there is none, and then nothing is decided
+   * @param limit by source, uniforms below which it surely does not happen by the horizon
+   */
+  LoneOutage(Plan plan, Draws draws, RepairTimes times, UndisturbedCourse course, double[] limit) {
+    this.plan = plan;
+    this.draws = draws;
+    this.times = times;
+    this.course = course;
+    this.limit = limit;
+    shoots = new RandomShoots(plan, draws);
+    noticed = new Noticed(plan, draws);
+    CopyPlan working = plan.copy(0);
+    workReads = working.set().hidesNothing() || working.set().survives() > 0;
+    boolean all = plan.evenShoots() ? course != null : plan.keepHours() == Double.POSITIVE_INFINITY;
+    for (int c = 0; c < plan.copies(); c++) {
+      all &= !plan.copy(c).rotates();
+    }
+    plain = all && workReads && working.startsFull();
+    longestRefill = plain ? longestRefill(plan) : Double.POSITIVE_INFINITY;
+  }
+
+  /** Hours after which the working copy surely has all again: from every other copy, and more. */
+  private static double longestRefill(Plan plan) {
+    double hours = 24;
+    for (int c = 1; c < plan.copies(); c++) {
+      hours += 2 * plan.mostEverShot() / plan.copy(0).refillPerHour()[c];
+    }
+    return hours;
+  }
+
+  /**
+   * Whether a source, however often it happens, takes nothing for good while the working copy
+   * stands, but for strikes at the desk that are noticed late.
+   */
+  boolean sparesWork(int source) {
+    if (!workReads || !plan.copy(0).startsFull()) {
+      return false;
+    }
+    if (source < plan.slots()) {
+      return plan.slot(source).copy() != 0;
+    }
+    ShockProcess shock = shock(source);
+    return switch (shock.kind()) {
+      case PLACE, BOX, SPOIL -> !shock.strikesCards() && !shock.mayStrike(0);
+      case STOP -> true;
+      case DELETION, MALWARE -> noticed.mayBeInTime(shock);
+    };
+  }
+
+  /** Whether a source that spares the working copy takes another copy, which is refilled. */
+  boolean takesOther(int source) {
+    return source < plan.slots()
+        || switch (shock(source).kind()) {
+          case PLACE, BOX, SPOIL -> true;
+          case STOP, DELETION, MALWARE -> false;
+        };
+  }
+
+  /** Whether a source that spares the working copy strikes at the desk. */
+  boolean isAtDesk(int source) {
+    return source >= plan.slots() && noticed.mayBeInTime(shock(source));
+  }
+
+  /** Whether all strikes at the desk are noticed in time in the history of the draws. */
+  boolean isNoticedInTime(int source) {
+    return noticed.allInTime(shock(source));
+  }
+
+  private static boolean simple(ShockProcess shock) {
+    return (shock.kind() == ShockProcess.Kind.PLACE || shock.kind() == ShockProcess.Kind.BOX)
+        && !shock.strikesCards();
+  }
+
+  /**
+   * Whether surely nothing is lost if of all sources that take the working copy only one may happen
+   * by the horizon, and none of the others before a time.
+   */
+  boolean losesNothing(int source, double others) {
+    if (!plain) {
+      return false;
+    }
+    return source < plan.slots()
+        ? failureLosesNothing(plan.slot(source), others)
+        : strikeLosesNothing(source, others);
+  }
+
+  /** A time before which a source surely does not happen. */
+  double first(int source) {
+    if (source >= plan.slots()) {
+      return draws.untilNext(shock(source).perHour(), shock(source).key(0));
+    }
+    SlotPlan slot = plan.slot(source);
+    if (!agesByItself(slot)) {
+      return 0;
+    }
+    double age = draws.remaining(slot.age(), 0, slot.key(Draws.AGE, 0));
+    return slot.life().remaining(age, draws.budget(slot.firstKey()));
+  }
+
+  private ShockProcess shock(int source) {
+    return plan.shock(source - plan.slots());
+  }
+
+  private boolean failureLosesNothing(SlotPlan slot, double others) {
+    if (!agesByItself(slot)) {
+      return false;
+    }
+    double at = first(slot.index());
+    if (!(at <= plan.horizon())) {
+      return true;
+    }
+    CopyPlan copy = plan.copyOf(slot);
+    single[0] = copy.index();
+    double back = times.backAt(copy, 0, at);
+    return copy.set().survives() == 0
+        && lasts(slot, back)
+        && back + longestRefill <= others
+        && isHeldElsewhere(at, single);
+  }
+
+  private boolean strikeLosesNothing(int source, double others) {
+    ShockProcess shock = shock(source);
+    if (!simple(shock) || shock.takes() < 1) {
+      return false;
+    }
+    double at = first(source);
+    double again = draws.untilNext(shock.perHour(), shock.key(1));
+    if (at + again <= plan.horizon()) {
+      return at > plan.horizon();
+    }
+    for (int c : shock.copies()) {
+      if (!isBackForGood(plan.copy(c), at, others)) {
+        return false;
+      }
+    }
+    return isHeldElsewhere(at, shock.copies());
+  }
+
+  /** Whether a copy that goes at a time is full again before others happen, and then lasts. */
+  private boolean isBackForGood(CopyPlan copy, double at, double others) {
+    double back = times.backAt(copy, 0, at);
+    if (back + longestRefill > others) {
+      return false;
+    }
+    for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {
+      SlotPlan slot = plan.slot(s);
+      if (!agesByItself(slot) || mayFail(slot) || !lasts(slot, back)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the second drive of a slot, in service from a time on, lives to the horizon. */
+  private boolean lasts(SlotPlan slot, double from) {
+    double budget = draws.budget(slot.key(Draws.LIFE, 1));
+    return from + slot.life().remaining(slot.boughtAt(), budget) > plan.horizon();
+  }
+
+  /** Whether the first drive of a slot fails by its own law, and is in service from the start. */
+  private boolean agesByItself(SlotPlan slot) {
+    return !plan.copyOf(slot).set().shelf()
+        && slot.batch() < 0
+        && slot.lifeOff() == null
+        && !slot.isSwapped();
+  }
+
+  private boolean mayFail(SlotPlan slot) {
+    return draws.uniform(slot.firstKey()) >= limit[slot.index()];
+  }
+
+  private boolean isHeldElsewhere(double at, int[] going) {
+    int e = plan.evenShoots() ? course.entry(at, false) : 0;
+    for (int c = 1; e >= 0 && c < plan.copies(); c++) {
+      if (!contains(going, c) && givesAll(plan.copy(c)) && isUpToDate(c, e, at)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isUpToDate(int copy, int entry, double at) {
+    return plan.evenShoots()
+        ? course.base(entry, copy) >= course.base(entry, 0)
+        : shoots.areHeld(copy, at);
+  }
+
+  /** Whether a refill from a copy surely reads all: nothing is hidden, or redundancy is whole. */
+  private boolean givesAll(CopyPlan copy) {
+    if (copy.set().hidesNothing()) {
+      return true;
+    }
+    boolean all = copy.set().survives() > 0;
+    for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {
+      all &= !mayFail(plan.slot(s));
+    }
+    return all;
+  }
+
+  private static boolean contains(int[] copies, int copy) {
+    for (int each : copies) {
+      if (each == copy) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,310 @@
+package lastcopy.history.state;
+
+import lastcopy.footage.PositionSet;
+import lastcopy.footage.Positions;
+import lastcopy.history.plan.CopyPlan;
+
+/**
+ * One copy at an instant: its condition, its drives, what it holds and what is on its way to it.
+ * The only place where any of these is changed.
+ */
+public final class CopyState {
+
+  /** How a copy stands. */
+  public enum Condition {
+    /** It has all its drives. */
+    WHOLE,
+    /** Drives are down, of a set that survives it or of a shelf. */
+    DEGRADED,
+    /** It has hardware again after it was gone, all or some, and is being filled. */
+    REFILLING,
+    /** It holds nothing usable and nobody knows. */
+    SPOILT,
+    /** It has no hardware. */
+    GONE
+  }
+
+  private final CopyPlan plan;
+  private final DriveState[] drives;
+  private final PositionSet held = new PositionSet();
+
+  /** What it still holds of what is deleted. */
+  private final PositionSet kept = new PositionSet();
+
+  /** What it cannot take at present: the positions of its drives that are down. */
+  private final PositionSet barred = new PositionSet();
+
+  private final Flow flow = new Flow();
+  private final FeedState feed = new FeedState();
+  private Condition condition = Condition.WHOLE;
+
+  /** Of a spoilt copy: whether it was, or should have been, filled again. */
+  private boolean unfilled;
+
+  private int down;
+  private int timesGone;
+
+  CopyState(CopyPlan plan, DriveState[] drives) {
+    this.plan = plan;
+    this.drives = drives;
+  }
+
+  void clear() {
+    condition = Condition.WHOLE;
+    unfilled = false;
+    down = 0;
+    timesGone = 0;
+    held.clear();
+    kept.clear();
+    barred.clear();
+    flow.clear();
+    feed.clear();
+  }
+
+  /** What does not change. */
+  public CopyPlan plan() {
+    return plan;
+  }
+
+  /** Its number; 0 is the working copy. */
+  public int index() {
+    return plan.index();
+  }
+
+  /** Its drives. */
+  public DriveState[] drives() {
+    return drives;
+  }
+
+  /** Its feed. */
+  public FeedState feed() {
+    return feed;
+  }
+
+  /** What is on its way to it. */
+  public Flow flow() {
+    return flow;
+  }
+
+  // ---- its condition
+
+  /** How it stands. */
+  public Condition condition() {
+    return condition;
+  }
+
+  /** Whether it has no hardware. */
+  public boolean isGone() {
+    return condition == Condition.GONE;
+  }
+
+  /** Whether it is unusable and nobody knows. */
+  public boolean isSpoilt() {
+    return condition == Condition.SPOILT;
+  }
+
+  /** Whether it has hardware that holds what it is given. */
+  public boolean isUsable() {
+    return !isGone() && !isSpoilt();
+  }
+
+  /** Whether it has not all again that it lacked when it came back. */
+  public boolean isRefilling() {
+    return condition == Condition.REFILLING || (isSpoilt() && unfilled);
+  }
+
+  /** Whether it is as it would be if nothing had ever befallen it, but for drives of a set. */
+  public boolean isUndisturbed() {
+    return (condition == Condition.WHOLE || condition == Condition.DEGRADED)
+        && !(plan.set().shelf() && down > 0);
+  }
+
+  /** How many of its drives are down. */
+  public int down() {
+    return down;
+  }
+
+  /** How many things are wrong with it: drives down, or as many as a loss takes. */
+  public int wrong() {
+    return isUsable() && !isRefilling() ? down : plan.breaksIt();
+  }
+
+  /** Whether the next failure of a drive or service takes some of what it holds. */
+  public boolean isFragile() {
+    return plan.set().shelf() || down == plan.set().survives();
+  }
+
+  /** Whether it is read without redundancy, as a service never is. */
+  public boolean isReadBare() {
+    return down >= plan.set().survives() && !plan.set().service();
+  }
+
+  /** One more of its drives is down. */
+  public void driveFails() {
+    down++;
+    settles();
+  }
+
+  /** One of its drives is up again. */
+  public void driveIsBack() {
+    down--;
+    settles();
+  }
+
+  private void settles() {
+    if (condition == Condition.WHOLE || condition == Condition.DEGRADED) {
+      condition = down > 0 ? Condition.DEGRADED : Condition.WHOLE;
+    }
+  }
+
+  /** It has no hardware, and holds and keeps nothing; how often that has happened before. */
+  public int goes() {
+    condition = Condition.GONE;
+    held.clear();
+    barred.clear(); // nothing is taken
+    return timesGone++;
+  }
+
+  /** It has hardware again, all of it. */
+  public void comesBack() {
+    condition = Condition.REFILLING;
+    down = 0;
+    feed.comesBack();
+  }
+
+  /** Some of its hardware is back and has to be filled. */
+  public void isToBeFilled() {
+    unfilled = true;
+    condition = isSpoilt() ? Condition.SPOILT : Condition.REFILLING;
+    feed.comesBack();
+  }
+
+  /** It has all again. */
+  public void isFilled() {
+    unfilled = false;
+    if (condition == Condition.REFILLING) {
+      condition = Condition.WHOLE;
+      settles();
+    }
+  }
+
+  /** It holds nothing usable any more, and nobody knows. */
+  public void spoils() {
+    unfilled = condition == Condition.REFILLING;
+    condition = Condition.SPOILT;
+    held.clear();
+  }
+
+  // ---- what it holds
+
+  /** What it holds as usual. */
+  public Positions held() {
+    return held;
+  }
+
+  /** What it still holds of what is deleted. */
+  public Positions kept() {
+    return kept;
+  }
+
+  /** What it cannot take at present. */
+  public Positions barred() {
+    return barred;
+  }
+
+  /** It holds some more. */
+  public void gains(Positions more) {
+    held.addAll(more);
+  }
+
+  /** It holds [from, to) too, as far as it can take it. */
+  public void takes(double from, double to) {
+    held.add(from, to);
+    held.removeAll(barred);
+  }
+
+  /** It no longer holds some. */
+  public void loses(Positions some) {
+    held.removeAll(some);
+  }
+
+  /** It holds [0, bytes), less some, and nothing is on its way. */
+  public void holds(double bytes, Positions but) {
+    held.clear();
+    flow.clear();
+    held.add(0, bytes);
+    held.removeAll(but);
+  }
+
+  /** Positions below it count for nothing; a shelf goes on holding them. */
+  public void agesOut(double aged, double now) {
+    if (!plan.set().shelf()) {
+      flow.bringTo(now, held);
+      held.remove(0, aged);
+      kept.remove(0, aged);
+    }
+  }
+
+  /** Of what is deleted it keeps nothing. */
+  public void keepsNothing() {
+    kept.clear();
+  }
+
+  /** Of what is deleted it keeps some more. */
+  public void keeps(Positions some) {
+    kept.addAll(some);
+  }
+
+  /** The positions of a drive that is down cannot be taken. */
+  public void bars(double from, double to) {
+    barred.add(from, to);
+  }
+
+  /** They can be taken again. */
+  public void takesAgain(double from, double to) {
+    barred.remove(from, to);
+  }
+
+  // ---- what is on its way to it
+
+  /** What its link has carried by a time has arrived. */
+  public void bringTo(double now) {
+    flow.bringTo(now, held);
+  }
+
+  /** Of what another holds, what it lacks and can take is what a run would bring; nothing moves. */
+  PositionSet prepares(Positions source) {
+    PositionSet coming = flow.content();
+    coming.copyFrom(source);
+    coming.removeAll(held);
+    coming.removeAll(barred);
+    return coming;
+  }
+
+  /** Bytes [from, to) are on their way since a start; the hours that takes from then on. */
+  public double receives(double from, double to, int source, double perHour, double start) {
+    flow.content().add(from, to);
+    return flow.begin(source, perHour, start);
+  }
+
+  /** Some of what is on its way does not come. */
+  public void doesNotReceive(Positions some) {
+    flow.content().removeAll(some);
+  }
+
+  /** What is on its way below a position does not come. */
+  public void doesNotReceiveBelow(double position) {
+    flow.content().remove(0, position);
+  }
+
+  /** All that was on its way has arrived. */
+  public void arrives() {
+    held.addAll(flow.positions());
+    flow.clear();
+  }
+
+  /** What has not crossed does not come. */
+  public void cuts() {
+    flow.clear();
+  }
+}

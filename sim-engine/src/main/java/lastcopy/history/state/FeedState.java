@@ -1,0 +1,109 @@
+package lastcopy.history.state;
+
+import lastcopy.footage.PositionSet;
+import lastcopy.footage.Positions;
+
+/** How a copy's feed stands, and what its runs bring back of what was missing after a return. */
+public final class FeedState {
+
+  private boolean stopped;
+  private boolean visiting;
+  private boolean asRefill;
+  private int timesRead;
+  private boolean missingIsKnown;
+  private final PositionSet began = new PositionSet();
+
+  /** What the first run after a return was to bring, once that run has begun. */
+  private final PositionSet missing = new PositionSet();
+
+  private final PositionSet scratch = new PositionSet();
+
+  FeedState() {}
+
+  void clear() {
+    stopped = false;
+    visiting = false;
+    asRefill = false;
+    timesRead = 0;
+  }
+
+  /** Whether it has stopped and nobody has seen it. */
+  public boolean isStopped() {
+    return stopped;
+  }
+
+  /** It stops, or goes on. */
+  public void stopped(boolean is) {
+    stopped = is;
+  }
+
+  /** Whether a rotated drive stands at its source's place, off the undisturbed course. */
+  public boolean isVisiting() {
+    return visiting;
+  }
+
+  /** A rotated drive comes, or leaves. */
+  public void visiting(boolean is) {
+    visiting = is;
+  }
+
+  /** The copy has hardware again; what it lacks is seen when a run begins. */
+  public void comesBack() {
+    missingIsKnown = false;
+  }
+
+  /** The first run after a return is to bring this. */
+  public void isToBring(Positions all) {
+    if (!missingIsKnown) {
+      missingIsKnown = true;
+      missing.copyFrom(all);
+    }
+  }
+
+  /** Whether the copy may have all again that it lacked at its return. */
+  public boolean knowsWhatIsMissing() {
+    return missingIsKnown;
+  }
+
+  /** What is still missing; to be made less by whoever knows why. */
+  public PositionSet missing() {
+    return missing;
+  }
+
+  /** A run begins, which meets and pays for what its source hides only if it is a refill. */
+  public void begins(boolean refill) {
+    asRefill = refill;
+  }
+
+  /**
+   * What a refill reads as one.
+   *
+   * @param all what it brings
+   * @param onlyMissing whether the rest has been shot since the return, and is brought as ever
+   */
+  public Positions reads(Positions all, boolean onlyMissing) {
+    began.copyFrom(all);
+    if (onlyMissing) {
+      scratch.copyFrom(began);
+      scratch.removeAll(missing);
+      began.removeAll(scratch);
+    }
+    return began;
+  }
+
+  /** Whether the run that goes on, or has just ended, is a refill. */
+  public boolean isRefill() {
+    return asRefill;
+  }
+
+  /** What a refill has read, less what has not arrived. */
+  public Positions hasRead(Positions left) {
+    began.removeAll(left);
+    return began;
+  }
+
+  /** Counts a reading that was paid for; how many there were before. */
+  public int countReading() {
+    return timesRead++;
+  }
+}
