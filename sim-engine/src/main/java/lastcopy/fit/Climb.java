@@ -28,6 +28,9 @@ final class Climb {
   /** Beyond it from where the records are, in ln age, there is none either. */
   private static final double FURTHEST = 60;
 
+  /** A standard error of a logarithm above it is a likelihood that has become flat. */
+  private static final double MOST_ERROR = 20;
+
   /** What a further step may still gain where this one was the last. */
   private static final double GAIN = 1e-14;
 
@@ -47,8 +50,13 @@ final class Climb {
     this.origin = origin;
   }
 
-  /** The peak, or nothing where the likelihood rises for ever. */
+  /** The peak, or nothing where the likelihood rises for ever, or to a plain. */
   Optional<Peak> peak() {
+    return highest()
+        .filter(peak -> peak.locationError() < MOST_ERROR && peak.logScaleError() < MOST_ERROR);
+  }
+
+  private Optional<Peak> highest() {
     Optional<Peak> found = newton(new double[] {origin, 0});
     if (found.isPresent()) {
       return found;

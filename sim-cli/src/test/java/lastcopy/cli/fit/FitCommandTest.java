@@ -145,6 +145,45 @@ class FitCommandTest {
     }
   }
 
+  /** Few records and many, tied, late, found at checks, in groups that may be empty of failures. */
+  @Test
+  void recordsOfAnySortAreToldInNumbers() throws IOException {
+    Random random = new Random(3);
+    for (int i = 0; i < 60; i++) {
+      FitRun run = FitRun.of(folder, anySort(random), "--unit", "years", "--details");
+      assertThat(run.status()).as(run.err()).isZero();
+      assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+      assertThat(run.out()).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
+      assertThat(run.out()).contains("fails: ");
+    }
+    Path charts = folder.resolve("charts");
+    for (int i = 0; i < 2; i++) {
+      FitRun run = FitRun.of(folder, anySort(random), "--charts", charts.toString());
+      assertThat(run.status()).as(run.err()).isZero();
+    }
+  }
+
+  private static String anySort(Random random) {
+    StringBuilder records = new StringBuilder("entry,last_seen_running,exit,failed,model\n");
+    int drives = 1 + random.nextInt(random.nextBoolean() ? 4 : 40);
+    for (int i = 0; i < drives; i++) {
+      double entry = random.nextInt(3) == 0 ? random.nextInt(5) : 0;
+      double exit = entry + 0.5 + random.nextInt(8);
+      boolean failed = random.nextInt(3) == 0;
+      boolean seen = failed && random.nextInt(4) == 0;
+      records.append(
+          String.format(
+              Locale.ROOT,
+              "%.2f,%s,%.2f,%s,m%d\n",
+              entry,
+              seen ? String.format(Locale.ROOT, "%.2f", Math.max(entry, exit - 1)) : "",
+              exit,
+              failed ? "yes" : "no",
+              random.nextInt(3)));
+    }
+    return records.toString();
+  }
+
   @Test
   void whatIsReadIsNeverReplacedAndChartsAreNamed() throws IOException {
     Path records = Files.writeString(folder.resolve("r.csv"), NIST);
