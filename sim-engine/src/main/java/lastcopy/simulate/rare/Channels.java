@@ -64,6 +64,11 @@ public final class Channels {
     }
   }
 
+  /** How many kinds of draws there are. */
+  int count() {
+    return risked.length;
+  }
+
   public void addHistories(int count) {
     for (int c = 0; c < risked.length; c++) {
       risked[c].addHistories(count);

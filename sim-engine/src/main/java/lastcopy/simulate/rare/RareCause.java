@@ -11,6 +11,9 @@ final class RareCause {
   /** Effective histories with a cause, below which the heaviest may not have been seen. */
   private static final double ENOUGH = 30;
 
+  /** What is left of squares by rounding once nearly all of them are taken away. */
+  private static final double NOISE = 1e-14;
+
   final String sentence;
   private int eventsNow;
   private double bytesNow;
@@ -53,8 +56,9 @@ final class RareCause {
 
   /**
    * Its share of the expected number of events, of which all causes have {@code all}. Where few
-   * effective histories stand behind it, those that weigh most may not have been seen: then its
-   * share may also be what none of the effective histories with a loss would still allow.
+   * effective histories stand behind it, or behind all others, those that weigh most may not have
+   * been seen: then its share may also be more, or less, by what none of the effective histories
+   * with a loss would still allow.
    */
   Estimate share(WeightedTally all, double confidence) {
     Estimate share =
@@ -66,9 +70,20 @@ final class RareCause {
             products,
             all.sumSquares(),
             confidence);
-    boolean few = sum * sum < ENOUGH * squares;
     long effective = Math.max(1, (long) all.effective());
-    double more = few ? Proportions.upperOfNone(effective, 1 - confidence) : 0;
-    return share.upTo(Math.min(more, 1 - share.high()));
+    double unseen = Proportions.upperOfNone(effective, 1 - confidence);
+    double more = isFew(sum, squares) ? unseen : 0;
+    double others = all.sumSquares() - 2 * products + squares;
+    double less = isFew(all.sum() - sum, Math.max(others, NOISE * squares)) ? unseen : 0;
+    return new Estimate(
+        share.value(),
+        Math.max(0, share.low() - less),
+        Math.min(1, share.high() + more),
+        share.seen());
+  }
+
+  /** Something, of which few effective histories (Kish) have any. */
+  private static boolean isFew(double sum, double squares) {
+    return sum > 0 && sum * sum < ENOUGH * squares;
   }
 }

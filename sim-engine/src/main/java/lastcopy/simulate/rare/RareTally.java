@@ -170,9 +170,9 @@ public final class RareTally extends LossLedger {
   }
 
   private void mergeChannels(Channels chunk) {
-    if (any.histories() == 0) {
+    if (channels.count() == 0) {
       channels = chunk;
-    } else {
+    } else if (chunk.count() > 0) {
       channels.merge(chunk);
     }
   }

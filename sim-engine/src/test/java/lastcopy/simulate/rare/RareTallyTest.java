@@ -1,12 +1,18 @@
 package lastcopy.simulate.rare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Ledger;
 import lastcopy.interval.Estimate;
+import lastcopy.interval.Proportions;
+import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.Agreement;
 import lastcopy.simulate.count.Thresholds;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -78,6 +84,88 @@ class RareTallyTest {
     assertThat(tally.bytes.trusted()).isTrue();
     assertThat(tally.everything.trusted()).isTrue();
     assertThat(tally.causes.get("shock").share(tally.events, 0.95).value()).isBetween(.005, .02);
+  }
+
+  /** A run that ends by its time has a first stage of no history; histories have one channel. */
+  @Test
+  void mergesATallyThatHasCountedNothing() {
+    StandIn set = sets().findFirst().orElseThrow();
+    Mixture mixture = tuned(set, 1);
+    RareTally counted = RareTally.of(oneChannel(set.histories(2)), mixture, ROWS, 0, 1_000);
+    double before = counted.any.mean();
+    counted.merge(new RareTally(ROWS, mixture.parts()));
+    RareTally anew = new RareTally(ROWS, mixture.parts());
+    anew.merge(counted);
+    assertThat(anew.any.mean()).isEqualTo(before);
+    assertThat(anew.channels.count()).isEqualTo(1);
+  }
+
+  /**
+   * One cause in all losses but three light ones: what weighs most of the others may not have been
+   * seen yet, so that its share may be less by what none of 10,000 losses would allow.
+   */
+  @Test
+  void aShareIsNotSureWhereTheOthersAreFew() {
+    RareCause common = new RareCause("common");
+    WeightedTally events = new WeightedTally();
+    for (int i = 0; i < 10_000; i++) {
+      common.addNow(1);
+      common.endHistory(1, 1);
+      events.add(1);
+    }
+    for (int i = 0; i < 3; i++) {
+      common.endHistory(1e-3, 1);
+      events.add(1e-3);
+    }
+    events.addHistories(20_000);
+    Estimate share = common.share(events, 0.95);
+    assertThat(share.value()).isCloseTo(1 - 3e-7, within(1e-9));
+    assertThat(share.low()).isLessThan(1 - Proportions.upperOfNone(10_000, 0.05));
+    assertThat(share.high()).isLessThanOrEqualTo(1);
+  }
+
+  private static Biasable oneChannel(Biasable of) {
+    return new Biasable() {
+      @Override
+      public int groups() {
+        return of.groups();
+      }
+
+      @Override
+      public int levels() {
+        return of.levels();
+      }
+
+      @Override
+      public int depth(int level) {
+        return of.depth(level);
+      }
+
+      @Override
+      public int channels() {
+        return 1;
+      }
+
+      @Override
+      public void simulate(long number, Bias bias, Ledger to) {
+        of.simulate(number, bias, to);
+      }
+
+      @Override
+      public double events(int group, int level) {
+        return of.events(group, level);
+      }
+
+      @Override
+      public double hazard(int group, int level) {
+        return of.hazard(group, level);
+      }
+
+      @Override
+      public double logOfTheRest() {
+        return of.logOfTheRest();
+      }
+    };
   }
 
   private static Mixture tuned(StandIn set, long seed) {
