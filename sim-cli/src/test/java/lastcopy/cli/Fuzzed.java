@@ -31,6 +31,8 @@ final class Fuzzed {
 
   private static final int RARELY = 40;
 
+  private static final int SELDOM = 10;
+
   private static final Pattern PLACE =
       Pattern.compile("(lastcopy: )?fuzzed\\.yaml:[1-9]\\d*:[1-9]\\d*: found .+; accepted: .+");
 
@@ -50,6 +52,8 @@ final class Fuzzed {
   private final Path folder;
   private final List<String> wrong = new ArrayList<>();
   private int valid;
+  private ScenarioLoading.Loaded loaded;
+  private int refused;
 
   Fuzzed(Path folder) {
     this.folder = folder;
@@ -63,57 +67,66 @@ final class Fuzzed {
   /** What is wrong; empty if nothing is. */
   List<String> problems(String text) throws IOException {
     wrong.clear();
+    loaded = null;
     long began = cpu();
     Path file = Files.write(folder.resolve("fuzzed.yaml"), text.getBytes(StandardCharsets.UTF_8));
-    Run read = run(text, "inspect", file.toString());
-    if (read.status == ExitStatus.SCENARIO) {
-      messages(read.err);
-    } else if (done(read, text)) {
+    try {
+      loaded(file);
       valid++;
-      json(run(text, "inspect", file.toString(), "--json", "-"));
-      String first = firstLayout(file);
-      done(run(text, "story", file.toString(), "--layout", first, "--history", "3"), text);
-      compare(text, file);
+      commands(text, file);
+    } catch (WrongScenarioException e) {
+      refused++;
+      messages(e.getMessage(), text);
+      if (refused % SELDOM == 0) {
+        Run read = run(text, "inspect", file.toString());
+        messages(read.err, text);
+        held(read.status == ExitStatus.SCENARIO, "status " + read.status);
+      }
+    } catch (RuntimeException | Error e) {
+      wrong.add("reading threw " + e);
     }
-    if (cpu() - began > LONGEST) {
-      wrong.add("took " + (cpu() - began) / 1_000_000 + " ms");
-    }
+    long took = cpu() - began;
+    held(took <= LONGEST, "took " + took / 1_000_000 + " ms");
     return wrong;
   }
 
-  private void compare(String text, Path file) throws IOException {
+  private void commands(String text, Path file) throws IOException, WrongScenarioException {
+    withJson(text, "inspect", file.toString());
+    String first = loaded(file).studio().layouts().get(0).id();
+    done(run(text, "story", file.toString(), "--layout", first, "--history", "3"), text);
     // Biased histories are tuned first, which takes longer than all the rest.
     String method = valid % RARELY == 0 ? "auto" : "plain";
-    String[] how = {
-      "compare",
-      file.toString(),
-      "--histories",
-      "12",
-      "--method",
-      method,
-      "--time",
-      "500ms",
-      "--threads",
-      "1"
-    };
-    Run table = run(text, how);
-    if (table.err.contains("not one history of each layout")) {
-      return;
-    }
-    if (done(table, text)) {
-      String[] asJson = Arrays.copyOf(how, how.length + 2);
-      asJson[how.length] = "--json";
-      asJson[how.length + 1] = "-";
-      json(run(text, asJson));
+    String how = " --histories 12 --time 500ms --threads 1 --method " + method;
+    withJson(text, ("compare " + file + how).split(" ", -1));
+  }
+
+  /** Both as text and as JSON, of one run; now and then by the way that prints JSON alone. */
+  private void withJson(String text, String... line) throws IOException {
+    boolean alone = valid % SELDOM == 0;
+    Path json = folder.resolve(line[0] + ".json");
+    String[] with = Arrays.copyOf(line, line.length + 2);
+    with[line.length] = "--json";
+    with[line.length + 1] = alone ? "-" : json.toString();
+    Run ran = run(text, with);
+    boolean none = ran.err.contains("not one history of each layout");
+    // JSON says null where there is no number.
+    if (!none && done(ran, alone ? "null" : text)) {
+      json(alone ? ran.out : Files.readString(json));
     }
   }
 
-  private String firstLayout(Path file) throws IOException {
-    try {
-      return ScenarioLoading.fromFile(file).studio().layouts().get(0).id();
-    } catch (WrongScenarioException e) {
-      throw new AssertionError(e);
+  private void held(boolean holds, String otherwise) {
+    if (!holds) {
+      wrong.add(otherwise);
     }
+  }
+
+  /** The text is read once for all commands. */
+  private ScenarioLoading.Loaded loaded(Path file) throws WrongScenarioException, IOException {
+    if (loaded == null) {
+      loaded = ScenarioLoading.fromFile(file);
+    }
+    return loaded;
   }
 
   private record Run(int status, String out, String err) {}
@@ -126,7 +139,7 @@ final class Fuzzed {
             new PrintStream(out, false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
             false,
-            ScenarioLoading::fromFile,
+            this::loaded,
             Simulation::run,
             () -> LocalDate.of(2026, 1, 1),
             new Interruption());
@@ -139,17 +152,21 @@ final class Fuzzed {
     Run run =
         new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     String said = run.err.replace(folder.toString() + "/", "");
-    if (MACHINE.matcher(said).find() && !MACHINE.matcher(text).find()) {
-      wrong.add(line[0] + " says " + said.strip());
-    }
-    if (HIDDEN.matcher(run.out + run.err).find()) {
-      wrong.add(line[0] + " prints what cannot be seen");
-    }
+    seen(said, text);
+    held(!HIDDEN.matcher(run.out).find(), line[0] + " prints what cannot be seen");
     return new Run(run.status, run.out, said);
   }
 
-  private void messages(String err) {
-    List<String> lines = err.lines().toList();
+  private void seen(String said, String text) {
+    boolean machine = MACHINE.matcher(said).find() && !MACHINE.matcher(text).find();
+    held(!machine, "says " + said.strip());
+    held(!HIDDEN.matcher(said).find(), "prints what cannot be seen");
+  }
+
+  private void messages(String err, String text) {
+    String said = err.replace(folder.toString() + "/", "");
+    seen(said, text);
+    List<String> lines = said.lines().toList();
     if (lines.isEmpty() || lines.size() > 51) {
       wrong.add(lines.size() + " lines of problems");
     }
@@ -175,13 +192,9 @@ final class Fuzzed {
     return true;
   }
 
-  private void json(Run run) {
-    if (run.status != ExitStatus.DONE) {
-      wrong.add("status " + run.status + " for JSON: " + run.err.strip());
-      return;
-    }
+  private void json(String text) {
     try {
-      figures("", JSON.readTree(run.out));
+      figures("", JSON.readTree(text));
     } catch (IOException e) {
       wrong.add("no JSON: " + e.getMessage());
     }

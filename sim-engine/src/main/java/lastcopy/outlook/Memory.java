@@ -1,8 +1,8 @@
 package lastcopy.outlook;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import lastcopy.footage.FeedForecast;
 import lastcopy.footage.FeedLine;
 import lastcopy.law.Law;
@@ -25,6 +25,7 @@ final class Memory {
   private final FeedForecast forecast;
   private final boolean malware;
   private final List<double[]> held = new ArrayList<>();
+  private final double[] longest = new double[STRIKES];
 
   /**
    * The memory of the copies of a layout.
@@ -37,6 +38,7 @@ final class Memory {
     this.malware = malware;
     for (int i = 0; i < STRIKES; i++) {
       held.add(heldAfter(horizonHours * (i + 0.5) / STRIKES));
+      longest[i] = DoubleStream.of(held.get(i)).max().orElseThrow();
     }
   }
 
@@ -47,10 +49,7 @@ final class Memory {
 
   /** The chance that it is noticed only after no copy holds it any more. */
   double late(Law noticed) {
-    return held.stream()
-        .mapToDouble(hours -> noticed.survival(Arrays.stream(hours).max().orElseThrow()))
-        .average()
-        .orElseThrow();
+    return DoubleStream.of(longest).map(noticed::survival).average().orElseThrow();
   }
 
   private double[] heldAfter(double strike) {
