@@ -15,6 +15,9 @@ final class DefaultLines {
   /** Up to so many sections are named. */
   private static final int FEW = 3;
 
+  private static final String TYPICAL =
+      "a typical value, so an assumption; lastcopy rates has its source";
+
   private static final String COPY = "layouts.";
 
   /** What defaults mean that matter for the result, the weightiest first; by key and value. */
@@ -49,7 +52,7 @@ final class DefaultLines {
     for (Default one : defaults) {
       alike.computeIfAbsent(one.key() + ": " + one.value(), key -> new ArrayList<>()).add(one);
     }
-    List<String> lines = new ArrayList<>();
+    List<String> lines = new ArrayList<>(typical(alike, copies));
     for (Map.Entry<String, String> known : MEANING.entrySet()) {
       List<Default> same = alike.remove(known.getKey());
       if (same != null) {
@@ -65,6 +68,23 @@ final class DefaultLines {
                       e.getKey() + assumed(e.getValue()) + " (" + where(e.getValue(), copies) + ")")
               .collect(Collectors.joining("; ", "besides: ", "")));
     }
+    return lines;
+  }
+
+  /** What the file asks for by name comes before all else; taken out of the rest. */
+  private static List<String> typical(Map<String, List<Default>> alike, int copies) {
+    List<String> lines = new ArrayList<>();
+    alike
+        .entrySet()
+        .removeIf(
+            entry -> {
+              boolean typical = entry.getValue().get(0).origin().equals(Default.TYPICAL);
+              if (typical) {
+                String where = where(entry.getValue(), copies);
+                lines.add(entry.getKey() + " (" + TYPICAL + "): " + where);
+              }
+              return typical;
+            });
     return lines;
   }
 

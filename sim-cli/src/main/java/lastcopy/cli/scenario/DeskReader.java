@@ -23,6 +23,7 @@ final class DeskReader {
     Section section = Section.of(notes, Kind.DESK, node, "desk");
     Optional<Desk.Deletion> deletion = section.get("deletion").map(this::deletion);
     Optional<Desk.Malware> malware = section.get("malware").map(this::malware);
+    section.get("typical").ifPresent(n -> notes.typical("desk", "typical", Nodes.text(n)));
     Optional<Desk> typical = section.get("typical").map(new TypicalReader(notes)::desk);
     return new Desk(
         deletion.or(() -> typical.flatMap(Desk::deletion)),

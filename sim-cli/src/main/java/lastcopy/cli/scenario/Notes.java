@@ -52,6 +52,11 @@ final class Notes {
     defaults.add(new Default(where, key, value, "assumption"));
   }
 
+  /** A typical value that the file asks for by name. */
+  void typical(String where, String key, String value) {
+    defaults.add(new Default(where, key, value, Default.TYPICAL));
+  }
+
   /** Builds a record; its own check of ranges becomes a problem, unless others explain it. */
   <T> Optional<T> build(Node at, Supplier<T> record) {
     try {

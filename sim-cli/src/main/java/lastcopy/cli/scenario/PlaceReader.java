@@ -56,6 +56,7 @@ final class PlaceReader {
       mishaps.add(mishap(entry, where));
       return;
     }
+    notes.typical(where + ".mishaps", "typical", Nodes.text(entry.value()));
     Set<String> own = mishaps.stream().map(Mishap::id).collect(Collectors.toSet());
     new TypicalReader(notes)
         .mishaps(entry.value()).stream()

@@ -18,6 +18,7 @@ import lastcopy.typical.TypicalLives;
 import lastcopy.typical.TypicalMishaps;
 import lastcopy.typical.TypicalMishaps.Habit;
 import lastcopy.typical.TypicalMishaps.Site;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads where a file asks for typical values; {@code lastcopy rates} lists them. */
@@ -40,6 +41,25 @@ final class TypicalReader {
     DriveKind kind = one(section.get("typical").orElseThrow(), DriveKind.values(), DriveKind::id);
     Level level = section.get("level").map(this::level).orElse(Level.CENTRAL);
     return new ByAge(TypicalLives.yearlyChances(kind, level));
+  }
+
+  /** Notes that a key of a section asks for a typical life. */
+  void note(Section section, String key) {
+    if (section.get(key).orElse(null) instanceof MappingNode form) {
+      String kind = word(form, "typical");
+      String level = word(form, "level");
+      if (!kind.isEmpty()) {
+        notes.typical(section.where(), key, kind + ", " + (level.isEmpty() ? "central" : level));
+      }
+    }
+  }
+
+  private static String word(MappingNode form, String key) {
+    return form.getValue().stream()
+        .filter(entry -> Nodes.text(entry.getKeyNode()).equals(key))
+        .map(entry -> Nodes.text(entry.getValueNode()))
+        .findFirst()
+        .orElse("");
   }
 
   private Level level(Node node) {

@@ -109,6 +109,17 @@ class InspectCommandTest {
         .forEach(line -> assertThat(told).contains(line.replaceFirst(".*: ([a-z_]+: ).*", "$1")));
   }
 
+  /** Red if a typical value passes for one of the owner's own. */
+  @Test
+  void typicalValuesAreNamedAsSuch() throws IOException {
+    Files.writeString(
+        file, SCENARIO.replace("fails: 2 %/year", "fails: {typical: solid-state, level: low}"));
+    assertThat(run("inspect", file.toString())).isEqualTo(0);
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("fails: solid-state, low (a typical value, so an assumption; lastcopy rates has")
+        .contains("its source): d ");
+  }
+
   @Test
   void anotherHorizonFillsTheDrives() {
     assertThat(run("inspect", file.toString(), "--years", "5")).isEqualTo(0);
