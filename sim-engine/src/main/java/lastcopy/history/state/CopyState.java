@@ -238,8 +238,8 @@ public final class CopyState {
 
   /** Positions below it count for nothing; a shelf goes on holding them. */
   public void agesOut(double aged, double now) {
+    flow.bringTo(now, held); // or what is left of a run would be reckoned from its start
     if (!plan.set().shelf()) {
-      flow.bringTo(now, held);
       held.remove(0, aged);
       kept.remove(0, aged);
     }
