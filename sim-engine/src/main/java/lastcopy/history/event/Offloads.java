@@ -1,6 +1,5 @@
 package lastcopy.history.event;
 
-import java.util.Map;
 import java.util.Set;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
@@ -20,7 +19,6 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
   private final Cards cards;
   private final PositionSet waiting = new PositionSet();
   private final PositionSet shoot = new PositionSet();
-  private Map<Cause.Context, Cause> spoiltBy;
 
   /** Offloads to a state's working copy. */
   public Offloads(Common common, Feeds feeds, Cards cards) {
@@ -72,11 +70,6 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
     return !shoot.isEmpty();
   }
 
-  /** What is offloaded to an unusable working copy stands on its cards only, by these causes. */
-  void areLostBy(Map<Cause.Context, Cause> causes) {
-    spoiltBy = causes;
-  }
-
   /** A shoot is due, or several that waited for hardware. */
   @Override
   public void due(int index) {
@@ -88,7 +81,7 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
       shoot.add(shoots.start(k), shoots.end(k));
       if (state.working().isSpoilt()) {
         cards.offloaded(k);
-        rule.met(spoiltBy, Cause.Context.ALONE);
+        rule.met(state.plan().spoilCauses(0), Cause.Context.ALONE);
         rule.removed(shoot);
       } else {
         take(k, state.working());

@@ -1,6 +1,5 @@
 package lastcopy.history.event;
 
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import lastcopy.history.plan.CopyPlan;
@@ -21,7 +20,6 @@ public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
   private final DeskDamage desk;
   private final Offloads offloads;
   private final Outages outages;
-  private Map<Cause.Context, Cause> causes;
 
   /** Copies of a state that spoil. */
   public Spoils(Common common, Feeds feeds, DeskDamage desk, Offloads offloads, Outages outages) {
@@ -48,9 +46,7 @@ public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
     common.tracker().leave();
     state.holdings().bringAllTo(state.now());
     feeds.cutBy(copy);
-    causes = shock.causes();
-    offloads.areLostBy(causes);
-    common.rule().struck(causes);
+    common.rule().struck(shock.causes());
     double bytes = copy.held().bytes();
     common.rule().removed(copy, copy.held());
     copy.spoils();
@@ -76,7 +72,7 @@ public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
   void found(CopyState copy) {
     if (copy.isSpoilt()) {
       common.narrator().say(Happening.Kind.SPOIL_FOUND, copy, 0, Double.NaN);
-      common.rule().met(causes, Cause.Context.ALONE);
+      common.rule().met(state.plan().spoilCauses(copy.index()), Cause.Context.ALONE);
       outages.goes(copy);
     }
   }

@@ -197,6 +197,16 @@ public final class Plan {
     return driveCauses;
   }
 
+  /** Causes of what is lost by a copy that has become unusable. */
+  public Map<Cause.Context, Cause> spoilCauses(int copy) {
+    for (ShockProcess each : shock) {
+      if (each.kind() == ShockProcess.Kind.SPOIL && each.mayStrike(copy)) {
+        return each.causes();
+      }
+    }
+    throw new IllegalArgumentException("never becomes unusable: " + copy);
+  }
+
   /** Causes of what a service loses. */
   public Map<Cause.Context, Cause> serviceCauses() {
     return serviceCauses;
