@@ -3,13 +3,17 @@ package lastcopy.simulate.rare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
+import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Ledger;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.Agreement;
+import lastcopy.simulate.count.LossTally;
+import lastcopy.simulate.count.PlainFigures;
 import lastcopy.simulate.count.Thresholds;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
@@ -84,6 +88,34 @@ class RareTallyTest {
     assertThat(tally.bytes.trusted()).isTrue();
     assertThat(tally.everything.trusted()).isTrue();
     assertThat(tally.causes.get("shock").share(tally.events, 0.95).value()).isBetween(.005, .02);
+  }
+
+  /**
+   * Shares of bytes are not those of events: losses of 1 by drives, of 1,000 by a shock a hundred
+   * times rarer, whose share of the bytes is about 10/11. Red if events are divided by bytes.
+   */
+  @Test
+  void sharesOfBytesAreThoseOfBytes() {
+    StandIn given = sets().findFirst().orElseThrow();
+    double perHour = given.exact() / given.horizon() / 100;
+    StandIn set =
+        new StandIn(
+            given.drives(),
+            given.survives(),
+            given.fails(),
+            given.repairs(),
+            perHour,
+            given.horizon());
+    RareTally tally = RareTally.of(set.histories(2), tuned(set, 1), ROWS, 0, 40_000);
+    PlainFigures none = new PlainFigures(new LossTally(ROWS), 1, 0.95, false);
+    List<CauseShare> causes = new RareFigures(tally, none, false, 0.95).causes();
+    assertThat(causes).extracting(CauseShare::id).containsExactly("drives", "shock");
+    double byShock = perHour * given.horizon() * StandIn.LARGE;
+    double byDrives = given.exact() * StandIn.SMALL;
+    assertThat(causes.get(1).shareOfBytes())
+        .isCloseTo(byShock / (byShock + byDrives), within(0.02));
+    assertThat(causes.get(0).shareOfBytes() + causes.get(1).shareOfBytes())
+        .isCloseTo(1, within(1e-12));
   }
 
   /** A run that ends by its time has a first stage of no history; histories have one channel. */
