@@ -124,6 +124,7 @@ class ArchitectureTest {
               "simulate.count",
               "simulate.rare",
               "experiment",
+              "parallel",
               "history",
               "history.report",
               "history.hazard",

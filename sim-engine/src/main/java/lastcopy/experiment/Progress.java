@@ -1,6 +1,9 @@
 package lastcopy.experiment;
 
-/** Told how a simulation gets on, after each merged chunk; may ask it to stop. */
+/**
+ * Told how a simulation, or a search through histories, gets on, after each merged chunk; may ask
+ * it to stop.
+ */
 public interface Progress {
 
   /** Nobody watches. */
@@ -11,7 +14,8 @@ public interface Progress {
    *
    * @param layout its id
    * @param histories merged so far
-   * @param precision relative half-width reached for the chance of any loss, possibly infinite
+   * @param precision relative half-width reached for the chance of any loss, possibly infinite; NaN
+   *     in a search, which estimates nothing
    * @param share estimated share of the work done, in [0, 1]
    */
   void merged(String layout, long histories, double precision, double share);

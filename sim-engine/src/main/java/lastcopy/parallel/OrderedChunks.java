@@ -12,11 +12,15 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import lastcopy.history.report.GivenUpException;
 
-/** Chunks of history numbers, simulated on threads a little ahead, handed out in their order. */
+/**
+ * Chunks of history numbers, worked through on threads a little ahead, handed out in their order.
+ *
+ * @param <T> what comes of a chunk
+ */
 public final class OrderedChunks<T> {
 
   /** Makes the work of one chunk; called when the chunk is submitted. */
-  public interface Work<T> {
+  interface Work<T> {
     /** The work of so many histories from a number on. */
     Callable<T> chunk(long first, int count);
   }
@@ -33,7 +37,7 @@ public final class OrderedChunks<T> {
   private long handedOut;
   private int count;
 
-  public OrderedChunks(ExecutorService threads, int depth, int size, long cap, Work<T> work) {
+  OrderedChunks(ExecutorService threads, int depth, int size, long cap, Work<T> work) {
     this.threads = threads;
     this.depth = depth;
     this.size = size;

@@ -3,11 +3,7 @@ package lastcopy.simulate;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Method;
@@ -16,6 +12,7 @@ import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
 import lastcopy.history.History;
 import lastcopy.parallel.OrderedChunks;
+import lastcopy.parallel.Workers;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.NoWayToLose;
 import lastcopy.scenario.Studio;
@@ -24,10 +21,10 @@ import lastcopy.simulate.count.Figures;
 import lastcopy.simulate.count.Goal;
 import lastcopy.simulate.count.LossTally;
 import lastcopy.simulate.count.Thresholds;
+import lastcopy.simulate.rare.Allowance;
 import lastcopy.simulate.rare.Biasable;
 import lastcopy.simulate.rare.EngineHistories;
 import lastcopy.simulate.rare.Pilot;
-import lastcopy.simulate.rare.RareFigures;
 import lastcopy.simulate.rare.RareRun;
 import lastcopy.simulate.rare.Tuning;
 
@@ -87,10 +84,13 @@ public final class Simulation {
   private final Thresholds thresholds;
   private final Totals totals;
   private final boolean[] active;
+
+  /** Those that chunks to come simulate; threads look at it. */
+  private volatile boolean[] simulated;
+
   private final long[] nextLook;
   private final long[] nextReckoned;
   private final double[] told;
-  private final Queue<History[]> idle = new ConcurrentLinkedQueue<>();
   private final double[] shareOfOne;
   private final boolean[] safe;
   private final boolean[] neverLost;
@@ -112,6 +112,7 @@ public final class Simulation {
     int n = studio.layouts().size();
     active = new boolean[n];
     Arrays.fill(active, true);
+    simulated = active.clone();
     nextLook = new long[n];
     Arrays.fill(nextLook, LOOK_EVERY);
     nextReckoned = new long[n];
@@ -145,14 +146,7 @@ public final class Simulation {
   }
 
   private Comparison run() {
-    ExecutorService threads =
-        Executors.newFixedThreadPool(
-            settings.threads(),
-            task -> {
-              Thread thread = new Thread(task, "histories");
-              thread.setDaemon(true);
-              return thread;
-            });
+    ExecutorService threads = Workers.threads(settings.threads());
     try {
       boolean finished = simulate(threads);
       remark();
@@ -165,13 +159,16 @@ public final class Simulation {
 
   /** Whether it came to its own end. */
   private boolean simulate(ExecutorService threads) {
+    // Whether to give up is asked below, since the first chunk is waited for and ends early.
+    Workers<History[]> workers =
+        Workers.on(threads, settings.threads(), asked -> histories(), () -> false);
     OrderedChunks<Chunk> chunks =
-        new OrderedChunks<>(
-            threads,
-            settings.threads(),
+        workers.chunks(
+            0,
             Chunk.SIZE,
             settings.histories().orElse(Long.MAX_VALUE),
-            this::work);
+            (layouts, first, count) ->
+                Chunk.simulate(layouts, simulated, thresholds, first, count));
     while (anyActive() && chunks.hasNext()) {
       boolean first = chunks.handedOut() == 0;
       Optional<Chunk> chunk = chunks.next(() -> givesUp(first));
@@ -187,6 +184,7 @@ public final class Simulation {
         piloted = true;
         decide(threads);
       }
+      simulated = active.clone();
       if (progress.cancelled()) {
         return false;
       }
@@ -225,19 +223,6 @@ public final class Simulation {
     return false;
   }
 
-  private Callable<Chunk> work(long first, int count) {
-    boolean[] now = active.clone();
-    return () -> {
-      History[] layouts = idle.poll();
-      if (layouts == null) {
-        layouts = histories();
-      }
-      Chunk chunk = Chunk.simulate(layouts, now, thresholds, first, count);
-      idle.add(layouts);
-      return chunk;
-    };
-  }
-
   private History[] histories() {
     return studio.layouts().stream()
         .map(layout -> new History(studio, layout, settings.seed()))
@@ -254,7 +239,7 @@ public final class Simulation {
         long until = now + (deadline - now) / claimants;
         // A lone layout's plain histories have no share of their own to fall back on.
         long giveWay = claimants == 1 ? now + (until - now) / 2 : until;
-        decide(l, threads, watch(studio.layouts().get(l), until, giveWay));
+        decide(l, threads, allowed(until, giveWay));
       }
     }
   }
@@ -279,18 +264,18 @@ public final class Simulation {
     return claim + (plain ? 1 : 0);
   }
 
-  private void decide(int l, ExecutorService threads, RareRun.Watch watch) {
+  private void decide(int l, ExecutorService threads, Allowance allowed) {
     Layout layout = studio.layouts().get(l);
     Pilot pilot = pilot(l);
     RareRun run =
         new RareRun(
             totals.results(l), settings, layout, totals.tallies[l], pilot, biased.of(layout));
-    Optional<Tuning.Tuned> tuned = run.tune(threads, watch);
+    Optional<Tuning.Tuned> tuned = run.tune(threads, allowed);
     if (tuned.isPresent()) {
       if (pilot.takesRare(tuned.get())) {
-        run.count(tuned.get(), threads, watch).ifPresent(outcome -> take(l, outcome));
+        run.count(tuned.get(), threads, allowed).ifPresent(outcome -> take(l, outcome));
       }
-    } else if (!watch.givesWay()) {
+    } else if (!allowed.givesWay().getAsBoolean()) {
       neverLost[l] = !progress.cancelled();
     } else {
       note(l, NO_TIME);
@@ -383,31 +368,19 @@ public final class Simulation {
         : (System.nanoTime() - began) / (double) settings.time().get().toNanos();
   }
 
-  private RareRun.Watch watch(Layout layout, long until, long giveWay) {
-    return new RareRun.Watch() {
-      private double share;
-
-      @Override
-      public boolean merged(RareFigures figures) {
-        double now = Math.min(1, Math.max(goal.share(figures), timeShare()));
-        share = Math.max(share, now); // the second stage begins anew
-        tell(layout, figures.tally().any.histories(), figures, share);
-        return !givesUp();
-      }
-
-      @Override
-      public boolean givesUp() {
-        return progress.cancelled() || late(until);
-      }
-
-      @Override
-      public boolean givesWay() {
-        return late(giveWay);
-      }
-    };
+  private Allowance allowed(long until, long giveWay) {
+    return new Allowance(
+        new WithTime(), () -> progress.cancelled() || late(until), () -> late(giveWay));
   }
 
-  private void tell(Layout layout, long histories, Figures figures, double share) {
-    progress.merged(layout.id(), histories, figures.anyLoss().relativeHalfWidth(), share);
+  /** Tells of biased histories how far they are also by the time, and never less than before. */
+  private final class WithTime implements Progress {
+    private double most;
+
+    @Override
+    public void merged(String layout, long histories, double precision, double share) {
+      most = Math.max(most, Math.min(1, Math.max(share, timeShare())));
+      progress.merged(layout, histories, precision, most); // the second stage begins anew
+    }
   }
 }

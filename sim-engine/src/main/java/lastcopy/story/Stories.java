@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
+import lastcopy.experiment.Progress;
 import lastcopy.history.History;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Loss;
@@ -61,21 +62,19 @@ public final class Stories {
   }
 
   /** The first history that loses anything. */
-  public LossSearch firstLoss(SearchLimit limit, Searching searching) {
+  public LossSearch firstLoss(SearchLimit limit, Progress progress) {
     AtomicLong found = new AtomicLong(-1);
     AtomicLong searched = new AtomicLong();
     boolean finished =
-        new Blocks(studio, layout, seed)
+        new Search(studio, layout, seed, limit, progress)
             .run(
-                limit,
                 Chunk.SIZE,
                 Stories::firstLosing,
                 (number, upTo) -> {
                   found.set(number);
                   searched.set(number < 0 ? upTo : number + 1);
                   return number < 0;
-                },
-                searching);
+                });
     OptionalLong number = found.get() < 0 ? OptionalLong.empty() : OptionalLong.of(found.get());
     return new LossSearch(number, searched.get(), finished || number.isPresent());
   }
@@ -93,21 +92,19 @@ public final class Stories {
   }
 
   /** Looks through the first histories for what happens in them. */
-  public Survey survey(SearchLimit limit, Searching searching) {
+  public Survey survey(SearchLimit limit, Progress progress) {
     List<Life> lives = new ArrayList<>();
     AtomicLong searched = new AtomicLong();
     boolean finished =
-        new Blocks(studio, layout, seed)
+        new Search(studio, layout, seed, limit, progress)
             .run(
-                limit,
                 SMALL_BLOCK,
                 this::lives,
                 (part, upTo) -> {
                   lives.addAll(part);
                   searched.set(upTo);
                   return true;
-                },
-                searching);
+                });
     return new Survey(searched.get(), lives, finished);
   }
 

@@ -12,12 +12,13 @@ import lastcopy.experiment.Settings;
 import lastcopy.history.History;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Loss;
+import lastcopy.parallel.Workers;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Simulation;
+import lastcopy.simulate.rare.Biasable;
 import lastcopy.simulate.rare.EngineHistories;
 import lastcopy.simulate.rare.Tuning;
-import lastcopy.simulate.rare.Workers;
 
 /**
  * Tells histories of a layout in which the rates of what goes wrong are raised so that something is
@@ -85,7 +86,7 @@ public final class UnlikelyLosses {
   Optional<History> history() {
     if (bias == null) {
       bias =
-          Tuning.of(Workers.alone(() -> new EngineHistories(studio, layout, seed ^ TUNED), givesUp))
+          Tuning.of(Workers.alone(this::tuned, givesUp))
               .map(tuned -> tuned.mixture().part(Tuning.LIKE_A_LOSS));
     }
     Optional<History> history = bias.map(by -> new History(studio, layout, seed ^ TOLD, by));
@@ -93,31 +94,23 @@ public final class UnlikelyLosses {
     return history;
   }
 
+  private Biasable tuned(BooleanSupplier asked) {
+    Biasable histories = new EngineHistories(studio, layout, seed ^ TUNED);
+    histories.giveUpWhen(asked);
+    return histories;
+  }
+
   /**
    * What a short run of weighted biased histories says of the layout without a bias.
    *
    * @param confidence of its intervals, in (0, 1)
-   * @param watch may end it
+   * @param progress may end it
    */
-  public LayoutResult chance(double confidence, Searching watch) {
+  public LayoutResult chance(double confidence, Progress progress) {
     Studio alone = studio.withLayout(layout);
     Settings settings =
         new Settings(
             seed, confidence, 1, OptionalLong.of(COUNTED), Optional.empty(), 1, Method.RARE);
-    return Simulation.run(alone, settings, watched(watch)).layouts().get(0);
-  }
-
-  private static Progress watched(Searching watch) {
-    return new Progress() {
-      @Override
-      public void merged(String id, long histories, double precision, double share) {
-        watch.searched(histories, share);
-      }
-
-      @Override
-      public boolean cancelled() {
-        return watch.cancelled();
-      }
-    };
+    return Simulation.run(alone, settings, progress).layouts().get(0);
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
+import lastcopy.experiment.Progress;
 import lastcopy.history.History;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Loss;
@@ -90,12 +91,11 @@ class StoriesTest {
     while (losses.isEmpty()) {
       history.simulate(++first, new LossLog(losses));
     }
-    LossSearch found =
-        stories(studio).firstLoss(SearchLimit.histories(1_000_000), Searching.SILENT);
+    LossSearch found = stories(studio).firstLoss(SearchLimit.histories(1_000_000), Progress.SILENT);
     assertThat(found.number()).hasValue(first);
     assertThat(found.searched()).isEqualTo(first + 1);
 
-    LossSearch none = stories(studio).firstLoss(SearchLimit.histories(first), Searching.SILENT);
+    LossSearch none = stories(studio).firstLoss(SearchLimit.histories(first), Progress.SILENT);
     assertThat(none.number()).isEmpty();
     assertThat(none.searched()).isEqualTo(first);
     // The exact one-sided limit: (1 - p)^n = 5 %.
@@ -108,7 +108,7 @@ class StoriesTest {
   void aSurveyKeepsEveryHistoryInWhichSomethingHappened() {
     Studio studio = TwoCopies.studio("mirror");
     Stories stories = stories(studio);
-    Survey survey = stories.survey(SearchLimit.histories(HISTORIES), Searching.SILENT);
+    Survey survey = stories.survey(SearchLimit.histories(HISTORIES), Progress.SILENT);
     assertThat(survey.searched()).isEqualTo(HISTORIES);
     List<Long> eventful =
         LongStream.range(0, HISTORIES)
@@ -122,10 +122,10 @@ class StoriesTest {
 
   @Test
   void anInterruptedSearchSaysSo() {
-    Searching interrupted =
-        new Searching() {
+    Progress interrupted =
+        new Progress() {
           @Override
-          public void searched(long histories, double share) {}
+          public void merged(String layout, long histories, double precision, double share) {}
 
           @Override
           public boolean cancelled() {

@@ -8,6 +8,7 @@ import java.util.List;
 import lastcopy.exact.MarkovChain;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Loss;
+import lastcopy.experiment.Progress;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
@@ -67,7 +68,7 @@ class UnlikelyLossesTest {
         MarkovChain.row(new double[] {2 / LIFE, 1 / LIFE}, new double[] {1 / REPAIR})
             .chance(0, 2, HOURS);
     assertThat(exact).isBetween(5e-8, 5e-7);
-    Estimate chance = losses().chance(1 - Agreement.ALARM, Searching.SILENT).anyLoss();
+    Estimate chance = losses().chance(1 - Agreement.ALARM, Progress.SILENT).anyLoss();
     assertThat(exact).as("%s", chance).isBetween(chance.low(), chance.high());
     assertThat(chance.relativeHalfWidth()).isLessThan(0.2);
   }

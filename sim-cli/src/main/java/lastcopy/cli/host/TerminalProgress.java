@@ -5,10 +5,9 @@ import java.util.Locale;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import lastcopy.experiment.Progress;
-import lastcopy.story.Searching;
 
 /** One line on a terminal that tells how far it is, for runs of over a second. */
-public final class TerminalProgress implements Progress, Searching {
+public final class TerminalProgress implements Progress {
 
   private static final long QUIET_NANOS = 1_000_000_000L;
   private static final long STEP_NANOS = 200_000_000L;
@@ -72,14 +71,6 @@ public final class TerminalProgress implements Progress, Searching {
     }
   }
 
-  @Override
-  public synchronized void searched(long histories, double share) {
-    if (due()) {
-      String searched = String.format(Locale.ROOT, "%,d histories searched", histories);
-      show(String.format(Locale.ROOT, "%3.0f %%  %s", 100 * share, searched) + left(share));
-    }
-  }
-
   /** Told only once the share says something. */
   private String left(double share) {
     double seconds = (nanoTime.getAsLong() - began) / 1e9 * (1 - share) / share;
@@ -129,6 +120,9 @@ public final class TerminalProgress implements Progress, Searching {
   }
 
   private static String line(String title, long histories, double precision, double share) {
+    if (Double.isNaN(precision)) {
+      return String.format(Locale.ROOT, "%3.0f %%  %,d histories searched", 100 * share, histories);
+    }
     String known =
         Double.isFinite(precision)
             ? String.format(Locale.ROOT, "known to %.1f %%", 100 * precision)

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Progress;
 import lastcopy.interval.Estimate;
 import lastcopy.story.Life;
 import lastcopy.story.LossSearch;
 import lastcopy.story.SearchLimit;
-import lastcopy.story.Searching;
 import lastcopy.story.Stories;
 import lastcopy.story.Story;
 import lastcopy.story.Survey;
@@ -29,9 +29,9 @@ final class StoryChoice {
 
   private final Stories stories;
   private final UnlikelyLosses unlikely;
-  private final Searching watch;
+  private final Progress watch;
 
-  StoryChoice(Stories stories, UnlikelyLosses unlikely, Searching watch) {
+  StoryChoice(Stories stories, UnlikelyLosses unlikely, Progress watch) {
     this.stories = stories;
     this.unlikely = unlikely;
     this.watch = watch;

@@ -11,7 +11,9 @@ import lastcopy.interval.Estimate;
 import lastcopy.interval.OneIn;
 import lastcopy.interval.Proportions;
 import lastcopy.parallel.OrderedChunks;
+import lastcopy.parallel.Workers;
 import lastcopy.scenario.Layout;
+import lastcopy.simulate.count.Figures;
 import lastcopy.simulate.count.Goal;
 import lastcopy.simulate.count.LossTally;
 
@@ -59,6 +61,7 @@ public final class RareRun {
   private final LossTally plain;
   private final Pilot pilot;
   private final LongFunction<Biasable> histories;
+  private final String layoutId;
   private final long layoutSeed;
 
   /**
@@ -69,23 +72,6 @@ public final class RareRun {
    * @param doubt why they cannot be trusted, if they cannot, a sentence
    */
   public record Outcome(RareTally tally, boolean reached, Optional<String> doubt) {}
-
-  /** Told of what merged chunks say. */
-  @FunctionalInterface
-  public interface Watch {
-    /** Whether to go on. */
-    boolean merged(RareFigures figures);
-
-    /** Whether not to wait for the next chunk. */
-    default boolean givesUp() {
-      return false;
-    }
-
-    /** Whether plain histories need the rest of the time if these cannot be trusted by now. */
-    default boolean givesWay() {
-      return false;
-    }
-  }
 
   /**
    * A run that has not begun.
@@ -107,28 +93,38 @@ public final class RareRun {
     this.plain = plain;
     this.pilot = pilot;
     this.histories = histories;
+    layoutId = layout.id();
     layoutSeed = settings.seed() * 31 + layout.id().hashCode();
   }
 
-  /** Tunes; empty if no biased history lost anything, or if the watch gave up. */
-  public Optional<Tuning.Tuned> tune(ExecutorService threads, Watch watch) {
-    return Tuning.of(crew(TUNED, threads, () -> watch.givesUp() || watch.givesWay()));
+  /** Tunes; empty if no biased history lost anything, or if it was given up. */
+  public Optional<Tuning.Tuned> tune(ExecutorService threads, Allowance allowed) {
+    return Tuning.of(
+        workers(
+            TUNED,
+            threads,
+            () -> allowed.over().getAsBoolean() || allowed.givesWay().getAsBoolean()));
   }
 
-  private Workers crew(long seed, ExecutorService threads, BooleanSupplier givesUp) {
-    return new Workers(
-        () -> histories.apply(layoutSeed ^ seed), threads, settings.threads(), givesUp);
+  private Workers<Biasable> workers(long seed, ExecutorService threads, BooleanSupplier givesUp) {
+    return Workers.on(threads, settings.threads(), asked -> histories(seed, asked), givesUp);
+  }
+
+  private Biasable histories(long seed, BooleanSupplier asked) {
+    Biasable own = histories.apply(layoutSeed ^ seed);
+    own.giveUpWhen(asked);
+    return own;
   }
 
   /**
    * Counts, in two stages; with a cap on histories in one.
    *
-   * @param watch told after each merged chunk; false ends the run
+   * @param allowed how long it may go on
    * @return empty if the first stage shows that biased histories do not pay
    */
-  public Optional<Outcome> count(Tuning.Tuned tuned, ExecutorService threads, Watch watch) {
-    Stage first = new Stage(tuned, SIZED, threads, watch, watch::givesWay);
-    Stage second = new Stage(tuned, COUNTED, threads, watch, () -> false);
+  public Optional<Outcome> count(Tuning.Tuned tuned, ExecutorService threads, Allowance allowed) {
+    CountingStage first = new CountingStage(tuned, SIZED, threads, allowed, allowed.givesWay());
+    CountingStage second = new CountingStage(tuned, COUNTED, threads, allowed, () -> false);
     boolean capped = settings.histories().isPresent();
     double needs = goal.needs(tuned.anyVariance(), tuned.bytesVariance());
     double planned = capped ? settings.histories().getAsLong() : plan(first, needs, tuned);
@@ -143,19 +139,19 @@ public final class RareRun {
     if (!goesOn) { // the end was not chosen by what was seen, so all of it counts
       second.tally.merge(first.tally);
     }
-    Optional<String> doubt = doubt(second.tally, second.crew.one());
+    Optional<String> doubt = doubt(second.tally, second.workers.one());
     return Optional.of(
         new Outcome(second.tally, doubt.isEmpty() && preciseEnough(second.tally), doubt));
   }
 
   /** Whether a second stage that fell short goes on; doubted, only while plain ones take longer. */
-  private boolean staysOn(Stage second, Tuning.Tuned tuned) {
+  private boolean staysOn(CountingStage second, Tuning.Tuned tuned) {
     return pilot.pays((double) second.tally.any.histories(), tuned)
-        || doubt(second.tally, second.crew.one()).isEmpty();
+        || doubt(second.tally, second.workers.one()).isEmpty();
   }
 
   /** The first stage: how many histories to count; negative if they do not pay. */
-  private double plan(Stage first, double needs, Tuning.Tuned tuned) {
+  private double plan(CountingStage first, double needs, Tuning.Tuned tuned) {
     double part = Math.max(LEAST, FIRST * needs);
     double planned = Double.POSITIVE_INFINITY;
     while (first.to(part)) {
@@ -176,26 +172,26 @@ public final class RareRun {
   }
 
   /** Histories under a seed of their own, counted as far as is asked. */
-  private final class Stage {
+  private final class CountingStage {
     final RareTally tally;
     final OrderedChunks<RareTally> chunks;
-    final Workers crew;
-    private final Watch watch;
+    final Workers<Biasable> workers;
+    private final Allowance allowed;
     private final BooleanSupplier givesWay;
     boolean goesOn = true;
 
-    Stage(
+    CountingStage(
         Tuning.Tuned tuned,
         long seed,
         ExecutorService threads,
-        Watch watch,
+        Allowance allowed,
         BooleanSupplier givesWay) {
       tally = new RareTally(plain.thresholds, tuned.mixture().parts());
-      this.watch = watch;
+      this.allowed = allowed;
       this.givesWay = givesWay;
-      crew = crew(seed, threads, watch::givesUp);
+      workers = workers(seed, threads, allowed.over());
       chunks =
-          crew.chunks(
+          workers.chunks(
               0,
               CHUNK,
               settings.histories().orElse(Long.MAX_VALUE),
@@ -203,17 +199,30 @@ public final class RareRun {
                   RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
     }
 
-    /** Counts up to so many histories or just beyond; false if the watch ended it. */
+    /** Counts up to so many histories or just beyond; false if it had to end. */
     boolean to(double histories) {
       while (goesOn && chunks.handedOut() < histories && chunks.hasNext()) {
-        Optional<RareTally> chunk = chunks.next(watch::givesUp);
+        Optional<RareTally> chunk = chunks.next(workers::giveUp);
         chunk.ifPresent(tally::merge);
-        goesOn = chunk.isPresent() && watch.merged(results.figures(plain, tally, false));
+        goesOn = chunk.isPresent() && tell();
         if (goesOn && settings.method() != Method.RARE && givesWay.getAsBoolean()) {
-          goesOn = doubt(tally, crew.one()).isEmpty();
+          goesOn = doubt(tally, workers.one()).isEmpty();
         }
       }
       return goesOn;
+    }
+
+    /** Tells how far it is; whether to go on. */
+    private boolean tell() {
+      Figures figures = results.figures(plain, tally, false);
+      allowed
+          .progress()
+          .merged(
+              layoutId,
+              tally.any.histories(),
+              figures.anyLoss().relativeHalfWidth(),
+              goal.share(figures));
+      return !workers.giveUp();
     }
   }
 

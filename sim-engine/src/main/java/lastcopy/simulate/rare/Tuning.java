@@ -9,6 +9,7 @@ import java.util.function.IntPredicate;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Silent;
 import lastcopy.parallel.OrderedChunks;
+import lastcopy.parallel.Workers;
 
 /**
  * Finds the factors by which hazards are best multiplied, by the cross-entropy method (de Boer,
@@ -62,15 +63,15 @@ public final class Tuning {
   /** No factor falls below this part of the balanced one. */
   private static final double FLOOR = 0.02;
 
-  private final Workers crew;
+  private final Workers<Biasable> workers;
   private final Biasable shape;
   private final int groups;
   private final int levels;
   private long next;
 
-  private Tuning(Workers crew) {
-    this.crew = crew;
-    shape = crew.one();
+  private Tuning(Workers<Biasable> workers) {
+    this.workers = workers;
+    shape = workers.one();
     groups = shape.groups();
     levels = shape.levels();
   }
@@ -94,11 +95,11 @@ public final class Tuning {
   /**
    * Tunes.
    *
-   * @param crew simulates histories under a seed of their own, apart from those that count
-   * @return empty if no biased history lost anything, or if the crew gave up
+   * @param workers simulate histories under a seed of their own, apart from those that count
+   * @return empty if no biased history lost anything, or if it was given up
    */
-  public static Optional<Tuned> of(Workers crew) {
-    return new Tuning(crew).tune();
+  public static Optional<Tuned> of(Workers<Biasable> workers) {
+    return new Tuning(workers).tune();
   }
 
   private Optional<Tuned> tune() {
@@ -145,14 +146,13 @@ public final class Tuning {
    * Simulates batches and merges them in their order.
    *
    * @param enough told how many were merged
-   * @return false if the crew gave up
+   * @return false if it was given up
    */
   private <T> boolean merge(
-      int size, int most, Workers.Task<T> task, Consumer<T> into, IntPredicate enough) {
-    OrderedChunks<T> batches = crew.chunks(next, size, (long) most * size, task);
+      int size, int most, Workers.Task<Biasable, T> task, Consumer<T> into, IntPredicate enough) {
+    OrderedChunks<T> batches = workers.chunks(next, size, (long) most * size, task);
     for (int merged = 0; merged < most && !enough.test(merged); merged++) {
-      Optional<T> seen =
-          crew.givesUp().getAsBoolean() ? Optional.empty() : batches.next(crew.givesUp());
+      Optional<T> seen = workers.giveUp() ? Optional.empty() : batches.next(workers::giveUp);
       if (seen.isEmpty()) {
         return false;
       }

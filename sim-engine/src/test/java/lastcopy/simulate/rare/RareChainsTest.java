@@ -17,6 +17,7 @@ import lastcopy.history.History;
 import lastcopy.history.report.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.law.Exponential;
+import lastcopy.parallel.Workers;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
@@ -262,12 +263,14 @@ class RareChainsTest {
             plain,
             new Pilot(settings, plain),
             from -> engine(given, from));
-    RareRun.Watch watch = figures -> true;
-    return run.count(run.tune(threads, watch).orElseThrow(), threads, watch).orElseThrow();
+    Allowance endless = Allowance.endless();
+    return run.count(run.tune(threads, endless).orElseThrow(), threads, endless).orElseThrow();
   }
 
   private static Mixture mixture(Case given, long seed) {
-    return Tuning.of(Workers.alone(() -> engine(given, seed))).orElseThrow().mixture();
+    return Tuning.of(Workers.<Biasable>alone(asked -> engine(given, seed), () -> false))
+        .orElseThrow()
+        .mixture();
   }
 
   private static EngineHistories engine(Case given, long seed) {

@@ -11,6 +11,7 @@ import lastcopy.history.report.Ledger;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
+import lastcopy.parallel.Workers;
 import lastcopy.simulate.Agreement;
 import lastcopy.simulate.count.LossTally;
 import lastcopy.simulate.count.PlainFigures;
@@ -201,6 +202,8 @@ class RareTallyTest {
   }
 
   private static Mixture tuned(StandIn set, long seed) {
-    return Tuning.of(Workers.alone(() -> set.histories(seed))).orElseThrow().mixture();
+    return Tuning.of(Workers.<Biasable>alone(asked -> set.histories(seed), () -> false))
+        .orElseThrow()
+        .mixture();
   }
 }
