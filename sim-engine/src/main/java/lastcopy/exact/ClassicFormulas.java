@@ -14,9 +14,9 @@ public final class ClassicFormulas {
    * @param repairsPerHour μ, at least 0
    */
   public static double oneSurvived(int units, double failsPerHour, double repairsPerHour) {
-    Check.that(units >= 2, "units must be at least 2", units);
-    Check.above(failsPerHour, "failure rate");
-    Check.atLeastZero(repairsPerHour, "repair rate");
+    Parameters.that(units >= 2, "units must be at least 2", units);
+    Parameters.above(failsPerHour, "failure rate");
+    Parameters.atLeastZero(repairsPerHour, "repair rate");
     return (repairsPerHour + (2.0 * units - 1) * failsPerHour)
         / ((double) units * (units - 1) * failsPerHour * failsPerHour);
   }
@@ -33,10 +33,10 @@ public final class ClassicFormulas {
    */
   public static double patterson(
       double meanLife, double meanRepair, int dataDisks, int groupData, int groupChecks) {
-    Check.above(meanLife, "mean life");
-    Check.above(meanRepair, "mean repair");
-    Check.above(groupChecks, "check disks of a group");
-    Check.that(
+    Parameters.above(meanLife, "mean life");
+    Parameters.above(meanRepair, "mean repair");
+    Parameters.above(groupChecks, "check disks of a group");
+    Parameters.that(
         groupData > 0 && dataDisks > 0 && dataDisks % groupData == 0,
         "data disks must fill their groups",
         dataDisks);
@@ -54,10 +54,10 @@ public final class ClassicFormulas {
    * @param group G, the disks of a parity group with its parity, at least 2
    */
   public static double chen(double meanLife, double meanRepair, int disks, int group) {
-    Check.above(meanLife, "mean life");
-    Check.above(meanRepair, "mean repair");
-    Check.above(disks, "disks");
-    Check.that(group >= 2, "a group needs at least 2 disks", group);
+    Parameters.above(meanLife, "mean life");
+    Parameters.above(meanRepair, "mean repair");
+    Parameters.above(disks, "disks");
+    Parameters.that(group >= 2, "a group needs at least 2 disks", group);
     return meanLife / disks * meanLife / (group - 1) / meanRepair;
   }
 
@@ -70,8 +70,8 @@ public final class ClassicFormulas {
    * @param meanDetection MDL, the mean time until one is found, above 0
    */
   public static double bakerScrubbed(double meanToLatent, double meanDetection) {
-    Check.above(meanToLatent, "mean time to a latent fault");
-    Check.above(meanDetection, "mean time to detection");
+    Parameters.above(meanToLatent, "mean time to a latent fault");
+    Parameters.above(meanDetection, "mean time to detection");
     return meanToLatent / meanDetection * meanToLatent;
   }
 }

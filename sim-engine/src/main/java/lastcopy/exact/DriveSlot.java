@@ -30,8 +30,8 @@ public final class DriveSlot {
       DoubleUnaryOperator away,
       double hours,
       int steps) {
-    Check.above(hours, "time");
-    Check.that(steps >= 1, "steps must be at least 1", steps);
+    Parameters.above(hours, "time");
+    Parameters.that(steps >= 1, "steps must be at least 1", steps);
     step = hours / steps;
     double[] back = endedBy(away, steps);
     double[] firstFails = endedBy(first, steps);

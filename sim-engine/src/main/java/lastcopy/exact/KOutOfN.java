@@ -15,10 +15,10 @@ public record KOutOfN(int drives, int survives, Law life, double ageHours) {
 
   /** Checks the ranges. */
   public KOutOfN {
-    Check.that(drives >= 1, "drives must be at least 1", drives);
-    Check.that(
+    Parameters.that(drives >= 1, "drives must be at least 1", drives);
+    Parameters.that(
         survives >= 0 && survives < drives, "failures survived must be in [0, drives)", survives);
-    Check.atLeastZero(ageHours, "age");
+    Parameters.atLeastZero(ageHours, "age");
   }
 
   /**
@@ -27,7 +27,7 @@ public record KOutOfN(int drives, int survives, Law life, double ageHours) {
    * @param hours at least 0
    */
   public double oneFailsBy(double hours) {
-    Check.atLeastZero(hours, "time");
+    Parameters.atLeastZero(hours, "time");
     return -Math.expm1(life.cumulativeHazard(ageHours) - life.cumulativeHazard(ageHours + hours));
   }
 

@@ -26,10 +26,10 @@ public record LatentPair(
 
   /** Checks the ranges. */
   public LatentPair {
-    Check.above(failsPerHour, "failure rate");
-    Check.atLeastZero(repairsPerHour, "repair rate");
-    Check.atLeastZero(defectsPerHour, "defect rate");
-    Check.atLeastZero(scrubsPerHour, "scrub rate");
+    Parameters.above(failsPerHour, "failure rate");
+    Parameters.atLeastZero(repairsPerHour, "repair rate");
+    Parameters.atLeastZero(defectsPerHour, "defect rate");
+    Parameters.atLeastZero(scrubsPerHour, "scrub rate");
   }
 
   /** Its chain; state 0 has both drives good, the last is loss. */

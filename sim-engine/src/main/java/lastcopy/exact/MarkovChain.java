@@ -21,14 +21,14 @@ public final class MarkovChain {
    */
   public MarkovChain(double[][] ratesPerHour) {
     int n = ratesPerHour.length;
-    Check.that(n >= 1, "a chain needs at least one state", n);
+    Parameters.that(n >= 1, "a chain needs at least one state", n);
     rates = new double[n][];
     for (int i = 0; i < n; i++) {
-      Check.that(ratesPerHour[i].length == n, "rates must be square", ratesPerHour[i].length);
+      Parameters.that(ratesPerHour[i].length == n, "rates must be square", ratesPerHour[i].length);
       rates[i] = ratesPerHour[i].clone();
       rates[i][i] = 0;
       for (double rate : rates[i]) {
-        Check.atLeastZero(rate, "rate");
+        Parameters.atLeastZero(rate, "rate");
       }
     }
   }
@@ -40,7 +40,7 @@ public final class MarkovChain {
    * @param down rate from state i + 1 to i, one fewer: nothing leads back from the last state
    */
   public static MarkovChain row(double[] up, double[] down) {
-    Check.that(down.length == up.length - 1, "rates back must be one fewer", down.length);
+    Parameters.that(down.length == up.length - 1, "rates back must be one fewer", down.length);
     double[][] rates = new double[up.length + 1][up.length + 1];
     for (int i = 0; i < up.length; i++) {
       rates[i][i + 1] = up[i];
@@ -76,7 +76,7 @@ public final class MarkovChain {
    * @param hours at least 0
    */
   public double[][] transition(double hours) {
-    Check.atLeastZero(hours, "time");
+    Parameters.atLeastZero(hours, "time");
     double fastest = 0;
     for (int i = 0; i < rates.length; i++) {
       fastest = Math.max(fastest, outflow(i, rates.length));
@@ -101,7 +101,7 @@ public final class MarkovChain {
   public double meanTimeToAbsorption(int from) {
     int last = rates.length - 1;
     for (int i = 0; i <= last; i++) {
-      Check.that((outflow(i, last + 1) == 0) == (i == last), "only the last may absorb", i);
+      Parameters.that((outflow(i, last + 1) == 0) == (i == last), "only the last may absorb", i);
     }
     double[][] q = swapped(from);
     double[] hours = new double[last];

@@ -21,13 +21,13 @@ public record ParityGroup(
 
   /** Checks the ranges. */
   public ParityGroup {
-    Check.that(drives >= 1, "drives must be at least 1", drives);
-    Check.that(
+    Parameters.that(drives >= 1, "drives must be at least 1", drives);
+    Parameters.that(
         survives >= 0 && survives < drives, "failures survived must be in [0, drives)", survives);
-    Check.above(failsPerHour, "failure rate");
-    Check.atLeastZero(repairsPerHour, "repair rate");
-    Check.atLeastZero(strain, "strain");
-    Check.atLeastZero(shocksPerHour, "shock rate");
+    Parameters.above(failsPerHour, "failure rate");
+    Parameters.atLeastZero(repairsPerHour, "repair rate");
+    Parameters.atLeastZero(strain, "strain");
+    Parameters.atLeastZero(shocksPerHour, "shock rate");
   }
 
   /** A group without strain or shocks. */

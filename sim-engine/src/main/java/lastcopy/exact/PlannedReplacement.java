@@ -16,9 +16,9 @@ public record PlannedReplacement(
 
   /** Checks the ranges. */
   public PlannedReplacement {
-    Check.atLeastZero(ageHours, "age");
-    Check.atLeastZero(boughtAtHours, "age when bought");
-    Check.that(
+    Parameters.atLeastZero(ageHours, "age");
+    Parameters.atLeastZero(boughtAtHours, "age when bought");
+    Parameters.that(
         replaceAtHours > boughtAtHours && Double.isFinite(replaceAtHours),
         "planned age must be above the age when bought",
         replaceAtHours);
@@ -35,7 +35,7 @@ public record PlannedReplacement(
    * @param hours at least 0
    */
   public double survival(double hours) {
-    Check.atLeastZero(hours, "time");
+    Parameters.atLeastZero(hours, "time");
     double first = Math.max(0, replaceAtHours - ageHours);
     if (hours < first) {
       return survives(ageHours, hours);

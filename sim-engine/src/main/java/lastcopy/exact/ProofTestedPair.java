@@ -14,9 +14,9 @@ public record ProofTestedPair(double failsPerHour, double beta, double periodHou
 
   /** Checks the ranges. */
   public ProofTestedPair {
-    Check.above(failsPerHour, "failure rate");
-    Check.that(beta >= 0 && beta < 1, "beta must be in [0, 1)", beta);
-    Check.above(periodHours, "period");
+    Parameters.above(failsPerHour, "failure rate");
+    Parameters.that(beta >= 0 && beta < 1, "beta must be in [0, 1)", beta);
+    Parameters.above(periodHours, "period");
   }
 
   /**
@@ -50,7 +50,7 @@ public record ProofTestedPair(double failsPerHour, double beta, double periodHou
    * @param periods k, at least 0
    */
   public double lossWithin(int periods) {
-    Check.atLeastZero(periods, "periods");
+    Parameters.atLeastZero(periods, "periods");
     return -Math.expm1(periods * Math.log1p(-bothDown(periodHours)));
   }
 }

@@ -14,8 +14,8 @@ public record RepairablePair(double failsPerHour, double repairsPerHour) {
 
   /** Checks the ranges. */
   public RepairablePair {
-    Check.above(failsPerHour, "failure rate");
-    Check.atLeastZero(repairsPerHour, "repair rate");
+    Parameters.above(failsPerHour, "failure rate");
+    Parameters.atLeastZero(repairsPerHour, "repair rate");
   }
 
   /** Mean time to loss in hours from two good drives, (3λ + μ)/(2λ²). */
@@ -30,7 +30,7 @@ public record RepairablePair(double failsPerHour, double repairsPerHour) {
    * @param hours at least 0
    */
   public double lossBy(double hours) {
-    Check.atLeastZero(hours, "time");
+    Parameters.atLeastZero(hours, "time");
     double fast = fastRoot();
     double slow = 2 * failsPerHour * failsPerHour / fast;
     return (slow * Math.expm1(-fast * hours) - fast * Math.expm1(-slow * hours)) / (fast - slow);

@@ -23,8 +23,8 @@ public record ScrubbedGroup(
 
   /** Checks the ranges. */
   public ScrubbedGroup {
-    Check.that(drives >= 2, "drives must be at least 2", drives);
-    Check.above(meanToDefect, "mean time to a defect");
+    Parameters.that(drives >= 2, "drives must be at least 2", drives);
+    Parameters.above(meanToDefect, "mean time to a defect");
   }
 
   /**

@@ -16,8 +16,8 @@ public record SharedFrailty(double spread, double survivedHazard) {
 
   /** Checks the ranges. */
   public SharedFrailty {
-    Check.above(spread, "spread");
-    Check.atLeastZero(survivedHazard, "hazard survived");
+    Parameters.above(spread, "spread");
+    Parameters.atLeastZero(survivedHazard, "hazard survived");
   }
 
   /** A batch of new drives. */
@@ -32,7 +32,7 @@ public record SharedFrailty(double spread, double survivedHazard) {
    *     least 0
    */
   public double survival(double hazard) {
-    Check.atLeastZero(hazard, "hazard");
+    Parameters.atLeastZero(hazard, "hazard");
     return Math.exp(-Math.log1p(hazard / (1 / spread + survivedHazard)) / spread);
   }
 

@@ -11,9 +11,9 @@ public record SharedShock(double ownPerHour, double sharedPerHour, double repair
 
   /** Checks the ranges. */
   public SharedShock {
-    Check.above(ownPerHour, "own failure rate");
-    Check.atLeastZero(sharedPerHour, "shock rate");
-    Check.atLeastZero(repairsPerHour, "repair rate");
+    Parameters.above(ownPerHour, "own failure rate");
+    Parameters.atLeastZero(sharedPerHour, "shock rate");
+    Parameters.atLeastZero(repairsPerHour, "repair rate");
   }
 
   /**
@@ -24,7 +24,7 @@ public record SharedShock(double ownPerHour, double sharedPerHour, double repair
    * @param repairsPerHour μ, at least 0
    */
   public static SharedShock ofBeta(double failsPerHour, double beta, double repairsPerHour) {
-    Check.that(beta >= 0 && beta < 1, "beta must be in [0, 1)", beta);
+    Parameters.that(beta >= 0 && beta < 1, "beta must be in [0, 1)", beta);
     return new SharedShock((1 - beta) * failsPerHour, beta * failsPerHour, repairsPerHour);
   }
 

@@ -15,10 +15,10 @@ public record Shelf(Law life, double ageHours, double boughtAtHours, List<Double
 
   /** Copies the list and checks the ranges. */
   public Shelf {
-    Check.atLeastZero(ageHours, "age");
-    Check.atLeastZero(boughtAtHours, "age when bought");
+    Parameters.atLeastZero(ageHours, "age");
+    Parameters.atLeastZero(boughtAtHours, "age when bought");
     entersAtHours = List.copyOf(entersAtHours);
-    entersAtHours.forEach(hours -> Check.atLeastZero(hours, "entry"));
+    entersAtHours.forEach(hours -> Parameters.atLeastZero(hours, "entry"));
   }
 
   /**

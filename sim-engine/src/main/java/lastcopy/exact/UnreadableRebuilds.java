@@ -11,8 +11,8 @@ public record UnreadableRebuilds(ParityGroup group, double chance) {
 
   /** Checks the ranges. */
   public UnreadableRebuilds {
-    Check.that(group.survives() >= 1, "a group without redundancy has no rebuild", 0);
-    Check.that(chance >= 0 && chance <= 1, "chance must be in [0, 1]", chance);
+    Parameters.that(group.survives() >= 1, "a group without redundancy has no rebuild", 0);
+    Parameters.that(chance >= 0 && chance <= 1, "chance must be in [0, 1]", chance);
   }
 
   /**
@@ -22,8 +22,8 @@ public record UnreadableRebuilds(ParityGroup group, double chance) {
    * @param perBit e, the chance that a bit cannot be read, at least 0
    */
   public static double unreadable(double bytes, double perBit) {
-    Check.atLeastZero(bytes, "bytes");
-    Check.atLeastZero(perBit, "read errors");
+    Parameters.atLeastZero(bytes, "bytes");
+    Parameters.atLeastZero(perBit, "read errors");
     return -Math.expm1(-8 * bytes * perBit);
   }
 

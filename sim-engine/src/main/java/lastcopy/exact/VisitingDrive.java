@@ -17,9 +17,9 @@ public record VisitingDrive(
 
   /** Checks the ranges. */
   public VisitingDrive {
-    Check.atLeastZero(firstHours, "first visit");
-    Check.above(everyHours, "every");
-    Check.that(
+    Parameters.atLeastZero(firstHours, "first visit");
+    Parameters.above(everyHours, "every");
+    Parameters.that(
         visitHours > 0 && visitHours <= everyHours, "visits must be in (0, every]", visitHours);
   }
 
@@ -29,7 +29,7 @@ public record VisitingDrive(
    * @param hours at least 0
    */
   public double survival(double hours) {
-    Check.atLeastZero(hours, "time");
+    Parameters.atLeastZero(hours, "time");
     double hazard = off.cumulativeHazard(hours);
     for (int k = 0; firstHours + k * everyHours < hours; k++) {
       double start = firstHours + k * everyHours;

@@ -22,7 +22,7 @@ public final class EventRates {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static Estimate of(double events, double time, double confidence) {
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     if (!(events >= 0) || !(time > 0)) {
       throw new IllegalArgumentException(
           "events must be at least 0 and time above 0: " + events + ", " + time);

@@ -108,7 +108,7 @@ public final class MeanTally {
    * @throws IllegalStateException if there are fewer histories than amounts, or none
    */
   public Estimate estimate(double confidence, double largestPossible) {
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     if (!(largestPossible >= 0)) {
       throw new IllegalArgumentException(
           "largest possible amount must be at least 0: " + largestPossible);
@@ -134,7 +134,7 @@ public final class MeanTally {
    * @param largestPossible no history can have more
    */
   public double unseen(double confidence, double largestPossible) {
-    double chance = Proportions.upperOfNone(sums.histories(), Level.errorRate(confidence));
+    double chance = Proportions.upperOfNone(sums.histories(), Quantiles.errorRate(confidence));
     return chance * Math.max(0, largestPossible - largest);
   }
 
@@ -163,6 +163,6 @@ public final class MeanTally {
 
   private double studentHalfWidth(double errorRate) {
     double variance = Means.variance(nonZero, sum(), sumSquares());
-    return Level.student(errorRate, nonZero - 1.0) * Math.sqrt(variance / nonZero);
+    return Quantiles.student(errorRate, nonZero - 1.0) * Math.sqrt(variance / nonZero);
   }
 }

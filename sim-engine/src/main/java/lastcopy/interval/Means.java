@@ -23,12 +23,13 @@ public final class Means {
     if (!Double.isFinite(sum) || !(sumSquares >= 0) || Double.isInfinite(sumSquares)) {
       throw new IllegalArgumentException("sums must be finite: " + sum + ", " + sumSquares);
     }
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     double mean = sum / n;
     if (n == 1) {
       return new Estimate(mean, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
     }
-    double half = Level.student(errorRate, n - 1.0) * Math.sqrt(variance(n, sum, sumSquares) / n);
+    double half =
+        Quantiles.student(errorRate, n - 1.0) * Math.sqrt(variance(n, sum, sumSquares) / n);
     return new Estimate(mean, mean - half, mean + half, true);
   }
 

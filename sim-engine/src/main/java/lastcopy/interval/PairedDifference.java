@@ -13,7 +13,7 @@ final class PairedDifference {
   private PairedDifference() {}
 
   static Estimate of(PairedCounts c, double errorRate) {
-    double z = Level.normal(errorRate);
+    double z = Quantiles.normal(errorRate);
     double r = correlation(c);
     double a = c.chanceA();
     double b = c.chanceB();

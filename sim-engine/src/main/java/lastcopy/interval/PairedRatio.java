@@ -48,7 +48,7 @@ public final class PairedRatio {
       long onlyB,
       double confidence) {
     PairedCounts counts = new PairedCounts(nA, lossesA, nB, lossesB, paired, both, onlyA, onlyB);
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     Estimate difference = PairedDifference.of(counts, errorRate);
     if (lossesA == 0 || lossesB == 0) {
       return bound(counts, errorRate, difference);
@@ -78,7 +78,7 @@ public final class PairedRatio {
       double half = errorRate / 2;
       return new double[] {unpaired(c, half, false), unpaired(c, half, true)};
     }
-    double factor = Math.exp(Level.normal(errorRate) * Math.sqrt(c.varianceOfLogRatio()));
+    double factor = Math.exp(Quantiles.normal(errorRate) * Math.sqrt(c.varianceOfLogRatio()));
     return new double[] {ratio / factor, ratio * factor};
   }
 

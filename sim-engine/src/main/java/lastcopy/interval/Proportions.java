@@ -29,7 +29,7 @@ public final class Proportions {
    */
   public static Estimate of(long successes, long n, double confidence) {
     check(successes, n);
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     if (successes == 0) {
       return new Estimate(0, 0, upperOfNone(n, errorRate), false);
     }

@@ -18,7 +18,7 @@ public final class Shares {
    */
   public static Estimate ofEvents(long events, long all, double confidence) {
     if (all == 0 && events == 0) {
-      Level.errorRate(confidence);
+      Quantiles.errorRate(confidence);
       return new Estimate(0, 0, 1, false);
     }
     return Proportions.of(events, all, confidence);
@@ -49,7 +49,7 @@ public final class Shares {
       double sumXy,
       double sumYy,
       double confidence) {
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     if (!(sumX >= 0 && sumX <= sumY)) {
       throw new IllegalArgumentException(
           "a part must be from 0 to the whole: " + sumX + " of " + sumY);
@@ -63,7 +63,7 @@ public final class Shares {
     }
     double squares = Math.max(0, sumXx - 2 * share * sumXy + share * share * sumYy);
     double deviation = Math.sqrt(squares * losses / (losses - 1.0)) / sumY;
-    double step = Level.student(errorRate, losses - 1.0) * deviation / (share * (1 - share));
+    double step = Quantiles.student(errorRate, losses - 1.0) * deviation / (share * (1 - share));
     double logit = Math.log(share / (1 - share));
     double low = Math.min(share, 1 / (1 + Math.exp(step - logit)));
     double high = Math.max(share, 1 / (1 + Math.exp(-step - logit)));

@@ -74,7 +74,7 @@ final class SkewedMean {
       return Estimate.exact(mean);
     }
     double deviation = Math.sqrt(second / histories / (histories - 1)) / mean;
-    double t = Level.student(errorRate, restsOn());
+    double t = Quantiles.student(errorRate, restsOn());
     double skewness = third / (second * Math.sqrt(second)); // of the mean, not of one history
     double low = 1 - deviation * cubic(t, skewness);
     double high = Math.max(StrictMath.exp(t * deviation), 1 - deviation * cubic(-t, skewness));

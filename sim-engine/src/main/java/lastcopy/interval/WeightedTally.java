@@ -162,7 +162,7 @@ public final class WeightedTally {
     if (!(mean.relativeVariance() > 0)) {
       return 0;
     }
-    double of = Level.student(Level.errorRate(confidence), mean.restsOn()) / halfWidth;
+    double of = Quantiles.student(Quantiles.errorRate(confidence), mean.restsOn()) / halfWidth;
     return mean.relativeVariance() * of * of * (1 + ALLOWANCE / Math.sqrt(mean.restsOn()));
   }
 
@@ -195,7 +195,7 @@ public final class WeightedTally {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public Estimate estimate(double confidence, double limit) {
-    double errorRate = Level.errorRate(confidence);
+    double errorRate = Quantiles.errorRate(confidence);
     if (!(limit >= 0)) {
       throw new IllegalArgumentException("limit must be at least 0: " + limit);
     }

@@ -28,7 +28,7 @@ public final class ByAge implements Law {
     hazardAtYear = new double[n];
     for (int i = 0; i < n; i++) {
       double p = probabilities.get(i);
-      Check.that(p >= 0 && p < 1, "yearly probability must be in [0, 1)", p);
+      Domain.that(p >= 0 && p < 1, "yearly probability must be in [0, 1)", p);
       hazardPerHour[i] = -StrictMath.log1p(-p) / HOURS_PER_YEAR;
       hazardAtYear[i] = i == 0 ? 0 : hazardAtYear[i - 1] + hazardPerHour[i - 1] * HOURS_PER_YEAR;
     }

@@ -11,7 +11,7 @@ public record Exponential(double mean) implements Law {
 
   /** Checks the range. */
   public Exponential {
-    Check.above(mean, 0, "mean");
+    Domain.above(mean, 0, "mean");
   }
 
   /**
@@ -21,7 +21,7 @@ public record Exponential(double mean) implements Law {
    * @throws IllegalArgumentException if it is not
    */
   public static Exponential ofYearlyProbability(double probability) {
-    Check.that(
+    Domain.that(
         probability > 0 && probability < 1, "yearly probability must be in (0, 1)", probability);
     return new Exponential(-HOURS_PER_YEAR / StrictMath.log1p(-probability));
   }

@@ -9,7 +9,7 @@ public record Fixed(double hours) implements Law {
 
   /** Checks the range. */
   public Fixed {
-    Check.atLeast(hours, 0, "fixed time");
+    Domain.atLeast(hours, 0, "fixed time");
   }
 
   @Override

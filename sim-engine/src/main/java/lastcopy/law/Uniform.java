@@ -10,8 +10,8 @@ public record Uniform(double from, double to) implements Law {
 
   /** Checks the ranges. */
   public Uniform {
-    Check.atLeast(from, 0, "lower end");
-    Check.above(to, from, "upper end");
+    Domain.atLeast(from, 0, "lower end");
+    Domain.above(to, from, "upper end");
   }
 
   @Override

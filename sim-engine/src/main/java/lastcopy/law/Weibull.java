@@ -15,9 +15,9 @@ public record Weibull(double shape, double scale, double location) implements La
 
   /** Checks the ranges. */
   public Weibull {
-    Check.above(shape, 0, "shape");
-    Check.above(scale, 0, "scale");
-    Check.atLeast(location, 0, "location");
+    Domain.above(shape, 0, "shape");
+    Domain.above(scale, 0, "scale");
+    Domain.atLeast(location, 0, "location");
   }
 
   @Override

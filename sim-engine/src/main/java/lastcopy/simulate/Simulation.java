@@ -43,7 +43,7 @@ public final class Simulation {
   static final long LEAST_LOSSES = 30;
 
   /** Makes histories of a layout that can be biased, by seed. */
-  public interface Biasables {
+  interface Biasables {
     /** Those of a layout. */
     LongFunction<Biasable> of(Layout layout);
   }

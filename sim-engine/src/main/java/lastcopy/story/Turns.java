@@ -6,7 +6,7 @@ import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 
 /** The copies of a layout as histories count them: each turn of a rotation is one. */
-public final class Turns {
+final class Turns {
 
   private Turns() {}
 

@@ -1,9 +1,9 @@
 package lastcopy.law;
 
 /** Checks of constructor arguments: the message names the rule and the value, and NaN fails. */
-final class Check {
+final class Domain {
 
-  private Check() {}
+  private Domain() {}
 
   static void that(boolean holds, String rule, double value) {
     if (!holds) {

@@ -1,9 +1,9 @@
 package lastcopy.exact;
 
 /** Checks of arguments: the message names the rule and the value, and NaN fails. */
-final class Check {
+final class Parameters {
 
-  private Check() {}
+  private Parameters() {}
 
   static void that(boolean holds, String rule, double value) {
     if (!holds) {

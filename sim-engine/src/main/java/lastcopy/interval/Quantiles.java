@@ -4,11 +4,11 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /** Confidence levels and the quantiles that belong to them. */
-final class Level {
+final class Quantiles {
 
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-  private Level() {}
+  private Quantiles() {}
 
   /** The error rate 1 − confidence of a confidence in (0, 1); anything else is refused. */
   static double errorRate(double confidence) {
