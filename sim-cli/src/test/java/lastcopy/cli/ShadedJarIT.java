@@ -38,6 +38,12 @@ class ShadedJarIT {
         .contains("Usage: lastcopy " + command);
   }
 
+  /** Every line is computed from the jar, so that no class of the proof was left out of it. */
+  @Test
+  void everyLineOfTheProofIsThere() throws Exception {
+    assertThat(run("-jar", JAR.toString(), "prove")).contains("lines hold.");
+  }
+
   /** Classes that were left out, and that something asks for by name, would be missed here. */
   @Test
   void comparingWritesTablesAndChartsOfBothFormats() throws Exception {

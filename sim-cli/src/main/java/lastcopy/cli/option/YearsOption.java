@@ -33,7 +33,8 @@ public final class YearsOption {
     ScenarioReader.excess(over)
         .ifPresent(
             excess -> {
-              throw new ParameterException(command.commandLine(), "--years makes " + excess);
+              throw new ParameterException(
+                  command.commandLine(), "--years is too far ahead for " + excess);
             });
     return over;
   }

@@ -12,6 +12,7 @@ import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LuckOptions;
+import lastcopy.experiment.Progress;
 import lastcopy.prove.Check;
 import lastcopy.prove.Finding;
 import lastcopy.prove.Proof;
@@ -25,7 +26,7 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = "Hold the engine against published and exact values, each with its source.",
-    footer = {"", "Exit status: 0 if every line holds, 1 otherwise."})
+    footer = {"", "Exit status: 0 if every line holds, 1 otherwise, 130 interrupted."})
 public final class ProveCommand implements Callable<Integer> {
 
   private final Host host;
@@ -51,15 +52,34 @@ public final class ProveCommand implements Callable<Integer> {
     Proof proof = new Proof(luck.seed(), luck.threads());
     ProveText page = new ProveText();
     say(page.head());
-    List<Finding> findings = proof.of(checks.get(), finding -> say(page.next(finding)));
+    List<Check> all = checks.get();
+    List<Finding> findings = proof.of(all, finding -> say(page.next(finding)), watched());
+    boolean finished = findings.size() == all.size();
     List<Path> written =
         json.write(
             host,
             Optional.empty(),
-            page.end(proof, findings),
-            out -> ProveJson.write(proof, findings, out));
+            page.end(proof, findings, all.size()),
+            out -> ProveJson.write(proof, findings, finished, out));
     Wrote.say(host, written);
+    if (!finished) {
+      return ExitStatus.INTERRUPTED;
+    }
     return Proof.holds(findings) ? ExitStatus.DONE : ExitStatus.FAILED;
+  }
+
+  private Progress watched() {
+    return new Progress() {
+      @Override
+      public void merged(String layout, long histories, double precision, double share) {
+        // Lines are told as they are found.
+      }
+
+      @Override
+      public boolean cancelled() {
+        return host.interruption().asked();
+      }
+    };
   }
 
   /** At once, since the whole list takes a while. */

@@ -26,15 +26,17 @@ final class ProveJson {
    *
    * @throws IOException if the stream fails
    */
-  static void write(Proof proof, List<Finding> findings, OutputStream out) throws IOException {
-    JsonPage.write(out, page -> new ProveJson(page).document(proof, findings));
+  static void write(Proof proof, List<Finding> findings, boolean finished, OutputStream out)
+      throws IOException {
+    JsonPage.write(out, page -> new ProveJson(page).document(proof, findings, finished));
   }
 
-  private void document(Proof proof, List<Finding> findings) throws IOException {
+  private void document(Proof proof, List<Finding> findings, boolean finished) throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "lastcopy-prove/1");
     json.writeNumberField("seed", proof.seed());
     number("alarm_rate", Proof.ALARM_RATE);
+    json.writeBooleanField("finished", finished);
     json.writeBooleanField("holds", Proof.holds(findings));
     json.writeArrayFieldStart("checks");
     for (Finding finding : findings) {

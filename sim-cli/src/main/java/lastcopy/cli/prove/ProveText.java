@@ -45,8 +45,8 @@ final class ProveText {
   }
 
   /** What is below the table. */
-  String end(Proof proof, List<Finding> findings) {
-    summary(proof, findings);
+  String end(Proof proof, List<Finding> findings, int checks) {
+    summary(proof, findings, checks);
     return taken();
   }
 
@@ -160,9 +160,13 @@ final class ProveText {
     return String.format(Locale.ROOT, "%,." + Math.max(0, Math.min(decimals, 12)) + "f", value);
   }
 
-  private void summary(Proof proof, List<Finding> findings) {
+  private void summary(Proof proof, List<Finding> findings, int checks) {
     long held = findings.stream().filter(Finding::holds).count();
     text.append('\n');
+    if (findings.size() < checks) {
+      paragraph(
+          "Unfinished: it was interrupted after " + findings.size() + " of " + checks + " lines.");
+    }
     paragraph(
         held == findings.size()
             ? "All " + held + " lines hold."

@@ -64,10 +64,17 @@ public final class ScenarioReader {
     return new Scenario(studio.orElseThrow(), notes.defaults());
   }
 
-  /** What of a studio, such as one over other years, is absurdly much to compute, in words. */
+  /**
+   * What of a studio, such as one over other years, is absurdly much to compute: its keys from the
+   * top of the file, and what is too much, in words.
+   */
   public static Optional<String> excess(Studio studio) {
     return Limits.of(studio).stream()
         .findFirst()
-        .map(excess -> excess.found() + "; accepted: " + excess.accepted());
+        .map(
+            excess ->
+                String.format(
+                    "%s: %s; accepted: %s",
+                    String.join(".", excess.path()), excess.found(), excess.accepted()));
   }
 }

@@ -30,6 +30,7 @@ import picocli.CommandLine;
 class ProveCommandTest {
 
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final Interruption interruption = new Interruption();
 
   /**
    * The whole list against the real engine; a sound one fails for 1 of 10,000 seeds, and the seed
@@ -79,6 +80,25 @@ class ProveCommandTest {
     assertThat(before.get(0)).doesNotContain("lines hold");
   }
 
+  /** Red if the proof goes on, or ends as if every line had been looked at. */
+  @Test
+  void anInterruptionEndsItWithWhatThereIs() {
+    Check right = Checks.all().get(0);
+    Check interrupts =
+        new Check(
+            "t",
+            "s",
+            "interrupts",
+            () -> {
+              interruption.ask();
+              return right.reference().get();
+            },
+            right.figure());
+    assertThat(run(List.of(right, interrupts, right))).isEqualTo(ExitStatus.INTERRUPTED);
+    assertThat(printed()).contains("Unfinished: it was interrupted after 1 of 3 lines.");
+    assertThat(printed()).doesNotContain("interrupts");
+  }
+
   private int run(List<Check> checks) {
     return new CommandLine(new ProveCommand(host(), () -> checks)).execute();
   }
@@ -91,7 +111,7 @@ class ProveCommandTest {
         ScenarioLoading::fromFile,
         Simulation::run,
         () -> LocalDate.EPOCH,
-        new Interruption());
+        interruption);
   }
 
   private String printed() {

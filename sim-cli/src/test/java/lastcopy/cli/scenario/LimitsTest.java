@@ -100,7 +100,9 @@ class LimitsTest {
     assertThat(ScenarioReader.excess(hourly.withYears(20))).isEmpty();
     assertThat(ScenarioReader.excess(hourly.withYears(1_000)))
         .hasValueSatisfying(
-            words -> assertThat(words).startsWith("8,760,000 shoots; accepted: at most 200,000"));
+            words ->
+                assertThat(words)
+                    .startsWith("footage.shoots: 8,760,000 shoots; accepted: at most 200,000"));
   }
 
   @Test
