@@ -37,12 +37,12 @@ class PublicTypesTest {
   private static final List<String> HELD =
       List.of(
           "lastcopy.interval.Estimate",
-          "lastcopy.history.Cause",
-          "lastcopy.history.GivenUpException",
-          "lastcopy.history.Happening",
-          "lastcopy.history.Happening$Kind",
-          "lastcopy.history.Loss",
-          "lastcopy.history.Snapshot");
+          "lastcopy.history.report.Cause",
+          "lastcopy.history.report.GivenUpException",
+          "lastcopy.history.report.Happening",
+          "lastcopy.history.report.Happening$Kind",
+          "lastcopy.history.report.Loss",
+          "lastcopy.history.report.Snapshot");
 
   private static Iterable<JavaClass> classes() {
     return new ClassFileImporter(List.of(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS))

@@ -15,8 +15,8 @@ import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
+import lastcopy.outlook.Route;
 import lastcopy.outlook.Warning;
-import lastcopy.outlook.Way;
 
 /**
  * Results in which no two figures are alike: each is larger by 2 % than the one before, in the
@@ -135,9 +135,9 @@ final class Distinct {
         of.ways().stream().map(this::way).toList());
   }
 
-  private Way way(Way of) {
+  private Route way(Route of) {
     double megabytes = 1e6 * number();
-    return new Way(
-        of.kind(), of.from(), megabytes, new Way.Part("part " + (int) last, 1e6 * number()));
+    return new Route(
+        of.kind(), of.from(), megabytes, new Route.Part("part " + (int) last, 1e6 * number()));
   }
 }

@@ -27,7 +27,7 @@ public record CopyOutlook(
     OptionalDouble rebuildHours,
     OptionalDouble refillHours,
     Optional<FeedOutlook> feed,
-    List<Way> ways) {
+    List<Route> ways) {
 
   /** Copies the list. */
   public CopyOutlook {
@@ -35,7 +35,7 @@ public record CopyOutlook(
   }
 
   /** The way of a kind, if there is one. */
-  public Optional<Way> way(Way.Kind kind) {
+  public Optional<Route> way(Route.Kind kind) {
     return ways.stream().filter(way -> way.kind() == kind).findFirst();
   }
 }

@@ -34,7 +34,7 @@ final class FeedReckoner {
   }
 
   static FeedOutlook of(
-      Studio studio, Copy copy, Way way, ShootTable shoots, List<FeedLine> lines) {
+      Studio studio, Copy copy, Route way, ShootTable shoots, List<FeedLine> lines) {
     FeedReckoner reckoner = new FeedReckoner(shoots, lines);
     reckoner.lags();
     double atEnd = shotPerSecond(studio.footage(), studio.years());
@@ -129,7 +129,7 @@ final class FeedReckoner {
     return run.start() + share * (run.end() - run.start());
   }
 
-  private OptionalDouble firstFill(Copy copy, Way way, double horizon) {
+  private OptionalDouble firstFill(Copy copy, Route way, double horizon) {
     if (copy.startsFull()) {
       return OptionalDouble.of(Outlook.hours(copy, shoots.onHand(), way));
     }

@@ -58,9 +58,9 @@ public record Outlook(
       FeedForecast forecast,
       Room room) {
     Copy copy = layout.copies().get(index);
-    Optional<Way> feed = WayFinder.feed(layout, copy);
-    Optional<Way> refill = WayFinder.refill(layout, copy);
-    List<Way> ways = new ArrayList<>();
+    Optional<Route> feed = WayFinder.feed(layout, copy);
+    Optional<Route> refill = WayFinder.refill(layout, copy);
+    List<Route> ways = new ArrayList<>();
     feed.ifPresent(ways::add);
     WayFinder.rebuild(copy).ifPresent(ways::add);
     refill.ifPresent(ways::add);
@@ -93,7 +93,7 @@ public record Outlook(
   }
 
   /** Hours that an amount takes into a copy; of one that visits, from its first visit on. */
-  static double hours(Copy copy, double bytes, Way way) {
+  static double hours(Copy copy, double bytes, Route way) {
     double hours = hours(bytes, way);
     if (copy.rotation().isEmpty()) {
       return hours;
@@ -105,7 +105,7 @@ public record Outlook(
   }
 
   /** Hours that an amount takes on a way. */
-  static double hours(double bytes, Way way) {
+  static double hours(double bytes, Route way) {
     return bytes / way.bytesPerSecond() / Units.SECONDS_PER_HOUR;
   }
 

@@ -37,7 +37,7 @@ final class RoomRules {
   }
 
   private static void overstated(Subject subject, CopyOutlook outlook) {
-    for (Way way : outlook.ways()) {
+    for (Route way : outlook.ways()) {
       if (way.overstated()) {
         subject.warn(
             "rate-above-hardware",

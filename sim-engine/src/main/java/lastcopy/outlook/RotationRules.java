@@ -21,7 +21,7 @@ final class RotationRules {
   }
 
   private static void shortVisit(Subject subject, CopyOutlook outlook, Copy.Rotation rotation) {
-    double rate = outlook.way(Way.Kind.FEED).orElseThrow().bytesPerSecond();
+    double rate = outlook.way(Route.Kind.FEED).orElseThrow().bytesPerSecond();
     double visit = outlook.copy().feed().map(Feed::visitHours).orElseThrow();
     double carries = rate * visit * Units.SECONDS_PER_HOUR;
     double brought = subject.mostShotWithin(rotation.turns() * rotation.everyHours());

@@ -15,7 +15,7 @@ final class WayFinder {
 
   private WayFinder() {}
 
-  static Optional<Way> feed(Layout layout, Copy target) {
+  static Optional<Route> feed(Layout layout, Copy target) {
     return target
         .feed()
         .map(
@@ -23,7 +23,7 @@ final class WayFinder {
               Copy source = layout.copies().get(layout.indexOf(feed.from()));
               double rate = Ways.feed(source, target);
               return between(
-                  Way.Kind.FEED, source, target, rate, "link", feed.bytesPerSecond().isPresent());
+                  Route.Kind.FEED, source, target, rate, "link", feed.bytesPerSecond().isPresent());
             });
   }
 
@@ -31,10 +31,11 @@ final class WayFinder {
    * The way by which a copy that was gone is filled again: of a fed copy its feed, else from the
    * copy that refills the target fastest, the first of equals.
    */
-  static Optional<Way> refill(Layout layout, Copy target) {
+  static Optional<Route> refill(Layout layout, Copy target) {
     if (target.feed().isPresent()) {
       return feed(layout, target)
-          .map(way -> new Way(Way.Kind.REFILL, way.from(), way.bytesPerSecond(), way.slowest()));
+          .map(
+              way -> new Route(Route.Kind.REFILL, way.from(), way.bytesPerSecond(), way.slowest()));
     }
     Copy best = null;
     for (Copy source : layout.copies()) {
@@ -46,53 +47,53 @@ final class WayFinder {
     return Optional.ofNullable(best).map(source -> refill(source, target));
   }
 
-  static Way refill(Copy source, Copy target) {
+  static Route refill(Copy source, Copy target) {
     boolean restore = source.restoresAt().isPresent();
     boolean link = source.feed().map(feed -> feed.bytesPerSecond().isPresent()).orElse(false);
     String name = restore ? "restores_at" : "link";
     double rate = Ways.refill(source, target);
-    return between(Way.Kind.REFILL, source, target, rate, name, restore || link);
+    return between(Route.Kind.REFILL, source, target, rate, name, restore || link);
   }
 
   /** For a set that survives a failure and rebuilds by rate. */
-  static Optional<Way> rebuild(Copy copy) {
+  static Optional<Route> rebuild(Copy copy) {
     Optional<Medium.DriveSet> set = copy.driveSet().filter(s -> s.survives() > 0);
     if (set.isEmpty() || !(set.get().rebuild().time() instanceof Rebuild.ByRate byRate)) {
       return Optional.empty();
     }
-    List<Way.Part> parts = new ArrayList<>();
+    List<Route.Part> parts = new ArrayList<>();
     OptionalDouble stated = byRate.bytesPerSecond();
-    stated.ifPresent(rate -> parts.add(new Way.Part("rebuild rate", rate)));
+    stated.ifPresent(rate -> parts.add(new Route.Part("rebuild rate", rate)));
     parts.addAll(hardware(copy));
-    Way.Part slowest = Way.slowestOf(parts);
+    Route.Part slowest = Route.slowestOf(parts);
     // The share that daily work takes is no part of the way: it does not make a rate overstated.
-    return Optional.of(new Way(Way.Kind.REBUILD, copy.id(), Ways.rebuild(copy), slowest));
+    return Optional.of(new Route(Route.Kind.REBUILD, copy.id(), Ways.rebuild(copy), slowest));
   }
 
-  private static Way between(
-      Way.Kind kind, Copy source, Copy target, double rate, String name, boolean stated) {
-    List<Way.Part> parts = new ArrayList<>();
+  private static Route between(
+      Route.Kind kind, Copy source, Copy target, double rate, String name, boolean stated) {
+    List<Route.Part> parts = new ArrayList<>();
     if (stated) {
-      parts.add(new Way.Part(name, rate));
+      parts.add(new Route.Part(name, rate));
     }
     parts.addAll(hardware(source));
     parts.addAll(hardware(target));
     if (parts.isEmpty()) {
-      parts.add(new Way.Part("network", rate));
+      parts.add(new Route.Part("network", rate));
     }
-    return new Way(kind, source.id(), rate, Way.slowestOf(parts));
+    return new Route(kind, source.id(), rate, Route.slowestOf(parts));
   }
 
-  private static List<Way.Part> hardware(Copy copy) {
-    List<Way.Part> parts = new ArrayList<>();
+  private static List<Route.Part> hardware(Copy copy) {
+    List<Route.Part> parts = new ArrayList<>();
     copy.driveSet()
         .map(Medium.DriveSet::model)
-        .ifPresent(model -> parts.add(new Way.Part("drive " + model.id(), model.speed())));
+        .ifPresent(model -> parts.add(new Route.Part("drive " + model.id(), model.speed())));
     copy.box()
         .ifPresent(
             box ->
                 box.bytesPerSecond()
-                    .ifPresent(speed -> parts.add(new Way.Part("box " + box.id(), speed))));
+                    .ifPresent(speed -> parts.add(new Route.Part("box " + box.id(), speed))));
     return parts;
   }
 }

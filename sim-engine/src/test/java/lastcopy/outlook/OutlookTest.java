@@ -84,8 +84,8 @@ class OutlookTest {
       Outlook outlook =
           outlook(
               1, 0, every(168, 1e9), main, copy("far", slow, feed(new Feed.Continuous(), link)));
-      Way way = outlook.copies().get(1).way(Way.Kind.FEED).orElseThrow();
-      assertThat(way.slowest()).isEqualTo(new Way.Part("drive small", 80e6));
+      Route way = outlook.copies().get(1).way(Route.Kind.FEED).orElseThrow();
+      assertThat(way.slowest()).isEqualTo(new Route.Part("drive small", 80e6));
       assertThat(ids(outlook)).contains("rate-above-hardware");
     }
   }

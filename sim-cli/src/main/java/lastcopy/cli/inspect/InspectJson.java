@@ -11,8 +11,8 @@ import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
+import lastcopy.outlook.Route;
 import lastcopy.outlook.Warning;
-import lastcopy.outlook.Way;
 import lastcopy.scenario.Studio;
 
 /** What a scenario means, for other programs: format lastcopy-inspect/1. Nothing is rounded. */
@@ -87,7 +87,7 @@ public final class InspectJson {
     number("refill_hours", outlook.refillHours());
     feed(outlook.feed().orElse(null));
     json.writeArrayFieldStart("ways");
-    for (Way way : outlook.ways()) {
+    for (Route way : outlook.ways()) {
       way(way);
     }
     json.writeEndArray();
@@ -111,7 +111,7 @@ public final class InspectJson {
     number("rate_needed", feed.rateNeeded());
   }
 
-  private void way(Way way) throws IOException {
+  private void way(Route way) throws IOException {
     json.writeStartObject();
     json.writeStringField("way", way.kind().word());
     json.writeStringField("from", way.from());

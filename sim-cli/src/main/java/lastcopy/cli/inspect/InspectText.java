@@ -11,8 +11,8 @@ import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
+import lastcopy.outlook.Route;
 import lastcopy.outlook.Warning;
-import lastcopy.outlook.Way;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
@@ -89,10 +89,10 @@ public final class InspectText {
   private void copy(CopyOutlook outlook) {
     wrap("  ", "  ", outlook.copy().id());
     entry("room", roomOf(outlook));
-    for (Way way : outlook.ways()) {
+    for (Route way : outlook.ways()) {
       entry(way.kind().word(), way(outlook, way));
     }
-    if (outlook.rebuildHours().isPresent() && outlook.way(Way.Kind.REBUILD).isEmpty()) {
+    if (outlook.rebuildHours().isPresent() && outlook.way(Route.Kind.REBUILD).isEmpty()) {
       boolean ends = Double.isFinite(outlook.rebuildHours().getAsDouble());
       entry("rebuild", ends ? time(outlook.rebuildHours()) + " on average" : "may never end");
     }
@@ -110,7 +110,7 @@ public final class InspectText {
     return bytes(outlook.usableBytes().getAsDouble()) + " usable, " + full;
   }
 
-  private static String way(CopyOutlook outlook, Way way) {
+  private static String way(CopyOutlook outlook, Route way) {
     String rate = megabytes(way.bytesPerSecond());
     String slowest = "; slowest part: " + way.slowest().name();
     String its = " (" + megabytes(way.slowest().bytesPerSecond()) + ")";

@@ -11,7 +11,7 @@ import java.util.List;
  * @param bytesPerSecond the rate that the simulation uses
  * @param slowest the part that can do least
  */
-public record Way(Kind kind, String from, double bytesPerSecond, Part slowest) {
+public record Route(Kind kind, String from, double bytesPerSecond, Part slowest) {
 
   /** What the way is for. */
   public enum Kind {
