@@ -88,7 +88,8 @@ final class Mechanisms {
     Spots blocks = new Spots(state, draws, clocks.likelihood(), defects, clip);
     Notices notices = new Notices(plan, draws, clocks.likelihood(), unlikely);
     Clips clips = new Clips(common, clocks, defects, flows, spots);
-    drives = new Drives(state, clocks, new Frailty(plan, draws), defects, narrator);
+    drives =
+        new Drives(state, clocks, new Frailty(plan, draws, clocks.likelihood()), defects, narrator);
     Repairs repairs = new Repairs(common, times, drives, clips);
     Rotations rotations = new Rotations(state, clocks);
     Feeds feeds = new Feeds(common, clips, rotations);

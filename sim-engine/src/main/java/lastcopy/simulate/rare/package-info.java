@@ -65,11 +65,12 @@
  *       working copy ({@code NoWayToLose}), and where not even biased histories lose anything.
  *   <li><b>After the first loss</b> of a history nothing is biased, so that its weight stays and
  *       all its losses have the same.
- *   <li><b>Intervals</b>: the wider of a logarithmic and a skewness-corrected one (Hall, JRSS B 54,
- *       1992), with Student's quantile at (Σx²)²/Σx⁴ degrees of freedom. With lognormal weights of
- *       any spread an estimate that calls itself trusted is wrong at most 7 % of the time. Trusted:
- *       at least 30 effective losses, none above 20 %, and a variance that rests on at least 10. A
- *       figure that is less gets Markov's lower bound and what plain histories say above.
+ *   <li><b>Intervals</b>: corrected for skewness (Hall, JRSS B 54, 1992), above the wider of it and
+ *       a logarithmic one, with Student's quantile at (Σx²)²/Σx⁴ degrees of freedom. With lognormal
+ *       weights of any spread an estimate that calls itself trusted is wrong at most 7 % of the
+ *       time. Trusted: at least 30 effective losses, none above 20 %, and a variance that rests on
+ *       at least 10. A figure that is less gets Markov's lower bound and what plain histories say
+ *       above.
  *   <li><b>Pairs</b> of which one is biased are compared as independent: different biases share no
  *       luck.
  *   <li><b>Unlikely draws that are no events</b> are biased too, since a precise common way to lose
@@ -91,9 +92,15 @@
  *       than any seen, times how much larger it can be ({@code MeanTally.unseen}; of biased
  *       histories, the limit of its share of the effective losses). The precision that stops a
  *       simulation is that of what was seen.
- *   <li><b>Not biased</b>: the delays of repairs, ages that follow a law, the shared luck of a
- *       batch, when shoots come at random. None of them has a threshold beyond which footage is
- *       lost: each changes hazards, in proportion, and those are biased.
+ *   <li><b>The frailty of a batch</b> is biased too ({@code Frailty}): that m of its drives fail
+ *       goes with z^m, so half of the histories draw it from a Gamma law with a shape larger by m.
+ *       As it falls, runs stopped before they met a frail batch: the chance of a double-parity set
+ *       of one batch was held by 77 % of them.
+ *   <li><b>Strata</b>: histories are dealt to the parts of a mixture in fixed shares, so what
+ *       differs between their means is no luck ({@code WeightedTally}).
+ *   <li><b>Not biased</b>: the delays of repairs, ages that follow a law, when shoots come at
+ *       random. None of them has a threshold beyond which footage is lost: each changes hazards, in
+ *       proportion, and those are biased.
  * </ul>
  *
  * <p>Proof ({@code RareChainsTest}, {@code mvn verify -Pslow}): exact chains against 1,000 seeds
