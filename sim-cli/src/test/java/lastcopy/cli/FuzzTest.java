@@ -36,6 +36,13 @@ class FuzzTest {
     hold(5_000, 105_000);
   }
 
+  /** Seed 8530: a service whose loss is so rare that the mean of hours until it is no number. */
+  @Test
+  void aRateBeyondAllNumbersIsNever() throws IOException {
+    String text = ALL_KEYS.replace("loses: 0.01 %/year", "loses: 1e-308 %/year");
+    assertThat(new Fuzzed(folder).problems(text)).isEmpty();
+  }
+
   private void hold(long from, long to) throws IOException {
     Fuzzed fuzzed = new Fuzzed(folder);
     assertThat(broken(fuzzed, from, to)).isEmpty();

@@ -80,6 +80,9 @@ record Chance(double value, boolean probability) {
   }
 
   Rate rate() {
+    if (!Double.isFinite(Units.HOURS_PER_YEAR / yearly())) {
+      return Rate.NONE; // so rare that a mean is beyond all numbers
+    }
     return probability ? Rate.ofYearlyProbability(value) : Rate.perYear(value);
   }
 
