@@ -14,6 +14,7 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.rare.Biasable;
 import lastcopy.simulate.rare.Channels;
+import lastcopy.simulate.rare.Decorated;
 import lastcopy.simulate.rare.StandIn;
 import org.junit.jupiter.api.Test;
 
@@ -102,20 +103,14 @@ class ChannelsTest {
   /**
    * Histories that begin with an unlikely draw, which does come out badly in one of 100 or never.
    */
-  private record Singing(Biasable of, double chance, boolean comes) implements Biasable {
-    @Override
-    public int groups() {
-      return of.groups();
-    }
+  private static final class Singing extends Decorated {
+    private final double chance;
+    private final boolean comes;
 
-    @Override
-    public int levels() {
-      return of.levels();
-    }
-
-    @Override
-    public int depth(int level) {
-      return of.depth(level);
+    Singing(Biasable of, double chance, boolean comes) {
+      super(of);
+      this.chance = chance;
+      this.comes = comes;
     }
 
     @Override
@@ -130,26 +125,11 @@ class ChannelsTest {
 
     @Override
     public void simulate(long number, Bias bias, Ledger to) {
-      of.simulate(number, bias, to);
+      super.simulate(number, bias, to);
       to.risked(0, chance);
       if (comes && number % 100 == 0) {
         to.cameOutBadly(0);
       }
-    }
-
-    @Override
-    public double events(int group, int level) {
-      return of.events(group, level);
-    }
-
-    @Override
-    public double hazard(int group, int level) {
-      return of.hazard(group, level);
-    }
-
-    @Override
-    public double logOfTheRest() {
-      return of.logOfTheRest();
     }
   }
 }

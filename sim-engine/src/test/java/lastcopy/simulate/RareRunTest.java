@@ -20,6 +20,7 @@ import lastcopy.scenario.Studio;
 import lastcopy.simulate.count.Chunk;
 import lastcopy.simulate.count.LossTally;
 import lastcopy.simulate.rare.Biasable;
+import lastcopy.simulate.rare.Decorated;
 import lastcopy.simulate.rare.Pilot;
 import lastcopy.simulate.rare.StandIn;
 import org.junit.jupiter.api.Test;
@@ -218,42 +219,12 @@ class RareRunTest {
 
   /** Histories of a millisecond each. */
   private static Biasable slow(Biasable of, AtomicLong count) {
-    return new Biasable() {
-      @Override
-      public int groups() {
-        return of.groups();
-      }
-
-      @Override
-      public int levels() {
-        return of.levels();
-      }
-
-      @Override
-      public int depth(int level) {
-        return of.depth(level);
-      }
-
+    return new Decorated(of) {
       @Override
       public void simulate(long number, Bias bias, Ledger to) {
         count.incrementAndGet();
         LockSupport.parkNanos(1_000_000);
-        of.simulate(number, bias, to);
-      }
-
-      @Override
-      public double events(int group, int level) {
-        return of.events(group, level);
-      }
-
-      @Override
-      public double hazard(int group, int level) {
-        return of.hazard(group, level);
-      }
-
-      @Override
-      public double logOfTheRest() {
-        return of.logOfTheRest();
+        super.simulate(number, bias, to);
       }
     };
   }

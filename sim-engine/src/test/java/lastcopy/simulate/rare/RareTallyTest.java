@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.Stream;
 import lastcopy.experiment.LayoutResult.CauseShare;
-import lastcopy.history.hazard.Bias;
-import lastcopy.history.report.Ledger;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
@@ -158,45 +156,10 @@ class RareTallyTest {
   }
 
   private static Biasable oneChannel(Biasable of) {
-    return new Biasable() {
-      @Override
-      public int groups() {
-        return of.groups();
-      }
-
-      @Override
-      public int levels() {
-        return of.levels();
-      }
-
-      @Override
-      public int depth(int level) {
-        return of.depth(level);
-      }
-
+    return new Decorated(of) {
       @Override
       public int channels() {
         return 1;
-      }
-
-      @Override
-      public void simulate(long number, Bias bias, Ledger to) {
-        of.simulate(number, bias, to);
-      }
-
-      @Override
-      public double events(int group, int level) {
-        return of.events(group, level);
-      }
-
-      @Override
-      public double hazard(int group, int level) {
-        return of.hazard(group, level);
-      }
-
-      @Override
-      public double logOfTheRest() {
-        return of.logOfTheRest();
       }
     };
   }
