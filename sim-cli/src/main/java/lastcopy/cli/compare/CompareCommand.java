@@ -14,6 +14,7 @@ import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.TerminalProgress;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.TraceOption;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
@@ -47,10 +48,9 @@ public final class CompareCommand implements Callable<Integer> {
   @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
   private boolean quiet;
 
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   public CompareCommand(Host host) {
     this.host = host;

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import lastcopy.charts.ChartException;
@@ -12,6 +11,7 @@ import lastcopy.charts.ChartFiles;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.OutputFile;
 import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.experiment.Comparison;
 import picocli.CommandLine.Mixin;
@@ -19,13 +19,6 @@ import picocli.CommandLine.Option;
 
 /** Where results go. */
 final class OutputOptions {
-
-  /** Formats of charts, as asked for. */
-  enum ChartFormat {
-    png,
-    svg,
-    both
-  }
 
   @Mixin private JsonOption json;
 
@@ -35,15 +28,7 @@ final class OutputOptions {
   @Option(names = "--csv", paramLabel = "DIR", description = "Write tables as CSV files.")
   private Path csv;
 
-  @Option(names = "--charts", paramLabel = "DIR", description = "Write charts.")
-  private Path charts;
-
-  @Option(
-      names = "--chart-format",
-      paramLabel = "FORMAT",
-      defaultValue = "both",
-      description = "png, svg or both (default: both).")
-  private ChartFormat chartFormat;
+  @Mixin private ChartOptions charts;
 
   /** Whether standard output is for JSON alone. */
   boolean onlyJson() {
@@ -63,9 +48,7 @@ final class OutputOptions {
     if (csv != null) {
       files.checkFolder(csv, Set.of(".csv"));
     }
-    if (charts != null) {
-      files.checkFolder(charts, Set.of(".png", ".svg"));
-    }
+    charts.prepare(files);
   }
 
   /**
@@ -88,15 +71,10 @@ final class OutputOptions {
     if (csv != null) {
       written.addAll(CsvResult.write(result, csv));
     }
-    if (charts != null) {
-      written.addAll(ChartFiles.writeAll(result, host.today().get(), charts, formats()));
+    if (charts.folder().isPresent()) {
+      written.addAll(
+          ChartFiles.writeAll(result, host.today().get(), charts.folder().get(), charts.formats()));
     }
     return written;
-  }
-
-  private List<ChartFiles.Format> formats() {
-    return chartFormat == ChartFormat.both
-        ? List.of(ChartFiles.Format.values())
-        : List.of(ChartFiles.Format.valueOf(chartFormat.name().toUpperCase(Locale.ROOT)));
   }
 }

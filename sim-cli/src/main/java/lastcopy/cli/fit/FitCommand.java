@@ -7,19 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import lastcopy.charts.ChartException;
-import lastcopy.charts.ChartFiles;
 import lastcopy.charts.FitChartFiles;
 import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.TraceOption;
 import lastcopy.typical.DriveKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,13 +65,6 @@ public final class FitCommand implements Callable<Integer> {
     }
   }
 
-  /** Formats of charts, as asked for. */
-  enum ChartFormat {
-    png,
-    svg,
-    both
-  }
-
   private final Host host;
 
   @Spec private CommandSpec spec;
@@ -109,20 +102,11 @@ public final class FitCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
-  @Option(names = "--charts", paramLabel = "DIR", description = "Write charts.")
-  private Path charts;
+  @Mixin private ChartOptions charts;
 
-  @Option(
-      names = "--chart-format",
-      paramLabel = "FORMAT",
-      defaultValue = "both",
-      description = "png, svg or both (default: both).")
-  private ChartFormat chartFormat;
-
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   /** The command with what it needs of the world around it. */
   public FitCommand(Host host) {
@@ -135,9 +119,7 @@ public final class FitCommand implements Callable<Integer> {
     check();
     RecordsFile.Read read = RecordsFile.of(file, unit, host.today().get());
     json.prepare(Optional.of(file));
-    if (charts != null) {
-      json.beside(Optional.of(file)).checkFolder(charts, Set.of(".png", ".svg"));
-    }
+    charts.prepare(json.beside(Optional.of(file)));
     FitResult result = FitResult.of(name(), read, unit, kind.drives(), confidence);
     List<Path> written =
         new ArrayList<>(
@@ -146,8 +128,9 @@ public final class FitCommand implements Callable<Integer> {
                 Optional.of(file),
                 json.alone() ? "" : FitText.of(result, details),
                 out -> FitJson.write(result, out)));
-    if (charts != null) {
-      written.addAll(FitChartFiles.writeAll(pictured(result), charts, formats()));
+    if (charts.folder().isPresent()) {
+      written.addAll(
+          FitChartFiles.writeAll(pictured(result), charts.folder().get(), charts.formats()));
     }
     Wrote.say(host, written);
     return ExitStatus.DONE;
@@ -177,11 +160,5 @@ public final class FitCommand implements Callable<Integer> {
         result.groups().stream()
             .map(group -> new FitChartFiles.Group(group.name(), group.fitted()))
             .toList());
-  }
-
-  private List<ChartFiles.Format> formats() {
-    return chartFormat == ChartFormat.both
-        ? List.of(ChartFiles.Format.values())
-        : List.of(ChartFiles.Format.valueOf(chartFormat.name().toUpperCase(Locale.ROOT)));
   }
 }

@@ -13,6 +13,7 @@ import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.Default;
 import lastcopy.cli.scenario.Scenario;
@@ -104,10 +105,9 @@ public final class InspectCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   public InspectCommand(Host host, Source source) {
     this.host = host;

@@ -12,13 +12,13 @@ import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LuckOptions;
+import lastcopy.cli.option.TraceOption;
 import lastcopy.experiment.Progress;
 import lastcopy.prove.Check;
 import lastcopy.prove.Finding;
 import lastcopy.prove.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Holds the engine against published and exact values, here and now. */
 @Command(
@@ -36,10 +36,9 @@ public final class ProveCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   public ProveCommand(Host host, Supplier<List<Check>> checks) {
     this.host = host;

@@ -10,9 +10,9 @@ import lastcopy.cli.host.Host;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.TraceOption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Lists typical values with their sources. */
 @Command(
@@ -26,10 +26,9 @@ public final class RatesCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   /** The command with what it needs of the world around it. */
   public RatesCommand(Host host) {

@@ -16,6 +16,7 @@ import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.Spelling;
 import lastcopy.scenario.Layout;
@@ -122,10 +123,9 @@ public final class StoryCommand implements Callable<Integer> {
   @Option(names = "--quiet", description = "No progress on standard error.")
   private boolean quiet;
 
-  @Option(names = "--trace", description = "Show where a failure came from.")
-  // Failures look for it among the arguments, since those may be what is wrong.
-  @SuppressWarnings("UnusedVariable")
-  private boolean trace;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
 
   public StoryCommand(Host host) {
     this.host = host;
