@@ -12,6 +12,7 @@ import lastcopy.history.event.Common;
 import lastcopy.history.event.CourseTracker;
 import lastcopy.history.event.DeskDamage;
 import lastcopy.history.event.DeskNotices;
+import lastcopy.history.event.DeskStrikes;
 import lastcopy.history.event.DriveFailures;
 import lastcopy.history.event.Drives;
 import lastcopy.history.event.FeedStops;
@@ -94,8 +95,9 @@ final class Mechanisms {
     Rotations rotations = new Rotations(state, clocks);
     Feeds feeds = new Feeds(common, clips, rotations);
     stops = new FeedStops(common, feeds);
-    DeskDamage desk =
-        new DeskDamage(common, draws, notices, blocks, unnoticed, feeds, flows, rotations);
+    DeskDamage desk = new DeskDamage(common, unnoticed, feeds, flows);
+    DeskStrikes strikes =
+        new DeskStrikes(common, draws, notices, blocks, desk, unnoticed, feeds, rotations);
     DeskNotices deskNotices = new DeskNotices(common, unnoticed, feeds, interruptions);
     Cards cards = new Cards(common, interruptions);
     Offloads offloads = new Offloads(common, feeds, cards);
@@ -112,8 +114,8 @@ final class Mechanisms {
     shocks = new Shocks(state, clocks);
     shocks.does(ShockProcess.Kind.PLACE, mishaps);
     shocks.does(ShockProcess.Kind.BOX, mishaps);
-    shocks.does(ShockProcess.Kind.DELETION, desk::deletion);
-    shocks.does(ShockProcess.Kind.MALWARE, desk::malware);
+    shocks.does(ShockProcess.Kind.DELETION, strikes::deletion);
+    shocks.does(ShockProcess.Kind.MALWARE, strikes::malware);
     shocks.does(ShockProcess.Kind.SPOIL, spoils);
     shocks.does(ShockProcess.Kind.STOP, stops);
     feeds.tells(desk, refill::start);

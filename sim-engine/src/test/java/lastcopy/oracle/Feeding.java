@@ -126,14 +126,14 @@ final class Feeding {
   private void visit() {
     int visit = ++target.visits;
     target.visiting = true;
-    world.hardware.powered(target);
+    world.diskLife.powered(target);
     world.clock.in(
         feed.visitHours(),
         Clock.Order.RETURN,
         () -> {
           if (visit == target.visits) {
             target.visiting = false;
-            world.hardware.powered(target);
+            world.diskLife.powered(target);
             pending = false;
             cut();
           }

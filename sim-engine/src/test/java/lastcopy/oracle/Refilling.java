@@ -57,7 +57,7 @@ final class Refilling {
     for (Vault source : fastestFirst) {
       if (anyReady ? isReady(source) : !source.gone && !lacking(source).isNothing()) {
         if (source.spoilt) {
-          world.hardware.goes(source, false);
+          world.vaultLife.goes(source, false);
         } else {
           start(source);
           return;

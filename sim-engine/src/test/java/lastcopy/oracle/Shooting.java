@@ -51,12 +51,12 @@ final class Shooting {
   /** Offloads what waits, if the working copy can take it. */
   void offload() {
     Vault main = world.main();
-    while (!waiting.isEmpty() && !main.gone && world.hardware.takes(main, total)) {
+    while (!waiting.isEmpty() && !main.gone && world.diskLife.takes(main, total)) {
       Shoot shoot = waiting.remove(0);
       Stretches block = Stretches.of(total, total + shoot.size());
       total += shoot.size();
       world.offloaded = Stretches.of(0, total);
-      world.hardware.grows(total);
+      world.diskLife.grows(total);
       main.live = main.live.plus(block.and(main.room()));
       world
           .layout

@@ -28,7 +28,8 @@ final class World {
   Stretches lost = Stretches.NONE;
 
   final Outcome outcome = new Outcome();
-  final Hardware hardware;
+  final DiskLife diskLife;
+  final VaultLife vaultLife;
   final List<Feeding> feedings = new ArrayList<>();
   final Refilling refilling;
   final DeskLife desk;
@@ -54,7 +55,8 @@ final class World {
         feedings.add(new Feeding(this, vault, turn.merge(vault.copy, 1, Integer::sum) - 1));
       }
     }
-    hardware = new Hardware(this);
+    diskLife = new DiskLife(this);
+    vaultLife = new VaultLife(this);
     refilling = new Refilling(this);
     desk = new DeskLife(this);
     shooting = new Shooting(this);

@@ -191,10 +191,14 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse {
     return QUARTERS.from(state.now()) > state.now() && trickles(target, source, bytesPerHour);
   }
 
-  /** Whether a copy that is itself being fed has less than a quarter of an hour's worth. */
-  boolean trickles(CopyState target, CopyState source, double bytesPerHour) {
+  private boolean trickles(CopyState target, CopyState source, double bytesPerHour) {
     return source.flow().isGoing()
-        && state.holdings().hours(target, source, bytesPerHour, state.now()) < QUARTERS.every();
+        && trickles(source, state.holdings().hours(target, source, bytesPerHour, state.now()));
+  }
+
+  /** Whether a copy that has so many hours' worth is itself being fed, and that is little. */
+  boolean trickles(CopyState source, double hours) {
+    return source.flow().isGoing() && hours < QUARTERS.every();
   }
 
   double nextQuarter() {

@@ -78,23 +78,28 @@ public final class Refill {
 
   /** The fastest; what trickles into one that is itself being fed waits until no other has more. */
   private CopyState best() {
-    CopyState ready = best(false);
-    return ready != null ? ready : best(true);
-  }
-
-  private CopyState best(boolean trickles) {
-    CopyState working = state.working();
-    CopyState best = null;
+    CopyState ready = null;
+    CopyState fed = null;
     for (CopyState copy : state.copies()) {
-      boolean faster = copy.index() > 0 && (best == null || perHour(copy) > perHour(best));
-      if (faster
-          && !copy.isGone()
-          && state.holdings().hasMore(working, copy, state.now())
-          && (trickles || !feeds.trickles(working, copy, perHour(copy)))) {
-        best = copy;
+      double hours = isFaster(copy, ready) ? hours(copy) : 0;
+      if (hours > 0 && !feeds.trickles(copy, hours)) {
+        ready = copy;
+      } else if (hours > 0 && isFaster(copy, fed)) {
+        fed = copy;
       }
     }
-    return best;
+    return ready != null ? ready : fed;
+  }
+
+  private boolean isFaster(CopyState copy, CopyState than) {
+    return copy.index() > 0 && (than == null || perHour(copy) > perHour(than));
+  }
+
+  /** How long all that a copy has for the working copy would take; 0 if it has nothing. */
+  private double hours(CopyState copy) {
+    return copy.isGone()
+        ? 0
+        : state.holdings().hours(state.working(), copy, perHour(copy), state.now());
   }
 
   /** An unusable copy that people would turn to before the best one, or null. */

@@ -76,15 +76,7 @@ public final class Holdings {
     return hours;
   }
 
-  /** Whether a source holds what a target lacks and can take. */
-  public boolean hasMore(CopyState target, CopyState source, double now) {
-    PositionSet coming = prepare(target, source, now);
-    boolean more = !coming.isEmpty();
-    coming.clear();
-    return more;
-  }
-
-  /** How long what a source holds and a target lacks would be on its way. */
+  /** How long what a source holds and a target lacks would be on its way; 0 if nothing would. */
   public double hours(CopyState target, CopyState source, double rate, double now) {
     PositionSet coming = prepare(target, source, now);
     double hours = coming.bytes() / rate;

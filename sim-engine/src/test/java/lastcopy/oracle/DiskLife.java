@@ -4,53 +4,26 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import lastcopy.scenario.Box;
 import lastcopy.scenario.Medium;
-import lastcopy.scenario.Mishap;
-import lastcopy.scenario.Place;
-import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Units;
 import lastcopy.scenario.Ways;
 
-/** Failures of drives, sets, services, boxes and places, and how hardware comes back. */
-final class Hardware {
+/** Drives: how they fail, are repaired, rebuilt and replaced, in sets and on shelves. */
+final class DiskLife {
 
   private static final double BITS = 8;
 
   private final World world;
   private final Luck luck;
+  private final LatentDefects defects;
 
-  Hardware(World world) {
+  DiskLife(World world) {
     this.world = world;
     luck = world.luck;
+    defects = new LatentDefects(world);
     firstDrives();
-    Map<String, Place> places = new LinkedHashMap<>();
-    Map<String, Box> boxes = new LinkedHashMap<>();
-    for (Vault vault : world.vaults) {
-      places.put(vault.copy.place().id(), vault.copy.place());
-      vault.copy.box().ifPresent(box -> boxes.put(box.id(), box));
-      settles(vault);
-    }
-    for (Place place : places.values()) {
-      for (Mishap mishap : place.mishaps()) {
-        world.clock.poisson(
-            mishap.rate().perHour(), luck, () -> strikes(place.id(), mishap.takes()));
-      }
-    }
-    for (Box box : boxes.values()) {
-      world.clock.poisson(
-          box.rate().perHour(),
-          luck,
-          () ->
-              world.vaults.stream()
-                  .filter(v -> v.copy.box().filter(b -> b.id().equals(box.id())).isPresent())
-                  .forEach(v -> goes(v, true)));
-    }
   }
-
-  // ---- drives
 
   private void firstDrives() {
     Map<String, Double> hazardSoFar = new HashMap<>();
@@ -86,7 +59,7 @@ final class Hardware {
             Disk disk = new Disk(set.model());
             vault.disks.add(disk);
             disk.begin(0, age, z, luck.exponential());
-            defectsBegin(vault, disk);
+            defects.begin(vault, disk);
           }
           rethink(vault);
         });
@@ -103,7 +76,7 @@ final class Hardware {
     double hazard = set.model().fails().cumulativeHazard(age);
     double z = set.batch().map(b -> frailty(b.spread(), hazard)).orElse(1.0);
     disk.begin(world.now(), age, z, luck.exponential());
-    defectsBegin(vault, disk);
+    defects.begin(vault, disk);
   }
 
   /** Plans every drive's failure anew, after what acts on its hazard has changed. */
@@ -138,6 +111,19 @@ final class Hardware {
     }
   }
 
+  /** Hardware is there again: new drives for those that failed; what it held is gone from all. */
+  void comeBack(Vault vault) {
+    for (Disk disk : vault.disks) {
+      if (disk.whole) {
+        disk.defectPlanned++;
+        defects.begin(vault, disk);
+      } else {
+        renew(vault, disk);
+      }
+    }
+    powered(vault);
+  }
+
   /** A rotated drive is switched on or off. */
   void powered(Vault vault) {
     if (vault.set().isPresent()) {
@@ -153,7 +139,7 @@ final class Hardware {
     if (vault.isShelf()) {
       shelfDriveFails(vault, disk);
     } else if (vault.down() > vault.survives()) {
-      goes(vault, false);
+      world.vaultLife.goes(vault, false);
     } else {
       if (vault.down() == vault.survives()) {
         int defects = (int) vault.disks.stream().filter(d -> d.whole && d.defect).count();
@@ -209,43 +195,6 @@ final class Hardware {
         });
   }
 
-  // ---- latent defects
-
-  private void defectsBegin(Vault vault, Disk disk) {
-    Medium.DriveSet set = vault.set().orElseThrow();
-    set.latentDefects()
-        .ifPresent(
-            law ->
-                ifNotOverthrown(
-                    disk,
-                    luck.time(law),
-                    () -> {
-                      disk.defect = true;
-                      set.scrub()
-                          .ifPresent(
-                              scrub ->
-                                  ifNotOverthrown(
-                                      disk,
-                                      luck.time(scrub),
-                                      () -> {
-                                        disk.defect = false;
-                                        defectsBegin(vault, disk);
-                                      }));
-                    }));
-  }
-
-  private void ifNotOverthrown(Disk disk, double hours, Runnable action) {
-    int planned = disk.defectPlanned;
-    world.clock.in(
-        hours,
-        Clock.Order.RETURN,
-        () -> {
-          if (planned == disk.defectPlanned) {
-            action.run();
-          }
-        });
-  }
-
   // ---- shelves
 
   private void shelfDriveFails(Vault vault, Disk disk) {
@@ -259,7 +208,7 @@ final class Hardware {
         () -> {
           renew(vault, disk);
           rethink(vault);
-          comesBack(vault);
+          world.vaultLife.comesBack(vault);
         });
   }
 
@@ -283,123 +232,5 @@ final class Hardware {
         rethink(vault);
       }
     }
-  }
-
-  // ---- copies
-
-  private void strikes(String place, double takes) {
-    boolean cardsGo = world.main().copy.place().id().equals(place) && luck.happens(takes);
-    List<Vault> there =
-        world.vaults.stream()
-            .filter(v -> world.placeOf(v).equals(place))
-            .filter(v -> luck.happens(takes))
-            .toList();
-    there.forEach(v -> goes(v, true));
-    if (cardsGo) {
-      world.cards = Stretches.NONE;
-    }
-  }
-
-  /** The copy is gone; with its drives, or with those only that have failed. */
-  void goes(Vault vault, boolean withDrives) {
-    if (vault.gone) {
-      return;
-    }
-    vault.gone = true;
-    vault.lives++;
-    vault.spoilt = false;
-    vault.live = Stretches.NONE;
-    vault.versions.clear();
-    for (Disk disk : vault.disks) {
-      disk.defect = false;
-      disk.defectPlanned++;
-      if (withDrives) {
-        disk.fail();
-      }
-    }
-    powered(vault);
-    for (Feeding feeding : world.feedings) {
-      if (feeding.source == vault || feeding.target == vault) {
-        feeding.cut();
-      }
-    }
-    if (vault == world.main() || world.refilling.reads(vault)) {
-      world.refilling.cut();
-    }
-    world.clock.in(
-        luck.delay(vault.copy.repair().goneNoticed(), world.now())
-            + luck.time(vault.copy.repair().arrival()),
-        Clock.Order.RETURN,
-        () -> returns(vault));
-  }
-
-  private void returns(Vault vault) {
-    vault.gone = false;
-    for (Disk disk : vault.disks) {
-      if (disk.whole) {
-        disk.defectPlanned++;
-        defectsBegin(vault, disk);
-      } else {
-        renew(vault, disk);
-      }
-    }
-    powered(vault);
-    settles(vault);
-    comesBack(vault);
-  }
-
-  private void comesBack(Vault vault) {
-    if (vault == world.main()) {
-      world.shooting.offload();
-      vault.live =
-          vault.live.plus(
-              world.cards.minus(world.aged).minus(world.deletedUnnoticed()).and(vault.room()));
-      world.refilling.begin();
-    } else {
-      world.feedings.stream().filter(f -> f.target == vault).forEach(Feeding::willBringBack);
-    }
-  }
-
-  /** From the time that a copy has hardware it may be lost by its service, or spoil. */
-  private void settles(Vault vault) {
-    if (vault.copy.medium() instanceof Medium.Service service) {
-      afterExponential(vault, service.loses(), () -> goes(vault, false));
-    }
-    vault.copy.spoils().ifPresent(s -> afterExponential(vault, s.rate(), () -> spoils(vault)));
-  }
-
-  private void afterExponential(Vault vault, Rate rate, Runnable action) {
-    if (rate.strikes()) {
-      int lives = vault.lives;
-      world.clock.in(
-          luck.exponential() / rate.perHour(),
-          Clock.Order.FAILURE,
-          () -> {
-            if (lives == vault.lives) {
-              action.run();
-            }
-          });
-    }
-  }
-
-  private void spoils(Vault vault) {
-    vault.spoilt = true;
-    if (world.refilling.reads(vault)) {
-      goes(vault, false);
-      return;
-    }
-    Optional<Double> period =
-        vault.copy.spoils().orElseThrow().triedEveryHours().stream().boxed().findFirst();
-    int lives = vault.lives;
-    period.ifPresent(
-        p ->
-            world.clock.at(
-                Luck.nextLook(p, world.now()),
-                Clock.Order.LOOK,
-                () -> {
-                  if (lives == vault.lives) {
-                    goes(vault, false);
-                  }
-                }));
   }
 }
