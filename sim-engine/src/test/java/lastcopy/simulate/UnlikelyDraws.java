@@ -84,6 +84,16 @@ final class UnlikelyDraws {
     return twoCopies(desk, 40 * Units.TB, 240);
   }
 
+  /** Each deletion is final and takes one clip; a drive lives for some hundred million years. */
+  static Studio deletions(double perHour) {
+    Desk desk =
+        new Desk(
+            Optional.of(new Desk.Deletion(new Rate(perHour), new Desk.Bytes(1e9), new Fixed(0))),
+            Optional.empty());
+    CopyMaker drive = CopyMaker.single("main", new Exponential(1e12)).driveBytes(8 * Units.TB);
+    return Studios.at(desk, HOURS, footage(), Studios.layout("only", drive));
+  }
+
   /** A fire takes each of two mirrors with a chance of 1 %. */
   static Studio fire() {
     Place place = Studios.place("studio", perHour(0.01), 0.01);

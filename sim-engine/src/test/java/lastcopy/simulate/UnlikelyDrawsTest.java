@@ -5,18 +5,22 @@ import static lastcopy.simulate.UnlikelyDraws.HOURS;
 import static lastcopy.simulate.UnlikelyDraws.WAIT;
 import static lastcopy.simulate.UnlikelyDraws.perHour;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
+import org.apache.commons.math3.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Biased histories find losses that need an unlikely draw, such as a notice later than any copy
@@ -117,5 +121,48 @@ class UnlikelyDrawsTest {
     assertThat(result.bytesLost().low()).isLessThan(everything * 20e12);
     assertThat(result.bytesLost().high())
         .isGreaterThan(result.bytesLost().low() + everything * 23e12);
+  }
+
+  /**
+   * A clip is deleted for good with a rate of 0.05 over the horizon, and everything goes once in
+   * some 20 million studios. Losing n clips is Poisson's tail, or to lose everything: seven are
+   * 1.5e-13 by deletions, five 2.5e-9, four 2.5e-7. Since hazards fall back to their own after the
+   * first loss, no biased history deletes so often, while the few that lose everything are known to
+   * a few per cent. Red if a row's interval is theirs alone, which is a fifth of the chance of
+   * four.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void whatFurtherLossesAddUpToIsInTheRows(long seed) {
+    double mean = 0.05;
+    Settings settings =
+        new Settings(
+            seed, 0.999, 0.01, OptionalLong.of(HISTORIES), Optional.empty(), 2, Method.RARE);
+    LayoutResult result =
+        Simulation.run(UnlikelyDraws.deletions(mean / HOURS), settings, Progress.SILENT)
+            .layouts()
+            .get(0);
+    assertThat(result.doubts()).isEmpty();
+    double everything = HOURS / 1e12;
+    assertThat(result.everythingLost().value()).isCloseTo(everything, withPercentage(30));
+    for (Point row : result.exceedanceBytes()) {
+      long clips = (long) Math.ceil(row.at() / 1e9 - 1e-9);
+      if (clips > 12) {
+        continue; // far fewer than all footage, and more than are ever deleted
+      }
+      double exact = everything + poissonTail(clips, mean);
+      assertThat(exact)
+          .as("%d clips, against %s", clips, row.chance())
+          .isBetween(row.chance().low(), row.chance().high());
+    }
+  }
+
+  /** The chance of at least n, summed from there on. */
+  private static double poissonTail(long n, double mean) {
+    double sum = 0;
+    for (long k = n; k < n + 30; k++) {
+      sum += new PoissonDistribution(mean).probability((int) k);
+    }
+    return sum;
   }
 }

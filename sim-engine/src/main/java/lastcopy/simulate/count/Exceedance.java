@@ -35,22 +35,31 @@ public final class Exceedance {
   private static final int ROW_BITS = 16;
   private static final long ROWS = (1 << ROW_BITS) - 1;
 
+  /** What waits of a history: amount, amount of its first loss, stratum, weight. */
+  private static final int ENTRY = 4;
+
   /** Beyond what still counts as having reached a row, see {@link Thresholds#reached}. */
   private static final double JUST_ABOVE = 1 + 4e-9;
 
   /** Turns what histories from an amount on add up to into a chance. */
   @FunctionalInterface
   public interface Chance {
-    /** The chance to lose at least an amount. */
-    Estimate of(double amount, WeightedTally reached);
+    /**
+     * The chance to lose at least an amount.
+     *
+     * @param later histories that reached it, though not by their first loss alone
+     */
+    Estimate of(double amount, WeightedTally reached, long later);
   }
 
   private static final class Cell {
+    final long key;
     final WeightedTally tally;
     double least = Double.POSITIVE_INFINITY;
     double most;
 
-    Cell(int strata) {
+    Cell(long key, int strata) {
+      this.key = key;
       tally = new WeightedTally(strata);
     }
 
@@ -67,12 +76,16 @@ public final class Exceedance {
     }
   }
 
-  /** A row to be: the cells from one on have reached it. */
-  private record Row(double at, int firstCell) {}
+  /** A row to be: the cells from one on have reached it, and all of that key or beyond. */
+  private record Row(double at, int firstCell, long fromKey) {}
 
   private final double[] rows;
   private final NavigableMap<Long, Cell> cells = new TreeMap<>();
-  private double[] waiting = new double[3 * 8]; // amount, stratum, weight; not yet in cells
+
+  /** Histories by what their first loss took by itself, under the keys of the cells. */
+  private final NavigableMap<Long, Long> atOnce = new TreeMap<>();
+
+  private double[] waiting = new double[ENTRY * 8]; // not yet in cells
   private int filled;
   private final long[] histories;
 
@@ -82,12 +95,22 @@ public final class Exceedance {
     histories = new long[strata];
   }
 
-  /** Adds a history that lost so much, above 0; histories are counted by {@link #addHistories}. */
+  /** Adds a history of which nobody asks what its first loss took. */
   public void add(double amount, int stratum, double weight) {
+    add(amount, 0, stratum, weight);
+  }
+
+  /**
+   * Adds a history that lost so much, above 0; histories are counted by {@link #addHistories}.
+   *
+   * @param first what its first loss event took, 0 if nobody asks
+   */
+  public void add(double amount, double first, int stratum, double weight) {
     if (filled == waiting.length) {
       waiting = Arrays.copyOf(waiting, 2 * filled);
     }
     waiting[filled++] = amount;
+    waiting[filled++] = first;
     waiting[filled++] = stratum;
     waiting[filled++] = weight;
   }
@@ -99,21 +122,25 @@ public final class Exceedance {
   /** Adds all that a chunk has seen. */
   public void merge(Exceedance chunk) {
     chunk.cells.forEach((key, cell) -> cells.computeIfAbsent(key, this::cell).merge(cell));
+    chunk.atOnce.forEach((key, count) -> atOnce.merge(key, count, Long::sum));
     sort(chunk);
     Arrays.setAll(histories, s -> histories[s] + chunk.histories[s]);
   }
 
   private void sort(Exceedance from) {
-    for (int i = 0; i < from.filled; i += 3) {
+    for (int i = 0; i < from.filled; i += ENTRY) {
       double amount = rounded(from.waiting[i]);
-      int stratum = (int) from.waiting[i + 1];
-      cells.computeIfAbsent(key(amount), this::cell).add(amount, stratum, from.waiting[i + 2]);
+      int stratum = (int) from.waiting[i + 2];
+      cells.computeIfAbsent(key(amount), this::cell).add(amount, stratum, from.waiting[i + 3]);
+      if (from.waiting[i + 1] > 0) {
+        atOnce.merge(key(rounded(from.waiting[i + 1])), 1L, Long::sum);
+      }
     }
     from.filled = 0;
   }
 
   private Cell cell(long key) {
-    return new Cell(histories.length);
+    return new Cell(key, histories.length);
   }
 
   /** A sum of all histories, and of no cell yet. */
@@ -158,13 +185,22 @@ public final class Exceedance {
     WeightedTally reached = reachedByNone();
     int cell = sorted.size();
     for (int i = all.size() - 1; i >= 0; i--) {
-      while (cell > all.get(i).firstCell()) {
+      Row row = all.get(i);
+      while (cell > row.firstCell()) {
         reached.merge(sorted.get(--cell).tally);
       }
-      points.add(new Point(all.get(i).at(), chance.of(all.get(i).at(), reached)));
+      points.add(new Point(row.at(), chance.of(row.at(), reached, later(row, reached))));
     }
     Collections.reverse(points);
     return points;
+  }
+
+  private long later(Row row, WeightedTally reached) {
+    long first = 0;
+    for (long count : atOnce.tailMap(row.fromKey(), true).values()) {
+      first += count;
+    }
+    return Math.max(0, reached.nonZero() - first);
   }
 
   private List<Row> chosen(List<Cell> sorted, double finest) {
@@ -175,7 +211,7 @@ public final class Exceedance {
     int[] first = firstCells();
     List<Row> all = new ArrayList<>();
     for (int i = 0; i < rows.length; i++) {
-      all.add(new Row(rows[i], first[i]));
+      all.add(new Row(rows[i], first[i], key(rows[i])));
       if (i + 1 < rows.length) {
         between(all, sorted, sums, first[i + 1], rows[i + 1], finest);
       }
@@ -201,11 +237,13 @@ public final class Exceedance {
       List<Row> all, List<Cell> sorted, double[] sums, int end, double before, double finest) {
     double last = sums[all.get(all.size() - 1).firstCell()];
     for (int j = all.get(all.size() - 1).firstCell(); j < end; j++) {
+      Cell cell = sorted.get(j);
       if (last - sums[j + 1] > finest && last > sums[j]) {
-        last = add(all, new Row(sorted.get(j).least, j), before, sums, last);
+        last = add(all, new Row(cell.least, j, cell.key), before, sums, last);
       }
       if (last - sums[j + 1] > finest) {
-        last = add(all, new Row(sorted.get(j).most * JUST_ABOVE, j + 1), before, sums, last);
+        Row beyond = new Row(cell.most * JUST_ABOVE, j + 1, cell.key + 1);
+        last = add(all, beyond, before, sums, last);
       }
     }
   }

@@ -13,6 +13,12 @@ public final class LossesNow {
   public double hits;
   public boolean everything;
 
+  /** What the first loss event alone took; the others follow it. */
+  public double firstBytes;
+
+  public double firstShoots;
+  public boolean firstTookEverything;
+
   public void clear() {
     events = 0;
     bytes = 0;
@@ -24,6 +30,9 @@ public final class LossesNow {
   public void add(Loss loss) {
     if (events++ == 0) {
       firstYears = loss.hours() / Units.HOURS_PER_YEAR;
+      firstBytes = loss.bytes();
+      firstShoots = loss.shoots();
+      firstTookEverything = loss.everything();
     }
     bytes += loss.bytes();
     shoots += loss.shoots();

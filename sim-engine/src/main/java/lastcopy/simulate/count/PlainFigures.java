@@ -68,7 +68,7 @@ public record PlainFigures(
   }
 
   private List<Point> points(Exceedance amounts) {
-    return amounts.points((double) tally.losses, (at, reached) -> chance(reached.nonZero()));
+    return amounts.points((double) tally.losses, (at, reached, later) -> chance(reached.nonZero()));
   }
 
   /** Chance to lose at least so much, or a thousandth less. */

@@ -11,11 +11,16 @@ final class RareCause {
   /** Effective histories with a cause, below which the heaviest may not have been seen. */
   private static final double ENOUGH = 30;
 
+  /** From so many on, their variance says how many more there may be. */
+  static final long FEW_LATER = 10;
+
   /** What is left of squares by rounding once nearly all of them are taken away. */
   private static final double NOISE = 1e-14;
 
   final String sentence;
   private int eventsNow;
+  private boolean laterNow;
+  private long later;
   private double bytesNow;
   private double sumBytes;
   private double sum;
@@ -26,9 +31,10 @@ final class RareCause {
     this.sentence = sentence;
   }
 
-  /** An event of the history that is being simulated. */
-  void addNow(double bytes) {
+  /** An event of the history that is being simulated, the first of all causes or a later one. */
+  void addNow(double bytes, boolean first) {
     eventsNow++;
+    laterNow |= !first;
     bytesNow += bytes;
   }
 
@@ -39,11 +45,14 @@ final class RareCause {
     squares += mine * mine;
     products += mine * (weight * eventsOfAll);
     sumBytes += weight * bytesNow;
+    later += laterNow ? 1 : 0;
+    laterNow = false;
     eventsNow = 0;
     bytesNow = 0;
   }
 
   void merge(RareCause other) {
+    later += other.later;
     sumBytes += other.sumBytes;
     sum += other.sum;
     squares += other.squares;
@@ -58,7 +67,8 @@ final class RareCause {
    * Its share of the expected number of events, of which all causes have {@code all}. Where few
    * effective histories stand behind it, or behind all others, those that weigh most may not have
    * been seen: then its share may also be more, or less, by what none of the effective histories
-   * with a loss would still allow.
+   * with a loss would still allow. So it may be more where few have it after their first loss,
+   * since hazards are not biased then: what is rare as a first loss may be commoner after another.
    */
   Estimate share(WeightedTally all, double confidence) {
     Estimate share =
@@ -72,7 +82,7 @@ final class RareCause {
             confidence);
     long effective = Math.max(1, (long) all.effective());
     double unseen = Proportions.upperOfNone(effective, 1 - confidence);
-    double more = isFew(sum, squares) ? unseen : 0;
+    double more = isFew(sum, squares) || later < FEW_LATER ? unseen : 0;
     double others = all.sumSquares() - 2 * products + squares;
     double less = isFew(all.sum() - sum, Math.max(others, NOISE * squares)) ? unseen : 0;
     return new Estimate(

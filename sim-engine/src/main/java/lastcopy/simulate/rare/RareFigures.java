@@ -31,7 +31,7 @@ public record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, 
 
   @Override
   public Estimate everythingLost() {
-    return chance(tally.everything, plain.everythingLost());
+    return chance(tally.everything, plain.everythingLost()).upTo(later(tally.everythingLater));
   }
 
   @Override
@@ -74,7 +74,24 @@ public record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, 
 
   private List<Point> points(Exceedance weighted, Exceedance unweighted) {
     return weighted.points(
-        tally.any.sum(), (at, reached) -> chance(reached, plain.reached(unweighted, at)));
+        tally.any.sum(),
+        (at, reached, later) -> chance(reached, plain.reached(unweighted, at)).upTo(later(later)));
+  }
+
+  /**
+   * What may be missing of a chance since it takes more than the first loss of a history: hazards
+   * are not biased after that, so of those with a loss a share goes on to it that counting bounds,
+   * however rare the ways are that biases make common.
+   *
+   * @param seen histories that came to it by a later loss; enough of them are in the variance
+   */
+  private double later(long seen) {
+    long losses = (long) tally.any.effective();
+    if (seen >= RareCause.FEW_LATER || losses <= seen) {
+      return 0;
+    }
+    Estimate share = Proportions.of(seen, losses, confidence);
+    return anyLoss().high() * (share.high() - share.value());
   }
 
   /**

@@ -29,6 +29,10 @@ public final class RareTally extends LossLedger {
   final WeightedTally[] firstLossBy;
   final Exceedance bytesReached;
   final Exceedance shootsReached;
+
+  /** Histories that lost everything, though not by their first loss. */
+  long everythingLater;
+
   final Map<String, RareCause> causes = new TreeMap<>();
 
   /** The largest losses of a history, not weighted. */
@@ -100,7 +104,9 @@ public final class RareTally extends LossLedger {
   public void lost(Loss loss) {
     now.add(loss);
     Cause cause = loss.cause();
-    causes.computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence())).addNow(loss.bytes());
+    causes
+        .computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence()))
+        .addNow(loss.bytes(), now.events == 1);
   }
 
   @Override
@@ -128,6 +134,7 @@ public final class RareTally extends LossLedger {
     largest.raiseTo(now);
     if (now.everything) {
       everything.add(part, weight);
+      everythingLater += now.firstTookEverything ? 0 : 1;
     }
     events.add(part, weight * now.events);
     bytes.add(part, weight * now.bytes);
@@ -136,8 +143,8 @@ public final class RareTally extends LossLedger {
     for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
       firstLossBy[i].add(part, weight);
     }
-    bytesReached.add(now.bytes, part, weight);
-    shootsReached.add(now.shoots, part, weight);
+    bytesReached.add(now.bytes, now.firstBytes, part, weight);
+    shootsReached.add(now.shoots, now.firstShoots, part, weight);
   }
 
   private void addHistories(int of, int count) {
@@ -164,6 +171,7 @@ public final class RareTally extends LossLedger {
     mergeRows(firstLossBy, chunk.firstLossBy);
     bytesReached.merge(chunk.bytesReached);
     shootsReached.merge(chunk.shootsReached);
+    everythingLater += chunk.everythingLater;
     chunk.causes.forEach(
         (id, cause) ->
             causes.computeIfAbsent(id, key -> new RareCause(cause.sentence)).merge(cause));

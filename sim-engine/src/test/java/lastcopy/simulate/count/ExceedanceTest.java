@@ -55,7 +55,7 @@ class ExceedanceTest {
       chunk.addHistories(0, 2L * amounts.length / chunks);
       all.merge(chunk);
     }
-    return all.points(any, (at, reached) -> exact(reached));
+    return all.points(any, (at, reached, later) -> exact(reached));
   }
 
   private static Estimate exact(WeightedTally reached) {

@@ -140,7 +140,7 @@ class RareTallyTest {
     RareCause common = new RareCause("common");
     WeightedTally events = new WeightedTally();
     for (int i = 0; i < 10_000; i++) {
-      common.addNow(1);
+      common.addNow(1, true);
       common.endHistory(1, 1);
       events.add(1);
     }
