@@ -193,6 +193,10 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule NO_STATE_IN_STATICS = fields().that().areStatic().should().beFinal();
 
+  /** What is counted is read by methods, and changed by its own class alone. */
+  @ArchTest
+  static final ArchRule NO_PUBLIC_STATE = fields().that().areNotStatic().should().notBePublic();
+
   /** A package that the arrows forget would be held by nothing. */
   @ArchTest
   static final ArchRule NO_OTHER_PACKAGES =

@@ -10,8 +10,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -63,21 +61,6 @@ class PublicTypesTest {
       String text = new String(stored.readAllBytes(), StandardCharsets.UTF_8);
       assertThat(found).isEqualTo(Arrays.asList(text.strip().split("\n")));
     }
-  }
-
-  /** Whoever reads of a class must not have to ask which one. */
-  @Test
-  void noTwoClassesHaveOneName() {
-    Map<String, List<String>> byName =
-        stream()
-            .filter(type -> type.getEnclosingClass().isEmpty())
-            .filter(type -> !type.getSimpleName().equals("package-info"))
-            .collect(
-                Collectors.groupingBy(
-                    JavaClass::getSimpleName,
-                    Collectors.mapping(JavaClass::getName, Collectors.toList())));
-    byName.values().removeIf(names -> names.size() == 1);
-    assertThat(byName).isEmpty();
   }
 
   private static Stream<JavaClass> stream() {

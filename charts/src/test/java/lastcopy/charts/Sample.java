@@ -8,6 +8,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 
 /** A result made by hand: three layouts with constant yearly hazards. */
@@ -58,7 +59,7 @@ final class Sample {
         id,
         title,
         10_000,
-        LayoutResult.Method.PLAIN,
+        Method.PLAIN,
         true,
         10_000,
         1e-4,

@@ -10,6 +10,7 @@ import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.LayoutResult.Recovery;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
@@ -41,13 +42,12 @@ final class Distinct {
         number(),
         false,
         List.of(
-            layout("first", LayoutResult.Method.PLAIN, true, List.of("first doubt")),
-            layout("second", LayoutResult.Method.RARE, false, List.of())),
+            layout("first", Method.PLAIN, true, List.of("first doubt")),
+            layout("second", Method.RARE, false, List.of())),
         List.of(pair("first", "second"), pair("second", "third")));
   }
 
-  private LayoutResult layout(
-      String id, LayoutResult.Method method, boolean reached, List<String> doubts) {
+  private LayoutResult layout(String id, Method method, boolean reached, List<String> doubts) {
     return new LayoutResult(
         id,
         "title of " + id,

@@ -43,6 +43,13 @@ class FuzzTest {
     assertThat(new Fuzzed(folder).problems(text)).isEmpty();
   }
 
+  /** Seed 26656: more shoots on hand than there are whole numbers of 32 bits; none was hit. */
+  @Test
+  void shootsByTheMilliards() throws IOException {
+    String text = ALL_KEYS.replace("size: 40 GB", "size: 40 B");
+    assertThat(new Fuzzed(folder).problems(text)).isEmpty();
+  }
+
   private void hold(long from, long to) throws IOException {
     Fuzzed fuzzed = new Fuzzed(folder);
     assertThat(broken(fuzzed, from, to)).isEmpty();

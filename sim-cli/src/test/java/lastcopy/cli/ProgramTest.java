@@ -37,7 +37,7 @@ class ProgramTest {
   private final AtomicReference<Settings> settings = new AtomicReference<>();
   private final AtomicReference<Studio> studio = new AtomicReference<>();
   private Host.Engine engine;
-  private ScenarioLoading.Loader loader;
+  private ScenarioLoading.Reading loader;
   private String file;
 
   @BeforeEach

@@ -10,7 +10,7 @@ import lastcopy.interval.Estimate;
  * @param id the layout's id
  * @param title the layout's title
  * @param histories how many histories were simulated
- * @param method how losses were estimated
+ * @param method how losses were estimated, which somebody has decided: plain or rare
  * @param precisionReached whether the precision asked for was reached before a cap
  * @param effectiveHistories effective sample size of the weights of histories with a loss; the
  *     number of histories where none is biased
@@ -56,14 +56,6 @@ public record LayoutResult(
     List<Recovery> recoveries,
     List<String> doubts,
     List<String> notes) {
-
-  /** How losses are estimated. */
-  public enum Method {
-    /** Histories as they fall. */
-    PLAIN,
-    /** Histories biased towards losses, with weights. */
-    RARE
-  }
 
   /**
    * A point of a curve.
@@ -114,8 +106,15 @@ public record LayoutResult(
   public record Recovery(
       String id, String sentence, long seen, Estimate workHours, Optional<Estimate> wholeHours) {}
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @throws IllegalArgumentException if the method is {@link Method#AUTO}
+   */
   public LayoutResult {
+    if (method == Method.AUTO) {
+      throw new IllegalArgumentException("a result was estimated plainly or by rare losses");
+    }
     curve = List.copyOf(curve);
     exceedanceBytes = List.copyOf(exceedanceBytes);
     exceedanceShoots = List.copyOf(exceedanceShoots);

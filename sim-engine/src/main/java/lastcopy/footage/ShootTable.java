@@ -122,10 +122,10 @@ public final class ShootTable {
   }
 
   /** A running number for the shoot, or the piece of footage on hand, that a position is in. */
-  public int unitOf(double position) {
+  public long unitOf(double position) {
     return position < onHand
-        ? (int) Math.floor(position / firstSize)
-        : (int) Math.ceil(onHand / firstSize) + shootOf(position);
+        ? (long) Math.floor(position / firstSize)
+        : (long) Math.ceil(onHand / firstSize) + shootOf(position);
   }
 
   /** The shoot that a position not on hand belongs to, from 0; the count beyond the last. */

@@ -3,7 +3,7 @@ package lastcopy.history;
 import java.util.function.BooleanSupplier;
 import lastcopy.footage.ShootTable;
 import lastcopy.history.event.CourseRecorder;
-import lastcopy.history.event.Exposure;
+import lastcopy.history.event.ExposureMeter;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.report.Audience;
@@ -24,7 +24,7 @@ final class EventLoop {
   private final HistoryState state;
   private final Audience audience = new Audience();
   private final Mechanisms mechanisms;
-  private final Exposure exposure;
+  private final ExposureMeter exposure;
 
   /** Writes the undisturbed course down; null but for the one history that becomes it. */
   private CourseRecorder recorder;
@@ -37,7 +37,8 @@ final class EventLoop {
     clock = new SimulationClock(plan.timers().priorities(), plan.horizon());
     state = new HistoryState(plan, clock);
     mechanisms = new Mechanisms(state, draws, audience);
-    exposure = new Exposure(state, mechanisms.tracker, audience, this::step, this::instantEnds);
+    exposure =
+        new ExposureMeter(state, mechanisms.tracker, audience, this::step, this::instantEnds);
   }
 
   HistoryState state() {
@@ -52,7 +53,7 @@ final class EventLoop {
     return mechanisms;
   }
 
-  Exposure exposure() {
+  ExposureMeter exposure() {
     return exposure;
   }
 

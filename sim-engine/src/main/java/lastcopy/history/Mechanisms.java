@@ -33,7 +33,7 @@ import lastcopy.history.event.Returns;
 import lastcopy.history.event.Rotations;
 import lastcopy.history.event.Shelves;
 import lastcopy.history.event.Shocks;
-import lastcopy.history.event.Spoils;
+import lastcopy.history.event.Spoiling;
 import lastcopy.history.event.Spots;
 import lastcopy.history.event.TimerHandler;
 import lastcopy.history.event.UnnoticedDamage;
@@ -103,7 +103,7 @@ final class Mechanisms {
     Offloads offloads = new Offloads(common, feeds, cards);
     Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);
     Shelves shelves = new Shelves(common, times, drives, flows, desk, interruptions);
-    Spoils spoils = new Spoils(common, feeds, desk, offloads, outages);
+    Spoiling spoils = new Spoiling(common, feeds, desk, offloads, outages);
     refill = new Refill(common, feeds, spoils, offloads, interruptions);
     Returns returns =
         new Returns(common, drives, shelves, feeds, offloads, cards, interruptions, refill);

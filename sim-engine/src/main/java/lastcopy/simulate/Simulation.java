@@ -303,7 +303,7 @@ public final class Simulation {
     for (int l = 0; l < active.length; l++) {
       if (safe[l]) {
         note(l, CANNOT_LOSE);
-      } else if (neverLost[l] && totals.tallies[l].losses == 0) {
+      } else if (neverLost[l] && totals.tallies[l].losses() == 0) {
         note(l, NEVER_LOST);
       } else if (!piloted && settings.method() == Method.RARE) {
         note(l, NO_TIME);
@@ -314,7 +314,7 @@ public final class Simulation {
   /** Whether more histories of a layout that lost nothing would tell nothing new. */
   private boolean isIdle(int l, long merged) {
     long enough = safe[l] ? SAFE : neverLost[l] ? NEVER_SEEN : Long.MAX_VALUE;
-    return merged >= enough && totals.tallies[l].losses == 0;
+    return merged >= enough && totals.tallies[l].losses() == 0;
   }
 
   /**
@@ -328,7 +328,8 @@ public final class Simulation {
         if (!piloting && (merged >= nextLook[l] || last)) {
           Figures figures = totals.results(l).figures(tally);
           totals.reached[l] =
-              tally.losses >= Math.min(LEAST_LOSSES, tally.histories) && goal.isReached(figures);
+              tally.losses() >= Math.min(LEAST_LOSSES, tally.histories())
+                  && goal.isReached(figures);
           shareOfOne[l] = goal.share(figures) / merged;
           // With a cap on histories every layout goes on to it, as asked.
           boolean idle = isIdle(l, merged);

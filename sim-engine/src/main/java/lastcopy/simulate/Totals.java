@@ -125,10 +125,10 @@ final class Totals {
 
   private RatioEstimate paired(int a, int b) {
     return PairedRatio.of(
-        tallies[a].histories,
-        tallies[a].losses,
-        tallies[b].histories,
-        tallies[b].losses,
+        tallies[a].histories(),
+        tallies[a].losses(),
+        tallies[b].histories(),
+        tallies[b].losses(),
         paired[a][b],
         both[a][b],
         lossesTogether[a][b] - both[a][b],

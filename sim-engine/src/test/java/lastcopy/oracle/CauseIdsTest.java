@@ -43,7 +43,8 @@ class CauseIdsTest {
     studios()
         .forEach(
             (id, made) -> {
-              List<LayoutResult.CauseShare> causes = Figures.resultOf(made, 1_000, 1).causes();
+              List<LayoutResult.CauseShare> causes =
+                  ComparedMeans.resultOf(made, 1_000, 1).causes();
               assertThat(causes).extracting(LayoutResult.CauseShare::id).contains(id);
               assertThat(causes.stream().mapToDouble(c -> c.share().value()).sum())
                   .as(id)
@@ -65,7 +66,7 @@ class CauseIdsTest {
   void whereOnlyOneThingCanHappenItIsAll() {
     for (String id :
         List.of("drive", "drive+rebuild", "drive+behind:hours", "desk:deletion", "box")) {
-      assertThat(Figures.resultOf(studios().get(id), 1_000, 1).causes())
+      assertThat(ComparedMeans.resultOf(studios().get(id), 1_000, 1).causes())
           .extracting(LayoutResult.CauseShare::id)
           .containsExactly(id);
     }

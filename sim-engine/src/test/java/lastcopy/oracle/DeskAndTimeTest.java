@@ -50,7 +50,7 @@ class DeskAndTimeTest {
   void deletionFromACopyThatKeepsWhatWasDeleted() {
     Desk desk = deletes(200, 0.001, 60);
     double lost = 1 / 200.0 * (600 - 30) * Math.exp(-30 / 60.0);
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(600, onHand(), desk, eternal("main").keepsDeleted(30));
     agrees(figures, "any loss", -Math.expm1(-lost));
     agrees(figures, "events", lost);
@@ -65,7 +65,7 @@ class DeskAndTimeTest {
   void deletionReachesAFarCopyWithItsNextRun() {
     double kept = Math.exp(-50 / 60.0);
     double lost = kept / 200 * 60 * (-Math.expm1(-2 / 60.0) + 24 * -Math.expm1(-24 / 60.0));
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             24 * 24 + 2 + 50.5,
             onHand(),
@@ -87,7 +87,7 @@ class DeskAndTimeTest {
         new Desk(
             Optional.empty(),
             Optional.of(new Desk.Malware(new Rate(1 / 300.0), new Exponential(60))));
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             600,
             onHand(),
@@ -138,8 +138,8 @@ class DeskAndTimeTest {
    */
   @Test
   void youngShootsOutliveTheDriveOnTheirCards() {
-    Map<String, Figures.Mean> figures =
-        Figures.ofEngine(
+    Map<String, ComparedMeans.Mean> figures =
+        ComparedMeans.ofEngine(
             studio(600, even(), Desk.QUIET, OptionalDouble.of(70), mortal()), HISTORIES, 1);
     agrees(figures, "any loss", -Math.expm1(-(600 - 50 - 70) / LIFE));
     agrees(figures, "bytes", shootsLost(600, 70, Double.POSITIVE_INFINITY));
@@ -152,7 +152,7 @@ class DeskAndTimeTest {
     Footage aging =
         new Footage(
             0, footage.shoots(), 0, OptionalDouble.of(300), Units.GB, OptionalDouble.empty());
-    Map<String, Figures.Mean> figures = engine(900, aging, Desk.QUIET, mortal());
+    Map<String, ComparedMeans.Mean> figures = engine(900, aging, Desk.QUIET, mortal());
     agrees(figures, "any loss", -Math.expm1(-(900 - 50) / LIFE));
     agrees(figures, "bytes", shootsLost(900, 0, 300));
   }
@@ -176,7 +176,7 @@ class DeskAndTimeTest {
   void feedThatStopsUntilSomebodyLooks() {
     double stops = 1 / 100.0;
     double shots = 1 / 5.0;
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             720,
             random(5, 1),
@@ -209,7 +209,7 @@ class DeskAndTimeTest {
   @Test
   void farCopyThatSpoilsUntilItIsTried() {
     double rate = 1 / 400.0;
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             720,
             onHand(),
@@ -228,7 +228,7 @@ class DeskAndTimeTest {
    */
   @Test
   void drivesThatTakeTurnsSpoilApart() {
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             720,
             onHand(),
@@ -246,7 +246,7 @@ class DeskAndTimeTest {
   @Test
   void mishapCostsWorkSinceTheLastSwap() {
     Place studio = new Place("studio", List.of(new Mishap("fire", new Rate(1 / LIFE), 1)));
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         engine(
             720,
             random(5, 1),
@@ -282,9 +282,9 @@ class DeskAndTimeTest {
         new Desk(
             Optional.of(new Desk.Deletion(Rate.NONE, new Desk.ShootCount(1), new Fixed(9))),
             Optional.of(new Desk.Malware(Rate.NONE, new Fixed(9))));
-    Map<String, Figures.Mean> plain =
+    Map<String, ComparedMeans.Mean> plain =
         engine(600, footage, Desk.QUIET, mortal(), Part.single("far", 400).nightly("main", 2, 1));
-    Map<String, Figures.Mean> with =
+    Map<String, ComparedMeans.Mean> with =
         engine(
             600,
             forEver,
@@ -297,8 +297,8 @@ class DeskAndTimeTest {
   /** Twice the hours of everything is the same history, slower. Red if an hour is written in. */
   @Test
   void twiceAllHoursChangesNoChance() {
-    Map<String, Figures.Mean> once = engine(600, even(), deletes(200, 1, 60), hours(1));
-    Map<String, Figures.Mean> twice =
+    Map<String, ComparedMeans.Mean> once = engine(600, even(), deletes(200, 1, 60), hours(1));
+    Map<String, ComparedMeans.Mean> twice =
         engine(1_200, footage(0, 100, 12, Shoots.Spacing.EVEN), deletes(400, 1, 120), hours(2));
     assertThat(twice.get("any loss")).isEqualTo(once.get("any loss"));
     // A part carried when a feed is cut may round at the last digit.
@@ -320,14 +320,14 @@ class DeskAndTimeTest {
 
   // ---- studios
 
-  private static Map<String, Figures.Mean> engine(
+  private static Map<String, ComparedMeans.Mean> engine(
       double horizon, Footage footage, Desk desk, Part... parts) {
-    return Figures.ofEngine(
+    return ComparedMeans.ofEngine(
         studio(horizon, footage, desk, OptionalDouble.empty(), parts), HISTORIES, 1);
   }
 
-  private static void agrees(Map<String, Figures.Mean> figures, String figure, double exact) {
-    Figures.Mean mean = figures.get(figure);
+  private static void agrees(Map<String, ComparedMeans.Mean> figures, String figure, double exact) {
+    ComparedMeans.Mean mean = figures.get(figure);
     assertThat(Math.abs(mean.value() - exact))
         .as("%s: %s, exactly %s", figure, mean, exact)
         .isLessThanOrEqualTo(ALARM_DEVIATIONS * mean.error());

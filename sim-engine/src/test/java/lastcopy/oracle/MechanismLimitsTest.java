@@ -81,12 +81,12 @@ class MechanismLimitsTest {
         new Desk(
             Optional.of(new Desk.Deletion(new Rate(0.01), new Desk.Bytes(Units.GB), new Fixed(30))),
             Optional.empty());
-    Map<String, Figures.Mean> kept =
+    Map<String, ComparedMeans.Mean> kept =
         run(plain(600, onHand(), desk, eternal("main").keepsDeleted(31)));
     assertThat(kept.get("any loss").value()).isZero();
-    Map<String, Figures.Mean> dropped =
+    Map<String, ComparedMeans.Mean> dropped =
         run(plain(601, onHand(), desk, eternal("main").keepsDeleted(1)));
-    Map<String, Figures.Mean> never = run(plain(600, onHand(), desk, eternal("main")));
+    Map<String, ComparedMeans.Mean> never = run(plain(600, onHand(), desk, eternal("main")));
     assertThat(dropped.get("any loss")).isEqualTo(never.get("any loss"));
     assertThat(dropped.get("events")).isEqualTo(never.get("events"));
   }
@@ -162,7 +162,7 @@ class MechanismLimitsTest {
             Desk.QUIET,
             eternal("main").lives(new Fixed(hours)).arrives(new Fixed(NEVER)),
             eternal("swap").every("main", 216, 0, AT_ONCE).rotates(3, 72, 24));
-    return Figures.resultOf(studio, 2, 1).bytesLost().value();
+    return ComparedMeans.resultOf(studio, 2, 1).bytesLost().value();
   }
 
   // ---- cards and age
@@ -184,9 +184,9 @@ class MechanismLimitsTest {
   void cardsGoWithTheirPlace() {
     Place place = new Place("studio", List.of(new Mishap("fire", new Rate(1 / 300.0), 1)));
     Part main = eternal("main").at(place).arrives(new Fixed(0));
-    Map<String, Figures.Mean> cards =
+    Map<String, ComparedMeans.Mean> cards =
         run(studio(599, even(), Desk.QUIET, OptionalDouble.of(NEVER), main));
-    Map<String, Figures.Mean> none = run(plain(599, even(), Desk.QUIET, main));
+    Map<String, ComparedMeans.Mean> none = run(plain(599, even(), Desk.QUIET, main));
     for (String figure : List.of("any loss", "everything", "events", "bytes")) {
       assertThat(cards.get(figure)).as(figure).isEqualTo(none.get(figure));
     }
@@ -207,7 +207,7 @@ class MechanismLimitsTest {
     neverCounts(run(plain(600, aging, Desk.QUIET, shelf)));
   }
 
-  private static void neverCounts(Map<String, Figures.Mean> figures) {
+  private static void neverCounts(Map<String, ComparedMeans.Mean> figures) {
     assertThat(figures.get("any loss").value()).isZero();
     assertThat(figures.get("bare days").value()).isCloseTo(0, within(1e-4));
   }
@@ -240,9 +240,9 @@ class MechanismLimitsTest {
   /** Tried very often is hardly spoilt. Red if a try finds nothing. */
   @Test
   void triedVeryOftenIsHardlySpoilt() {
-    Map<String, Figures.Mean> tried =
+    Map<String, ComparedMeans.Mean> tried =
         run(plain(599, even(), Desk.QUIET, mortal(), far().spoils(50, 1e-7)));
-    Map<String, Figures.Mean> steady = run(plain(599, even(), Desk.QUIET, mortal(), far()));
+    Map<String, ComparedMeans.Mean> steady = run(plain(599, even(), Desk.QUIET, mortal(), far()));
     assertThat(tried.get("any loss")).isEqualTo(steady.get("any loss"));
     assertThat(tried.get("events")).isEqualTo(steady.get("events"));
     assertThat(run(plain(599, even(), Desk.QUIET, mortal(), far().spoils(50, NEVER))).get("events"))
@@ -301,7 +301,7 @@ class MechanismLimitsTest {
   /** A lone drive's shoots are bare once their cards are formatted. Red if cards do not count. */
   @Test
   void cardsCountAsACopy() {
-    Map<String, Figures.Mean> figures =
+    Map<String, ComparedMeans.Mean> figures =
         run(studio(600, even(), Desk.QUIET, OptionalDouble.of(30), eternal("main")));
     assertThat(figures.get("bare days").value()).isCloseTo((600 - 80) / 600.0 * 365, within(1e-6));
     assertThat(figures.get("most bare bytes").value()).isCloseTo(11 * 12 * Units.GB, within(1.0));
@@ -313,14 +313,14 @@ class MechanismLimitsTest {
     return studio(horizon, footage, desk, OptionalDouble.empty(), parts);
   }
 
-  private static Map<String, Figures.Mean> run(Studio studio) {
-    return Figures.ofEngine(studio, HISTORIES, 1);
+  private static Map<String, ComparedMeans.Mean> run(Studio studio) {
+    return ComparedMeans.ofEngine(studio, HISTORIES, 1);
   }
 
   /** Every figure the same, to the rounding of parts carried. */
   private static void same(Studio one, Studio other) {
-    Map<String, Figures.Mean> a = run(one);
-    Map<String, Figures.Mean> b = run(other);
+    Map<String, ComparedMeans.Mean> a = run(one);
+    Map<String, ComparedMeans.Mean> b = run(other);
     assertThat(b.get("any loss").value()).isPositive();
     b.forEach(
         (name, mean) ->
@@ -331,7 +331,7 @@ class MechanismLimitsTest {
 
   /** Within 4.89 standard errors, an alarm rate of 1e-6 by the normal limit. */
   private static void agrees(Studio studio, String figure, double exact) {
-    Figures.Mean mean = Figures.ofEngine(studio, 20_000, 1).get(figure);
+    ComparedMeans.Mean mean = ComparedMeans.ofEngine(studio, 20_000, 1).get(figure);
     assertThat(Math.abs(mean.value() - exact))
         .as("%s: %s, exactly %s", figure, mean, exact)
         .isLessThanOrEqualTo(4.89 * mean.error());

@@ -46,11 +46,12 @@ class OracleComparisonTest {
   }
 
   private static void agree(Studio studio, int histories) {
-    Map<String, Figures.Mean> mine = Figures.ofOracle(studio, histories, 1);
-    Map<String, Figures.Mean> engine = Figures.ofEngine(studio, (long) ENGINE_TIMES * histories, 1);
+    Map<String, ComparedMeans.Mean> mine = ComparedMeans.ofOracle(studio, histories, 1);
+    Map<String, ComparedMeans.Mean> engine =
+        ComparedMeans.ofEngine(studio, (long) ENGINE_TIMES * histories, 1);
     mine.forEach(
         (figure, mean) -> {
-          Figures.Mean other = engine.get(figure);
+          ComparedMeans.Mean other = engine.get(figure);
           if (mean.count() >= LEAST_COUNT) {
             double error = Math.hypot(mean.error(), other.error());
             // Where nothing varies, the two may still round differently.

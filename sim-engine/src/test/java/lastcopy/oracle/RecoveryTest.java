@@ -47,7 +47,7 @@ class RecoveryTest {
             .noticed(new Delay.Lawful(new Fixed(7)))
             .arrives(new Fixed(40));
     LayoutResult.Recovery one =
-        Figures.resultOf(
+        ComparedMeans.resultOf(
                 studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main), 1_000, 1)
             .recoveries()
             .get(0);
@@ -86,7 +86,7 @@ class RecoveryTest {
             Optional.of(new Desk.Deletion(new Rate(1e-3), new Desk.ShootCount(1), new Fixed(9))),
             Optional.empty());
     LayoutResult.Recovery one =
-        Figures.resultOf(
+        ComparedMeans.resultOf(
                 studio(
                     HORIZON,
                     onHand(),
@@ -134,7 +134,7 @@ class RecoveryTest {
             .arrives(new Fixed(40));
     Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(100 / refill);
     LayoutResult result =
-        Figures.resultOf(
+        ComparedMeans.resultOf(
             studio(200_000, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20, 1);
     LayoutResult.Recovery one = result.recoveries().get(0);
     double outlasts = Math.exp(-refill / mean);
@@ -158,7 +158,7 @@ class RecoveryTest {
   private static LayoutResult result(Delay noticed, lastcopy.law.Law wait, double restores) {
     Part main = eternal("main").lives(new Fixed(1_000)).noticed(noticed).arrives(wait);
     Part far = eternal("far").nightly("main", 2, AT_ONCE).restores(restores);
-    return Figures.resultOf(
+    return ComparedMeans.resultOf(
         studio(HORIZON, onHand(), Desk.QUIET, OptionalDouble.empty(), main, far), 20_000, 1);
   }
 

@@ -73,8 +73,8 @@ class SeveralCopiesTest {
             Part.single("main", 1).lives(new Fixed(907)).goneNoticed(in(20)).restores(5),
             SmallStudios.eternal("far").restores(3).nightly("main", 13, 0.257),
             SmallStudios.eternal("other").restores(6).every("main", 480, 358, 0.264));
-    Map<String, Figures.Mean> engine = Figures.ofEngine(studio, 1, 1);
-    Figures.ofOracle(studio, 1, 1)
+    Map<String, ComparedMeans.Mean> engine = ComparedMeans.ofEngine(studio, 1, 1);
+    ComparedMeans.ofOracle(studio, 1, 1)
         .forEach(
             (figure, mean) ->
                 assertThat(engine.get(figure).value())
@@ -88,12 +88,12 @@ class SeveralCopiesTest {
 
   private static void agree(int number, int histories) {
     Studio studio = studio(RandomSource.XO_SHI_RO_256_PP.create(7_000L + number));
-    Map<String, Figures.Mean> engine =
-        Figures.ofEngine(studio, (long) ENGINE_TIMES * histories, 1 + number);
-    Figures.ofOracle(studio, histories, 1_000_000L * (1 + number))
+    Map<String, ComparedMeans.Mean> engine =
+        ComparedMeans.ofEngine(studio, (long) ENGINE_TIMES * histories, 1 + number);
+    ComparedMeans.ofOracle(studio, histories, 1_000_000L * (1 + number))
         .forEach(
             (figure, mean) -> {
-              Figures.Mean other = engine.get(figure);
+              ComparedMeans.Mean other = engine.get(figure);
               if (mean.count() >= LEAST_COUNT) {
                 double error = Math.hypot(mean.error(), other.error());
                 assertThat(Math.abs(mean.value() - other.value()))

@@ -90,6 +90,6 @@ class SharesAndMoneyTest {
     Part main = eternal("main").lives(new Fixed(1_001)).arrives(new Fixed(47));
     Part far = eternal("far").lives(new Fixed(2_060)).nightly("main", 2, AT_ONCE).restores(50);
     Studio made = studio(2_070, priced, Desk.QUIET, OptionalDouble.empty(), main, far);
-    return Figures.resultOf(made, 100, 1);
+    return ComparedMeans.resultOf(made, 100, 1);
   }
 }

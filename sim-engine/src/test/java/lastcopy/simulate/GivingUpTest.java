@@ -55,7 +55,8 @@ class GivingUpTest {
     assertThat(chunk.count()).isBetween(1, 40);
     for (int l = 0; l < 3; l++) {
       // At most one turn ahead of the others; turns double in length at first.
-      assertThat(chunk.tallies()[l].histories).isBetween((long) chunk.count(), 2L * chunk.count());
+      assertThat(chunk.tallies()[l].histories())
+          .isBetween((long) chunk.count(), 2L * chunk.count());
       assertThat(chunk.lossy()[l].length()).isLessThanOrEqualTo(chunk.count());
     }
   }
@@ -106,10 +107,11 @@ class GivingUpTest {
     alone.begin(1);
     history.simulate(1, alone);
     alone.end();
-    assertThat(tally.histories).isEqualTo(1);
-    assertThat(tally.causes.get("drive").events).isEqualTo(alone.causes.get("drive").events);
-    assertThat(tally.time.recoveries(0.95)).isNotEmpty().isEqualTo(alone.time.recoveries(0.95));
-    assertThat(tally.time.exposure(1, 0.95)).isEqualTo(alone.time.exposure(1, 0.95));
+    assertThat(tally.histories()).isEqualTo(1);
+    assertThat(tally.causes().get("drive").events())
+        .isEqualTo(alone.causes().get("drive").events());
+    assertThat(tally.time().recoveries(0.95)).isNotEmpty().isEqualTo(alone.time().recoveries(0.95));
+    assertThat(tally.time().exposure(1, 0.95)).isEqualTo(alone.time().exposure(1, 0.95));
   }
 
   @Test

@@ -59,7 +59,7 @@ class RareRunTest {
   @Test
   void rareLossesAreBiasedAndPrecise() {
     LayoutResult result = only(run(settings(Method.AUTO, 2), 5e5, 5e5));
-    assertThat(result.method()).isEqualTo(LayoutResult.Method.RARE);
+    assertThat(result.method()).isEqualTo(Method.RARE);
     assertThat(result.precisionReached()).isTrue();
     assertThat(result.doubts()).isEmpty();
     assertThat(result.anyLoss().relativeHalfWidth()).isLessThanOrEqualTo(0.05);
@@ -73,7 +73,7 @@ class RareRunTest {
   @Test
   void commonLossesStayPlain() {
     LayoutResult result = only(run(settings(Method.AUTO, 2), 2_000, 2_000));
-    assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
+    assertThat(result.method()).isEqualTo(Method.PLAIN);
     assertThat(result.doubts()).isEmpty();
   }
 
@@ -85,7 +85,7 @@ class RareRunTest {
         new Settings(5, 0.95, 0.05, OptionalLong.of(10_000), Optional.empty(), 2, method);
     LayoutResult result = only(run(asked, 5e5, 5e5));
     assertThat(result.histories()).isEqualTo(10_000);
-    assertThat(result.method() == LayoutResult.Method.PLAIN).isEqualTo(method == Method.PLAIN);
+    assertThat(result.method() == Method.PLAIN).isEqualTo(method == Method.PLAIN);
   }
 
   @Test
@@ -102,7 +102,7 @@ class RareRunTest {
     Settings capped =
         new Settings(5, 0.95, 0.01, OptionalLong.of(50_000), Optional.empty(), 2, Method.AUTO);
     LayoutResult result = only(run(capped, 40_000, 4e6));
-    assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
+    assertThat(result.method()).isEqualTo(Method.PLAIN);
     assertThat(result.histories()).isEqualTo(50_000);
     assertThat(result.trusted()).isTrue();
     assertThat(result.notes()).singleElement().asString().contains("contradict each other");
@@ -113,7 +113,7 @@ class RareRunTest {
                     5, 0.95, 0.01, OptionalLong.of(50_000), Optional.empty(), 2, Method.RARE),
                 40_000,
                 4e6));
-    assertThat(forced.method()).isEqualTo(LayoutResult.Method.RARE);
+    assertThat(forced.method()).isEqualTo(Method.RARE);
     assertThat(forced.trusted()).isFalse();
     assertThat(forced.doubts()).singleElement().asString().contains("contradict each other");
     assertThat(forced.precisionReached()).isFalse();
@@ -136,7 +136,7 @@ class RareRunTest {
                 within(Duration.ofMillis(600), Method.RARE),
                 Progress.SILENT,
                 layout -> seed -> slow(standIn.histories(seed), new AtomicLong())));
-    assertThat(result.method()).isEqualTo(LayoutResult.Method.PLAIN);
+    assertThat(result.method()).isEqualTo(Method.PLAIN);
     assertThat(result.notes()).singleElement().asString().startsWith("There was no time");
     assertThat(result.doubts()).isEmpty();
   }

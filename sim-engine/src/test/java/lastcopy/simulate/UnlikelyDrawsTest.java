@@ -1,9 +1,9 @@
 package lastcopy.simulate;
 
-import static lastcopy.simulate.UnlikelyDraws.FAILS;
-import static lastcopy.simulate.UnlikelyDraws.HOURS;
-import static lastcopy.simulate.UnlikelyDraws.WAIT;
-import static lastcopy.simulate.UnlikelyDraws.perHour;
+import static lastcopy.simulate.UnlikelyDrawStudios.FAILS;
+import static lastcopy.simulate.UnlikelyDrawStudios.HOURS;
+import static lastcopy.simulate.UnlikelyDrawStudios.WAIT;
+import static lastcopy.simulate.UnlikelyDrawStudios.perHour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
@@ -50,19 +50,19 @@ class UnlikelyDrawsTest {
     return Stream.of(
         new Case(
             "a deletion is noticed late",
-            UnlikelyDraws.deletion(),
+            UnlikelyDrawStudios.deletion(),
             perHour(0.2) * (HOURS - 720) * late + twoDrives()),
         new Case(
             "malware is noticed late",
-            UnlikelyDraws.malware(),
+            UnlikelyDrawStudios.malware(),
             perHour(0.02) * (HOURS - 240) * late + twoDrives()),
         new Case(
             "a fire takes both copies, which it seldom does",
-            UnlikelyDraws.fire(),
+            UnlikelyDrawStudios.fire(),
             perHour(0.01) * HOURS * (takes + 0.01 * crossing())),
         new Case(
             "a defect is alive when a drive fails",
-            UnlikelyDraws.defects(),
+            UnlikelyDrawStudios.defects(),
             2 * FAILS * HOURS * (FAILS * WAIT + 24 / 1e6)));
   }
 
@@ -71,7 +71,7 @@ class UnlikelyDrawsTest {
    * the working copy fails while the newest shoot crosses.
    */
   private static double twoDrives() {
-    double filled = (2e12 + 20e9 * 130) / UnlikelyDraws.GIGABYTE_PER_SECOND / 3_600;
+    double filled = (2e12 + 20e9 * 130) / UnlikelyDrawStudios.GIGABYTE_PER_SECOND / 3_600;
     return 2 * FAILS * FAILS * (WAIT + filled) * HOURS + FAILS * HOURS * crossing();
   }
 
@@ -113,7 +113,7 @@ class UnlikelyDrawsTest {
         new Settings(
             Agreement.SEED, 0.95, 0.01, OptionalLong.of(20_000), Optional.empty(), 2, Method.PLAIN);
     LayoutResult result =
-        Simulation.run(UnlikelyDraws.parity(), settings, Progress.SILENT).layouts().get(0);
+        Simulation.run(UnlikelyDrawStudios.parity(), settings, Progress.SILENT).layouts().get(0);
     double fails = perHour(0.01);
     double everything = 3 * fails * 2 * fails * WAIT * HOURS;
     assertThat(result.everythingLost().seen()).isFalse();
@@ -139,7 +139,7 @@ class UnlikelyDrawsTest {
         new Settings(
             seed, 0.999, 0.01, OptionalLong.of(HISTORIES), Optional.empty(), 2, Method.RARE);
     LayoutResult result =
-        Simulation.run(UnlikelyDraws.deletions(mean / HOURS), settings, Progress.SILENT)
+        Simulation.run(UnlikelyDrawStudios.deletions(mean / HOURS), settings, Progress.SILENT)
             .layouts()
             .get(0);
     assertThat(result.doubts()).isEmpty();

@@ -70,7 +70,7 @@ class UnlikelyHuntTest {
     List<LayoutResult> results = new ArrayList<>();
     for (int seed = 1; seed <= SEEDS; seed++) {
       LayoutResult result = run(studio, seed, Method.RARE, rare);
-      boolean stands = result.trusted() && result.method() == LayoutResult.Method.RARE;
+      boolean stands = result.trusted() && result.method() == Method.RARE;
       trusted += stands ? 1 : 0;
       doubted += stands ? 0 : 1;
       if (stands) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import lastcopy.cli.output.Wrap;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 
@@ -106,7 +107,7 @@ final class TextFooter {
   private static String biased(Comparison result) {
     String ids =
         result.layouts().stream()
-            .filter(layout -> layout.method() == LayoutResult.Method.RARE)
+            .filter(layout -> layout.method() == Method.RARE)
             .map(
                 layout ->
                     String.format(

@@ -48,7 +48,7 @@ import picocli.CommandLine.Spec;
 public final class FitCommand implements Callable<Integer> {
 
   /** Kinds of typical drives, as asked for. */
-  enum Kind {
+  enum TypicalKind {
     HARD_DISK,
     PORTABLE,
     USED_HARD_DISK,
@@ -87,7 +87,7 @@ public final class FitCommand implements Callable<Integer> {
       description =
           "What typical drives to set beside few failures: hard-disk, portable, used-hard-disk,"
               + " solid-state or none (default: hard-disk).")
-  private Kind kind;
+  private TypicalKind kind;
 
   @Option(
       names = "--confidence",

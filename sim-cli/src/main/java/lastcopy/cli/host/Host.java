@@ -23,7 +23,7 @@ public record Host(
     PrintStream out,
     PrintStream err,
     boolean terminal,
-    ScenarioLoading.Loader scenarios,
+    ScenarioLoading.Reading scenarios,
     Engine engine,
     Supplier<LocalDate> today,
     Interruption interruption) {

@@ -16,7 +16,7 @@ public final class ScenarioLoading {
 
   /** Reads a scenario. */
   @FunctionalInterface
-  public interface Loader {
+  public interface Reading {
     /**
      * Reads and checks a scenario.
      *

@@ -18,7 +18,6 @@ public record Problem(
   public String toString() {
     String text =
         file + ":" + line + ":" + column + ": found " + found + "; accepted: " + accepted + ".";
-    text = Printable.of(text);
-    return suggestion.isEmpty() ? text : text + " Did you mean '" + suggestion + "'?";
+    return Printable.of(suggestion.isEmpty() ? text : text + " Did you mean '" + suggestion + "'?");
   }
 }

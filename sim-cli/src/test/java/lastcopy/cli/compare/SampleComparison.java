@@ -10,6 +10,7 @@ import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.LayoutResult.Recovery;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 
 /** A result made by hand: three layouts, the last never seen to lose. */
@@ -44,7 +45,7 @@ public final class SampleComparison {
         id,
         title,
         100_000,
-        LayoutResult.Method.PLAIN,
+        Method.PLAIN,
         any.seen(),
         100_000,
         1e-5,

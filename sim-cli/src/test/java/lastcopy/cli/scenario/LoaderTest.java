@@ -142,6 +142,16 @@ class LoaderTest {
         .matches("[\\x20-\\x7E]*");
   }
 
+  /** Seed 20107 of the fuzzer: it was written out where it stands, not where it was meant. */
+  @Test
+  void whatCannotBeSeenIsNotSuggested() {
+    String text = Texts.VALID.replace("  desk: {", "  \"de\\u2028sk\": {");
+    assertThat(Texts.problems(text))
+        .hasSizeGreaterThan(1)
+        .allSatisfy(problem -> assertThat(problem).matches("[\\x20-\\x7E]*"))
+        .anySatisfy(problem -> assertThat(problem).contains("Did you mean 'de\\u2028sk'?"));
+  }
+
   @Test
   void aTextThatNobodyReads() {
     String text = Texts.VALID.replace("Reed Bank Films", "5" + " ".repeat(900_000) + "/x");

@@ -128,7 +128,7 @@ public final class LossRule implements Resettable {
   private void lose() {
     double bytes = removed.bytes();
     double count = shoots();
-    int hit = shootsHit();
+    long hit = shootsHit();
     Cause cause = striking.get(context != null ? context : context());
     state.loses(removed, bytes);
     flows.neverArrives(removed);
@@ -149,13 +149,13 @@ public final class LossRule implements Resettable {
     return count;
   }
 
-  private int shootsHit() {
+  private long shootsHit() {
     ShootTable shoots = state.shoots();
-    int hit = 0;
-    int lastUnit = -1;
+    long hit = 0;
+    long lastUnit = -1;
     for (int i = 0; i < removed.size(); i++) {
-      int first = shoots.unitOf(removed.from(i));
-      int last = shoots.unitOf(Math.nextDown(removed.to(i)));
+      long first = shoots.unitOf(removed.from(i));
+      long last = shoots.unitOf(Math.nextDown(removed.to(i)));
       hit += Math.max(0, last - Math.max(first, lastUnit + 1) + 1);
       lastUnit = Math.max(lastUnit, last);
     }

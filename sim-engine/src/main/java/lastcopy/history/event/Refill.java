@@ -10,13 +10,13 @@ public final class Refill {
   private final HistoryState state;
   private final Narrator narrator;
   private final Feeds feeds;
-  private final Spoils spoils;
+  private final Spoiling spoils;
   private final Offloads offloads;
   private final Interruptions interruptions;
 
   /** The refill of a state's working copy. */
   public Refill(
-      Common common, Feeds feeds, Spoils spoils, Offloads offloads, Interruptions interruptions) {
+      Common common, Feeds feeds, Spoiling spoils, Offloads offloads, Interruptions interruptions) {
     state = common.state();
     narrator = common.narrator();
     this.feeds = feeds;

@@ -15,7 +15,7 @@ public record Loss(
     double hours,
     double bytes,
     double shoots,
-    int shootsHit,
+    long shootsHit,
     boolean everything,
     Cause cause,
     double weight) {}

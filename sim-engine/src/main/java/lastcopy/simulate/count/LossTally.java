@@ -1,6 +1,7 @@
 package lastcopy.simulate.count;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -20,29 +21,54 @@ public final class LossTally implements Ledger {
 
   /** Events and bytes of one cause. */
   public static final class CauseTally {
-    public long events;
-    public double bytes;
+    private final String sentence;
+    private long events;
+    private double bytes;
+
+    private CauseTally(String sentence) {
+      this.sentence = sentence;
+    }
+
+    private void add(long moreEvents, double moreBytes) {
+      events += moreEvents;
+      bytes += moreBytes;
+    }
+
+    /** For a layman. */
+    String sentence() {
+      return sentence;
+    }
+
+    /** Loss events by this cause. */
+    public long events() {
+      return events;
+    }
+
+    /** Bytes lost by this cause. */
+    public double bytes() {
+      return bytes;
+    }
   }
 
-  public final Thresholds thresholds;
-  final long[] firstLossBy;
-  public final Exceedance bytesReached;
-  public final Exceedance shootsReached;
-  final MeanTally events = new MeanTally();
-  public final MeanTally bytes = new MeanTally();
-  final MeanTally shoots = new MeanTally();
-  final MeanTally hits = new MeanTally();
-  public final Map<String, CauseTally> causes = new TreeMap<>();
-  final Map<String, String> sentences = new TreeMap<>();
-  public final TimeTally time = new TimeTally();
-  public long histories;
-  public long losses;
-  long everything;
+  private final Thresholds thresholds;
+  private final long[] firstLossBy;
+  private final Exceedance bytesReached;
+  private final Exceedance shootsReached;
+  private final MeanTally events = new MeanTally();
+  private final MeanTally bytes = new MeanTally();
+  private final MeanTally shoots = new MeanTally();
+  private final MeanTally hits = new MeanTally();
+  private final Map<String, CauseTally> causes = new TreeMap<>();
+  private final TimeTally time = new TimeTally();
+  private long histories;
+  private long losses;
+  private long everything;
 
   private final List<Loss> lost = new ArrayList<>();
   private final LossesNow now = new LossesNow();
   private boolean timed;
 
+  /** Nothing counted yet. */
   public LossTally(Thresholds thresholds) {
     this.thresholds = thresholds;
     firstLossBy = new long[thresholds.years().length];
@@ -50,6 +76,7 @@ public final class LossTally implements Ledger {
     shootsReached = new Exceedance(thresholds.shoots(), 1);
   }
 
+  /** A history begins. */
   public void begin(long number) {
     timed = number < TIMED_HISTORIES;
     now.clear();
@@ -66,10 +93,7 @@ public final class LossTally implements Ledger {
   private void count(Loss loss) {
     now.add(loss);
     Cause cause = loss.cause();
-    CauseTally tally = causes.computeIfAbsent(cause.id(), id -> new CauseTally());
-    sentences.putIfAbsent(cause.id(), cause.sentence());
-    tally.events++;
-    tally.bytes += loss.bytes();
+    causes.computeIfAbsent(cause.id(), id -> new CauseTally(cause.sentence())).add(1, loss.bytes());
   }
 
   @Override
@@ -95,23 +119,24 @@ public final class LossTally implements Ledger {
     if (timed) {
       time.endHistory();
     }
-    if (now.events == 0) {
+    if (now.events() == 0) {
       return false;
     }
     losses++;
-    everything += now.everything ? 1 : 0;
-    events.add(now.events);
-    bytes.add(now.bytes);
-    shoots.add(now.shoots);
-    hits.add(now.hits);
-    for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
+    everything += now.everything() ? 1 : 0;
+    events.add(now.events());
+    bytes.add(now.bytes());
+    shoots.add(now.shoots());
+    hits.add(now.hits());
+    for (int i = thresholds.firstYearWith(now.firstYears()); i < firstLossBy.length; i++) {
       firstLossBy[i]++;
     }
-    bytesReached.add(now.bytes, 0, 1);
-    shootsReached.add(now.shoots, 0, 1);
+    bytesReached.add(now.bytes(), 0, 1);
+    shootsReached.add(now.shoots(), 0, 1);
     return true;
   }
 
+  /** Adds what a later chunk counted. */
   public void merge(LossTally chunk) {
     histories += chunk.histories;
     losses += chunk.losses;
@@ -124,12 +149,10 @@ public final class LossTally implements Ledger {
     bytesReached.merge(chunk.bytesReached);
     shootsReached.merge(chunk.shootsReached);
     chunk.causes.forEach(
-        (id, tally) -> {
-          CauseTally mine = causes.computeIfAbsent(id, key -> new CauseTally());
-          mine.events += tally.events;
-          mine.bytes += tally.bytes;
-        });
-    chunk.sentences.forEach(sentences::putIfAbsent);
+        (id, tally) ->
+            causes
+                .computeIfAbsent(id, key -> new CauseTally(tally.sentence))
+                .add(tally.events, tally.bytes));
     time.merge(chunk.time);
   }
 
@@ -142,5 +165,70 @@ public final class LossTally implements Ledger {
     for (int i = 0; i < into.length; i++) {
       into[i] += from[i];
     }
+  }
+
+  /** The rows that are counted. */
+  public Thresholds thresholds() {
+    return thresholds;
+  }
+
+  /** Histories counted. */
+  public long histories() {
+    return histories;
+  }
+
+  /** Histories with any loss. */
+  public long losses() {
+    return losses;
+  }
+
+  /** Histories in which everything was lost at some instant. */
+  long everything() {
+    return everything;
+  }
+
+  /** Histories with a loss by the years of a row. */
+  long firstLossBy(int row) {
+    return firstLossBy[row];
+  }
+
+  /** Histories by bytes lost. */
+  public Exceedance bytesReached() {
+    return bytesReached;
+  }
+
+  /** Histories by shoots lost. */
+  public Exceedance shootsReached() {
+    return shootsReached;
+  }
+
+  /** Loss events of a history. */
+  MeanTally events() {
+    return events;
+  }
+
+  /** Bytes lost in a history. */
+  public MeanTally bytes() {
+    return bytes;
+  }
+
+  /** Shoots lost in a history. */
+  MeanTally shoots() {
+    return shoots;
+  }
+
+  /** Shoots hit in a history. */
+  MeanTally hits() {
+    return hits;
+  }
+
+  /** Losses by the stable id of their cause. */
+  public Map<String, CauseTally> causes() {
+    return Collections.unmodifiableMap(causes);
+  }
+
+  /** Exposure and interruptions. */
+  public TimeTally time() {
+    return time;
   }
 }

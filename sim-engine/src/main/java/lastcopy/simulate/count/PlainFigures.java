@@ -24,51 +24,52 @@ public record PlainFigures(
 
   @Override
   public Estimate anyLoss() {
-    return chance(tally.losses);
+    return chance(tally.losses());
   }
 
   @Override
   public Estimate everythingLost() {
-    return chance(tally.everything);
+    return chance(tally.everything());
   }
 
   @Override
   public Estimate lossEvents() {
-    return tally.events.estimate(confidence, Math.max(1, tally.events.largest()));
+    return tally.events().estimate(confidence, Math.max(1, tally.events().largest()));
   }
 
   @Override
   public Estimate bytesLost() {
-    return mean(tally.bytes, tally.thresholds.mostBytes());
+    return mean(tally.bytes(), tally.thresholds().mostBytes());
   }
 
   @Override
   public Estimate shootsLost() {
-    return mean(tally.shoots, mostShoots);
+    return mean(tally.shoots(), mostShoots);
   }
 
   @Override
   public Estimate shootsHit() {
-    return mean(tally.hits, mostShoots + 1);
+    return mean(tally.hits(), mostShoots + 1);
   }
 
   @Override
   public Estimate firstLossBy(int row) {
-    return chance(tally.firstLossBy[row]);
+    return chance(tally.firstLossBy(row));
   }
 
   @Override
   public List<Point> bytesReached() {
-    return points(tally.bytesReached);
+    return points(tally.bytesReached());
   }
 
   @Override
   public List<Point> shootsReached() {
-    return points(tally.shootsReached);
+    return points(tally.shootsReached());
   }
 
   private List<Point> points(Exceedance amounts) {
-    return amounts.points((double) tally.losses, (at, reached, later) -> chance(reached.nonZero()));
+    return amounts.points(
+        (double) tally.losses(), (at, reached, later) -> chance(reached.nonZero()));
   }
 
   /** Chance to lose at least so much, or a thousandth less. */
@@ -77,7 +78,7 @@ public record PlainFigures(
   }
 
   private Estimate chance(long histories) {
-    return Proportions.of(histories, tally.histories, confidence);
+    return Proportions.of(histories, tally.histories(), confidence);
   }
 
   private Estimate mean(MeanTally amounts, double largest) {
@@ -91,18 +92,18 @@ public record PlainFigures(
   public List<CauseShare> causes() {
     long events = 0;
     double bytes = 0;
-    for (LossTally.CauseTally cause : tally.causes.values()) {
-      events += cause.events;
-      bytes += cause.bytes;
+    for (LossTally.CauseTally cause : tally.causes().values()) {
+      events += cause.events();
+      bytes += cause.bytes();
     }
     List<CauseShare> all = new ArrayList<>();
-    for (var entry : tally.causes.entrySet()) {
+    for (var entry : tally.causes().entrySet()) {
       all.add(
           new CauseShare(
               entry.getKey(),
-              tally.sentences.get(entry.getKey()),
-              Shares.ofEvents(entry.getValue().events, events, confidence),
-              entry.getValue().bytes / bytes));
+              entry.getValue().sentence(),
+              Shares.ofEvents(entry.getValue().events(), events, confidence),
+              entry.getValue().bytes() / bytes));
     }
     all.sort(LARGEST_FIRST);
     return all;

@@ -22,21 +22,21 @@ public final class TimeTally {
   private final double[] now = new double[FIGURES];
   private final double[] sum = new double[FIGURES];
   private final double[] squares = new double[FIGURES];
-  private final Map<String, Outages> outages = new TreeMap<>();
-  private final List<Interruption> recovered = new ArrayList<>();
+  private final Map<String, OutageTally> outages = new TreeMap<>();
+  private final List<Recovered> recovered = new ArrayList<>();
   private long histories;
 
   /** One interruption of work. */
-  private record Interruption(Cause cause, double workHours, double wholeHours) {}
+  private record Recovered(Cause cause, double workHours, double wholeHours) {}
 
   /** Interruptions of work by one cause: how many, sums and squares of the hours. */
-  private static final class Outages {
+  private static final class OutageTally {
     final String sentence;
     final long[] counts = new long[2];
     final double[] sum = new double[2];
     final double[] squares = new double[2];
 
-    Outages(String sentence) {
+    OutageTally(String sentence) {
       this.sentence = sentence;
     }
 
@@ -46,7 +46,7 @@ public final class TimeTally {
       squares[figure] += hours * hours;
     }
 
-    void merge(Outages other) {
+    void merge(OutageTally other) {
       for (int i = 0; i < 2; i++) {
         counts[i] += other.counts[i];
         sum[i] += other.sum[i];
@@ -74,12 +74,13 @@ public final class TimeTally {
   }
 
   void recovered(Cause cause, double workHours, double wholeHours) {
-    recovered.add(new Interruption(cause, workHours, wholeHours));
+    recovered.add(new Recovered(cause, workHours, wholeHours));
   }
 
-  private void count(Interruption one) {
+  private void count(Recovered one) {
     Cause cause = one.cause;
-    Outages tally = outages.computeIfAbsent(cause.id(), id -> new Outages(cause.sentence()));
+    OutageTally tally =
+        outages.computeIfAbsent(cause.id(), id -> new OutageTally(cause.sentence()));
     tally.add(0, one.workHours);
     if (!Double.isNaN(one.wholeHours)) {
       tally.add(1, one.wholeHours);
@@ -104,7 +105,7 @@ public final class TimeTally {
     histories += other.histories;
     other.outages.forEach(
         (id, tally) ->
-            outages.computeIfAbsent(id, key -> new Outages(tally.sentence)).merge(tally));
+            outages.computeIfAbsent(id, key -> new OutageTally(tally.sentence)).merge(tally));
   }
 
   /** Time to work again and to be whole again, by what interrupted it, the commonest first. */

@@ -61,7 +61,7 @@ public final class Pilot {
 
   /** Losses that are common gain little by a bias, and pairing with other layouts is lost by it. */
   private boolean isRare() {
-    return plain.losses * COMMON < plain.histories;
+    return plain.losses() * COMMON < plain.histories();
   }
 
   private double patience() {
@@ -74,10 +74,10 @@ public final class Pilot {
   }
 
   private double plainNeeds() {
-    double any = plain.histories / (plain.losses + 0.5);
-    MeanTally bytes = plain.bytes;
+    double any = plain.histories() / (plain.losses() + 0.5);
+    MeanTally bytes = plain.bytes();
     double spread =
-        bytes.nonZero() == 0 ? any : plain.histories * (bytes.sumSquares() / square(bytes.sum()));
+        bytes.nonZero() == 0 ? any : plain.histories() * (bytes.sumSquares() / square(bytes.sum()));
     return goal.needs(any, spread);
   }
 

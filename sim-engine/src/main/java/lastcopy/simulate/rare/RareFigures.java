@@ -41,20 +41,20 @@ public record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, 
 
   @Override
   public Estimate bytesLost() {
-    double most = plain.tally().thresholds.mostBytes();
-    return mean(tally.bytes, plain.bytesLost(), most).upTo(unseen(most - tally.largest.bytes));
+    double most = plain.tally().thresholds().mostBytes();
+    return mean(tally.bytes, plain.bytesLost(), most).upTo(unseen(most - tally.largest.bytes()));
   }
 
   @Override
   public Estimate shootsLost() {
     double most = plain.mostShoots();
-    return mean(tally.shoots, plain.shootsLost(), most).upTo(unseen(most - tally.largest.shoots));
+    return mean(tally.shoots, plain.shootsLost(), most).upTo(unseen(most - tally.largest.shoots()));
   }
 
   @Override
   public Estimate shootsHit() {
     double most = plain.mostShoots() + 1;
-    return mean(tally.hits, plain.shootsHit(), most).upTo(unseen(most - tally.largest.hits));
+    return mean(tally.hits, plain.shootsHit(), most).upTo(unseen(most - tally.largest.hits()));
   }
 
   @Override
@@ -64,12 +64,12 @@ public record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, 
 
   @Override
   public List<Point> bytesReached() {
-    return points(tally.bytesReached, plain.tally().bytesReached);
+    return points(tally.bytesReached, plain.tally().bytesReached());
   }
 
   @Override
   public List<Point> shootsReached() {
-    return points(tally.shootsReached, plain.tally().shootsReached);
+    return points(tally.shootsReached, plain.tally().shootsReached());
   }
 
   private List<Point> points(Exceedance weighted, Exceedance unweighted) {

@@ -186,7 +186,7 @@ public final class RareRun {
         ExecutorService threads,
         Allowance allowed,
         BooleanSupplier givesWay) {
-      tally = new RareTally(plain.thresholds, tuned.mixture().parts());
+      tally = new RareTally(plain.thresholds(), tuned.mixture().parts());
       this.allowed = allowed;
       this.givesWay = givesWay;
       workers = workers(seed, threads, allowed.over());
@@ -196,7 +196,7 @@ public final class RareRun {
               CHUNK,
               settings.histories().orElse(Long.MAX_VALUE),
               (mine, first, count) ->
-                  RareTally.of(mine, tuned.mixture(), plain.thresholds, first, count));
+                  RareTally.of(mine, tuned.mixture(), plain.thresholds(), first, count));
     }
 
     /** Counts up to so many histories or just beyond; false if it had to end. */
@@ -263,7 +263,7 @@ public final class RareRun {
               one.channel(tally.channels.missing().get(0)),
               OneIn.words(Math.min(1, tally.channels.missed()))));
     }
-    Estimate seen = Proportions.of(plain.losses, plain.histories, SURE);
+    Estimate seen = Proportions.of(plain.losses(), plain.histories(), SURE);
     Estimate weighted = tally.any.estimate(SURE, 1);
     if (seen.low() > weighted.high() || weighted.low() > seen.high()) {
       return Optional.of(
@@ -272,8 +272,8 @@ public final class RareRun {
               "Two ways to estimate the chance contradict each other: of %,d histories as they"
                   + " fall %,d lost footage, which does not fit those that are biased towards"
                   + " losses.",
-              plain.histories,
-              plain.losses));
+              plain.histories(),
+              plain.losses()));
     }
     return Optional.empty();
   }

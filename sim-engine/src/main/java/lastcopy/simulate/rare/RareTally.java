@@ -20,7 +20,7 @@ import lastcopy.simulate.count.Thresholds;
  */
 public final class RareTally extends LossLedger {
 
-  public final WeightedTally any;
+  final WeightedTally any;
   final WeightedTally everything;
   final WeightedTally events;
   final WeightedTally bytes;
@@ -88,7 +88,7 @@ public final class RareTally extends LossLedger {
       tally.part = mixture.partOf(first + i);
       histories.simulate(first + i, mixture.part(tally.part), tally);
       ofPart[tally.part]++;
-      if (tally.now.events > 0) {
+      if (tally.now.events() > 0) {
         tally.end(mixture.weight(histories));
       }
       tally.channels.endHistory();
@@ -106,7 +106,7 @@ public final class RareTally extends LossLedger {
     Cause cause = loss.cause();
     causes
         .computeIfAbsent(cause.id(), id -> new RareCause(cause.sentence()))
-        .addNow(loss.bytes(), now.events == 1);
+        .addNow(loss.bytes(), now.events() == 1);
   }
 
   @Override
@@ -126,25 +126,25 @@ public final class RareTally extends LossLedger {
       add(weight);
     }
     double counted = weighs ? weight : 0;
-    causes.values().forEach(cause -> cause.endHistory(counted, now.events));
+    causes.values().forEach(cause -> cause.endHistory(counted, now.events()));
   }
 
   private void add(double weight) {
     any.add(part, weight);
     largest.raiseTo(now);
-    if (now.everything) {
+    if (now.everything()) {
       everything.add(part, weight);
-      everythingLater += now.firstTookEverything ? 0 : 1;
+      everythingLater += now.firstTookEverything() ? 0 : 1;
     }
-    events.add(part, weight * now.events);
-    bytes.add(part, weight * now.bytes);
-    shoots.add(part, weight * now.shoots);
-    hits.add(part, weight * now.hits);
-    for (int i = thresholds.firstYearWith(now.firstYears); i < firstLossBy.length; i++) {
+    events.add(part, weight * now.events());
+    bytes.add(part, weight * now.bytes());
+    shoots.add(part, weight * now.shoots());
+    hits.add(part, weight * now.hits());
+    for (int i = thresholds.firstYearWith(now.firstYears()); i < firstLossBy.length; i++) {
       firstLossBy[i].add(part, weight);
     }
-    bytesReached.add(now.bytes, now.firstBytes, part, weight);
-    shootsReached.add(now.shoots, now.firstShoots, part, weight);
+    bytesReached.add(now.bytes(), now.firstBytes(), part, weight);
+    shootsReached.add(now.shoots(), now.firstShoots(), part, weight);
   }
 
   private void addHistories(int of, int count) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Point;
+import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -34,7 +35,7 @@ public final class Results {
 
   private PlainFigures figures(LossTally tally, boolean withUnseen) {
     double most =
-        tally.thresholds.mostBytes() / studio.footage().shoots().sizeBytes()
+        tally.thresholds().mostBytes() / studio.footage().shoots().sizeBytes()
             + studio.horizonHours() / studio.footage().shoots().everyHours();
     return new PlainFigures(tally, most, confidence, withUnseen);
   }
@@ -54,11 +55,11 @@ public final class Results {
         tally,
         figures(tally, true),
         new Made(
-            LayoutResult.Method.PLAIN,
-            tally.histories,
+            Method.PLAIN,
+            tally.histories(),
             reached,
-            tally.histories,
-            1.0 / tally.histories,
+            tally.histories(),
+            1.0 / tally.histories(),
             caveats));
   }
 
@@ -68,7 +69,7 @@ public final class Results {
         plain,
         figures(plain, rare, !caveats.doubts().isEmpty(), true),
         new Made(
-            LayoutResult.Method.RARE,
+            Method.RARE,
             rare.any.histories(),
             reached,
             rare.any.effective(),
@@ -78,7 +79,7 @@ public final class Results {
 
   /** How a result was made. */
   private record Made(
-      LayoutResult.Method method,
+      Method method,
       long histories,
       boolean reached,
       double effective,
@@ -86,7 +87,7 @@ public final class Results {
       Caveats caveats) {}
 
   private LayoutResult of(LossTally plain, Figures figures, Made made) {
-    Thresholds rows = plain.thresholds;
+    Thresholds rows = plain.thresholds();
     Estimate shoots = mean(figures.shootsLost());
     List<Point> reached = chances(figures.shootsReached());
     Optional<Double> worth =
@@ -113,8 +114,8 @@ public final class Results {
         reached,
         worth.map(w -> times(reached, w)).orElse(List.of()),
         figures.causes(),
-        plain.time.exposure(studio.horizonHours(), confidence),
-        plain.time.recoveries(confidence),
+        plain.time().exposure(studio.horizonHours(), confidence),
+        plain.time().recoveries(confidence),
         made.caveats.doubts(),
         made.caveats.notes());
   }

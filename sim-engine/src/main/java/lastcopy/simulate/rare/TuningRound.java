@@ -35,7 +35,7 @@ final class TuningRound extends LossLedger {
     for (long number = first; number < first + count; number++) {
       now.clear();
       histories.simulate(number, mixture.part(mixture.partOf(number)), this);
-      if (now.events > 0) {
+      if (now.events() > 0) {
         learn(mixture.weight(histories), histories);
       }
     }
@@ -58,11 +58,11 @@ final class TuningRound extends LossLedger {
   private void learn(double weight, Biasable histories) {
     if (weight > 0 && weight < Double.POSITIVE_INFINITY) {
       any.add(weight);
-      bytes.add(weight * now.bytes);
-      squaresOfBytes += weight * now.bytes * now.bytes;
+      bytes.add(weight * now.bytes());
+      squaresOfBytes += weight * now.bytes() * now.bytes();
       forAny.add(weight, histories);
-      forBytes.add(weight * now.bytes, histories);
-      if (now.everything) {
+      forBytes.add(weight * now.bytes(), histories);
+      if (now.everything()) {
         everything.add(weight);
         forEverything.add(weight, histories);
       }

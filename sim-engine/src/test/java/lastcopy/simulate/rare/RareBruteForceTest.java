@@ -164,7 +164,7 @@ class RareBruteForceTest {
   private static void compare(Studio studio, long plain, long rare) {
     LayoutResult brute = run(studio, plain, Method.PLAIN);
     LayoutResult biased = run(studio, rare, Method.RARE);
-    assertThat(biased.method()).isEqualTo(LayoutResult.Method.RARE);
+    assertThat(biased.method()).isEqualTo(Method.RARE);
     assertThat(biased.doubts()).isEmpty();
     meet(biased.anyLoss(), brute.anyLoss());
     meet(biased.everythingLost(), brute.everythingLost());

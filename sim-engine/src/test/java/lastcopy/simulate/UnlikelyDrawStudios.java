@@ -17,7 +17,7 @@ import lastcopy.scenario.Units;
  * commoner or found more easily. Five years, 2 TB on hand, 20 GB each week, drives of 8 TB at 2 % a
  * year, seen at once and replaced after 12 hours.
  */
-final class UnlikelyDraws {
+final class UnlikelyDrawStudios {
 
   static final double YEAR = Units.HOURS_PER_YEAR;
   static final double HOURS = 5 * YEAR;
@@ -28,7 +28,7 @@ final class UnlikelyDraws {
 
   static final double GIGABYTE_PER_SECOND = 1e9;
 
-  private UnlikelyDraws() {}
+  private UnlikelyDrawStudios() {}
 
   static double perHour(double yearlyChance) {
     return -StrictMath.log1p(-yearlyChance) / YEAR;

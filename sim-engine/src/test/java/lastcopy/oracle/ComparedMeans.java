@@ -18,7 +18,7 @@ import lastcopy.simulate.Simulation;
  * Means with their standard errors, by name, of the first layout of a studio: what the engine says
  * and what plain histories of this package say.
  */
-final class Figures {
+final class ComparedMeans {
 
   /** The normal distribution within one standard deviation: half an interval is the error. */
   private static final double ONE_DEVIATION = 0.682_689_492_137_086;
@@ -35,7 +35,7 @@ final class Figures {
    */
   record Mean(double value, double error, double count) {}
 
-  private Figures() {}
+  private ComparedMeans() {}
 
   /** What plain histories of the engine say. */
   static LayoutResult resultOf(Studio studio, long histories, long seed) {

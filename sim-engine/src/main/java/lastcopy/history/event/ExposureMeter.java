@@ -8,7 +8,7 @@ import lastcopy.history.state.HistoryState;
 import lastcopy.history.state.Holdings;
 
 /** How bare the footage stands while time passes: told to the ledger where time is wanted. */
-public final class Exposure {
+public final class ExposureMeter {
 
   private static final double LEAST_STEP = 1e-6;
 
@@ -24,7 +24,7 @@ public final class Exposure {
    * @param step run for each step of what may be long
    * @param instant run after each instant at which what stands in one copy changes in kind
    */
-  public Exposure(
+  public ExposureMeter(
       HistoryState state,
       CourseTracker tracker,
       Audience audience,

@@ -12,7 +12,7 @@ import lastcopy.history.state.HistoryState;
 import lastcopy.scenario.Delay;
 
 /** Copies that hold nothing usable and nobody knows, until a restore is tried or needed. */
-public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
+public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
 
   private final Common common;
   private final HistoryState state;
@@ -22,7 +22,7 @@ public final class Spoils implements Mechanism, TimerHandler, Shocks.Strike {
   private final Outages outages;
 
   /** Copies of a state that spoil. */
-  public Spoils(Common common, Feeds feeds, DeskDamage desk, Offloads offloads, Outages outages) {
+  public Spoiling(Common common, Feeds feeds, DeskDamage desk, Offloads offloads, Outages outages) {
     this.common = common;
     state = common.state();
     this.feeds = feeds;
