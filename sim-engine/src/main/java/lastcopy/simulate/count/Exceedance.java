@@ -238,7 +238,7 @@ public final class Exceedance {
     double last = sums[all.get(all.size() - 1).firstCell()];
     for (int j = all.get(all.size() - 1).firstCell(); j < end; j++) {
       Cell cell = sorted.get(j);
-      if (last - sums[j + 1] > finest && last > sums[j]) {
+      if (last - sums[j + 1] > finest) {
         last = add(all, new Row(cell.least, j, cell.key), before, sums, last);
       }
       if (last - sums[j + 1] > finest) {

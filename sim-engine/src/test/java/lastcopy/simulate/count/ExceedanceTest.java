@@ -89,6 +89,25 @@ class ExceedanceTest {
     neighbours(points(amounts(20_000), x -> 1 / x, 4), weighted(amounts(20_000)));
   }
 
+  /** A step with nothing lost below it since the last row. Red if its near side is left out. */
+  @Test
+  void aStepAfterAFlatHasBothSides() {
+    double[] amounts = new double[100];
+    Arrays.setAll(amounts, i -> i < 60 ? 8 : 30);
+    List<Point> points = points(amounts, x -> 1, 1);
+    assertThat(points)
+        .anySatisfy(
+            near -> {
+              assertThat(near.at()).isEqualTo(8);
+              assertThat(near.chance().value()).isEqualTo(0.5);
+            })
+        .anySatisfy(
+            far -> {
+              assertThat(far.at()).isBetween(8.0, 8 * STEP);
+              assertThat(far.chance().value()).isEqualTo(0.2);
+            });
+  }
+
   private static double weighted(double[] amounts) {
     return Arrays.stream(amounts).map(x -> 1 / x).sum() / (2.0 * amounts.length);
   }
