@@ -87,6 +87,8 @@ class FuzzTest {
       studio: Reed Bank Films
       years: 3
       currency: EUR
+      energy: 0.30 per kWh
+      work: {price: 40 per h, repair: 2 h, visit: 20 min, look: 5 min, trial: 1 h}
       footage:
         on_hand: 2 TB
         shoots: {every: 7 days, size: 40 GB, spacing: random}
@@ -97,23 +99,24 @@ class FuzzTest {
       places:
         studio: {mishaps: {fire: {rate: 0.3 %/year}, theft: {rate: 0.1 per year, takes: 0.5}}}
       boxes:
-        tower: {rate: 0.5 %/year, price: 250, speed: 300 MB/s}
+        tower: {rate: 0.5 %/year, price: 250, power: 15 W, speed: 300 MB/s}
       desk:
         deletion: {rate: 30 %/year, size: 1 shoots, noticed: {mean: 9 days}}
         malware: {rate: 2 %/year, noticed: {mean: 2 days}}
       drives:
         desk: {size: 8 TB, price: 180, power: 6 W, speed: 150 MB/s, fails: 20 %/year, age: 1 year, bought_at: 1 day, fails_off: 1 %/year}
-        old: {size: 4 TB, fails: {by_age: [4 %/year, 9 %/year]}, age: {uniform: [1 year, 3 years]}}
+        old: {size: 4 TB, price: 40, owned: true, fails: {by_age: [4 %/year, 9 %/year]}, age: {uniform: [1 year, 3 years]}}
         odd: {size: 6 TB, fails: {sum: [{weibull: {shape: 1.2, scale: 90000 h, location: 9 h}}, {mean: 60000 h}]}}
       layouts:
         one:
           title: Everything at once
+          costs: {once: 60, per_year: 24, per_month: 3}
           cards: {keep: 7 days}
           copies:
             main: {place: studio, box: tower, drives: 3 x desk, arrangement: parity, batch: {name: spring, spread: 0.5}, noticed: {checked_every: 30 days}, wait: 4 days, rebuild: 100 MB/s, rebuild_reads: used, daily_work_takes: 0.2, replace_at: 2 years, latent_defects: {mean: 9000 h}, scrub: 30 days, strain: 3, read_errors: 1e-15, gone_noticed: 1 day}
             far: {place: home, drives: 2 x old, arrangement: stripe, spoils: {rate: 2 %/year, tried_every: 90 days}, feed: {from: main, every: 1 day, at: 2 h, link: 200 Mbit/s, stops: 0.5 per year, checked_every: 30 days}, restores_at: 50 MB/s, keeps_deleted: 30 days, starts: empty}
             turn: {drives: 1 x odd, rotation: {drives: 2, every: 14 days}, reach: offline, feed: {from: main, visits: 12 h}}
-            web: {service: {loses: 0.01 %/year, price: 5 per TB per month}, feed: {from: far, continuous: true, link: 50 Mbit/s}, keeps_deleted: for good}
+            web: {service: {loses: 0.01 %/year, price: 5 per TB per month}, feed: {from: far, continuous: true, link: 50 Mbit/s}, keeps_deleted: for good, costs: {per_year: 12}}
         two:
           copies:
             main: {place: studio, drives: 2 x desk, arrangement: mirror, noticed: 1 day, wait: 2 days}

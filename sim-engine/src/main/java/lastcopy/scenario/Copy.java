@@ -21,6 +21,7 @@ import lastcopy.law.Law;
  * @param startsFull whether it holds the footage on hand at the start
  * @param spoils how it may turn out unusable, if at all
  * @param rotation drives that take turns, if any
+ * @param costs whatever else it takes; once for all turns of a rotation
  * @param leftOut keys that the scenario leaves out although something hangs on them; their
  *     components then have the format's default
  */
@@ -37,6 +38,7 @@ public record Copy(
     boolean startsFull,
     Optional<Spoils> spoils,
     Optional<Rotation> rotation,
+    Costs costs,
     Set<LeftOut> leftOut) {
 
   /** A key whose default flatters the copy. */
@@ -114,6 +116,7 @@ public record Copy(
     Require.present(reach, "reach");
     Require.present(spoils, "spoils");
     Require.present(rotation, "rotation");
+    Require.present(costs, "costs");
     restoresAt.ifPresent(rate -> Require.above(rate, 0, "restores_at"));
     Require.that(keepsDeletedHours >= 0, "keeps_deleted must be at least 0: " + keepsDeletedHours);
   }

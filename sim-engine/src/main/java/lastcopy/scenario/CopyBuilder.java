@@ -28,6 +28,7 @@ public final class CopyBuilder {
   private boolean startsFull = true;
   private Optional<Copy.Spoils> spoils = Optional.empty();
   private Optional<Copy.Rotation> rotation = Optional.empty();
+  private Costs costs = Costs.NONE;
   private Set<Copy.LeftOut> leftOut = Set.of();
 
   CopyBuilder(String id) {
@@ -133,6 +134,12 @@ public final class CopyBuilder {
     return this;
   }
 
+  /** Whatever else it takes; once for all turns of a rotation. */
+  public CopyBuilder costs(Costs others) {
+    costs = Objects.requireNonNull(others, "costs");
+    return this;
+  }
+
   /** Keys that nothing is said of although something hangs on them. */
   public CopyBuilder leftOut(Set<Copy.LeftOut> keys) {
     leftOut = Objects.requireNonNull(keys, "left out");
@@ -159,6 +166,7 @@ public final class CopyBuilder {
         startsFull,
         spoils,
         rotation,
+        costs,
         leftOut);
   }
 }

@@ -10,6 +10,7 @@ import lastcopy.law.Law;
  * @param id the name in the file
  * @param sizeBytes its size, above 0
  * @param price what one costs, if known
+ * @param owned whether those in service at the start are there already and not paid for
  * @param powerWatts what one draws, if known
  * @param bytesPerSecond sequential read and write, if stated
  * @param fails the law of its life over its age
@@ -22,6 +23,7 @@ public record DriveModel(
     String id,
     double sizeBytes,
     OptionalDouble price,
+    boolean owned,
     OptionalDouble powerWatts,
     OptionalDouble bytesPerSecond,
     Law fails,

@@ -15,6 +15,7 @@ public final class DriveModelBuilder {
   private final String id;
   private double sizeBytes;
   private OptionalDouble price = OptionalDouble.empty();
+  private boolean owned;
   private OptionalDouble powerWatts = OptionalDouble.empty();
   private OptionalDouble bytesPerSecond = OptionalDouble.empty();
   private Law fails;
@@ -63,6 +64,12 @@ public final class DriveModelBuilder {
     return this;
   }
 
+  /** Those in service at the start are there already and not paid for. */
+  public DriveModelBuilder owned() {
+    owned = true;
+    return this;
+  }
+
   /** What one draws, in watts, at least 0. */
   public DriveModelBuilder power(double watts) {
     powerWatts = OptionalDouble.of(watts);
@@ -83,6 +90,15 @@ public final class DriveModelBuilder {
    */
   public DriveModel build() {
     return new DriveModel(
-        id, sizeBytes, price, powerWatts, bytesPerSecond, fails, age, boughtAtHours, failsOff);
+        id,
+        sizeBytes,
+        price,
+        owned,
+        powerWatts,
+        bytesPerSecond,
+        fails,
+        age,
+        boughtAtHours,
+        failsOff);
   }
 }

@@ -15,19 +15,27 @@ import java.util.stream.Collectors;
  * @param copies at least one; the first has no feed, every other has one, feeds form no circle, and
  *     a box stands in one place
  * @param cardsKeepHours how long camera cards hold a shoot after its offload, if they do
+ * @param costs whatever else it takes, apart from its copies
  */
-public record Layout(String id, String title, List<Copy> copies, OptionalDouble cardsKeepHours) {
+public record Layout(
+    String id, String title, List<Copy> copies, OptionalDouble cardsKeepHours, Costs costs) {
 
   /** Copies the list and checks the feeds. */
   public Layout {
     Require.text(id, "layout");
     Require.text(title, "title");
+    Require.present(costs, "costs");
     copies = List.copyOf(copies);
     Require.that(!copies.isEmpty(), "layout " + id + " needs at least one copy");
     Require.unique(copies.stream().map(Copy::id).toList(), "copy");
     cardsKeepHours.ifPresent(hours -> Require.above(hours, 0, "cards: keep"));
     checkFeeds(id, copies);
     checkBoxes(id, copies);
+  }
+
+  /** A layout that takes nothing beside its copies. */
+  public Layout(String id, String title, List<Copy> copies, OptionalDouble cardsKeepHours) {
+    this(id, title, copies, cardsKeepHours, Costs.NONE);
   }
 
   /** Makes a layout of that id with the defaults of the scenario file. */

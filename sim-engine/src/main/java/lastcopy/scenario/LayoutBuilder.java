@@ -12,6 +12,7 @@ public final class LayoutBuilder {
   private final List<Copy> copies = new ArrayList<>();
   private String title;
   private OptionalDouble cardsKeepHours = OptionalDouble.empty();
+  private Costs costs = Costs.NONE;
 
   LayoutBuilder(String id) {
     this.id = id;
@@ -36,6 +37,12 @@ public final class LayoutBuilder {
     return this;
   }
 
+  /** Whatever else it takes, apart from its copies. */
+  public LayoutBuilder costs(Costs others) {
+    costs = Objects.requireNonNull(others, "costs");
+    return this;
+  }
+
   /**
    * The layout.
    *
@@ -43,6 +50,6 @@ public final class LayoutBuilder {
    *     box stands in two places
    */
   public Layout build() {
-    return new Layout(id, title, copies, cardsKeepHours);
+    return new Layout(id, title, copies, cardsKeepHours, costs);
   }
 }

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * Makes a {@link Studio} with the defaults of the scenario file: a quiet desk and no currency.
- * Mutable; made by one thread.
+ * Makes a {@link Studio} with the defaults of the scenario file: a quiet desk, and no currency or
+ * prices. Mutable; made by one thread.
  */
 public final class StudioBuilder {
 
@@ -15,6 +16,8 @@ public final class StudioBuilder {
   private final double years;
   private final List<Layout> layouts = new ArrayList<>();
   private Optional<String> currency = Optional.empty();
+  private OptionalDouble energyPerKwh = OptionalDouble.empty();
+  private Work work = Work.NONE;
   private Footage footage;
   private Desk desk = Desk.QUIET;
 
@@ -41,6 +44,18 @@ public final class StudioBuilder {
     return this;
   }
 
+  /** What a kWh costs, at least 0. */
+  public StudioBuilder energy(double pricePerKwh) {
+    energyPerKwh = OptionalDouble.of(pricePerKwh);
+    return this;
+  }
+
+  /** The owner's own time. */
+  public StudioBuilder work(Work ownTime) {
+    work = Objects.requireNonNull(ownTime, "work");
+    return this;
+  }
+
   /** One more layout to compare. */
   public StudioBuilder layout(Layout one) {
     layouts.add(Objects.requireNonNull(one, "layout"));
@@ -54,6 +69,6 @@ public final class StudioBuilder {
    * @throws NullPointerException if it is not said what is shot
    */
   public Studio build() {
-    return new Studio(name, years, currency, footage, desk, layouts);
+    return new Studio(name, years, currency, energyPerKwh, work, footage, desk, layouts);
   }
 }

@@ -14,6 +14,7 @@ import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
@@ -146,6 +147,7 @@ final class RandomStudios {
         copy.startsFull(),
         Optional.empty(),
         Optional.empty(),
+        copy.costs(),
         copy.leftOut());
   }
 
@@ -220,9 +222,7 @@ final class RandomStudios {
     return new Copy(
         id,
         place,
-        boxed
-            ? Optional.of(new Box(id, rate(3_000), OptionalDouble.empty(), OptionalDouble.empty()))
-            : Optional.empty(),
+        boxed ? Optional.of(Box.of(id, rate(3_000))) : Optional.empty(),
         medium,
         new Copy.Repair(delay(), delay(), half() ? new Fixed(30) : new Exponential(40)),
         feed,
@@ -232,6 +232,7 @@ final class RandomStudios {
         feed.isEmpty() || random.nextInt(4) > 0,
         half() ? Optional.of(new Copy.Spoils(rate(1_500), sometimes(50, 300))) : Optional.empty(),
         rotates ? Optional.of(new Copy.Rotation(2, between(40, 90))) : Optional.empty(),
+        Costs.NONE,
         Set.of());
   }
 
@@ -250,6 +251,7 @@ final class RandomStudios {
             "drive",
             arrangement == Arrangement.SHELF ? between(100, 400) * GB : 3_000 * GB,
             OptionalDouble.empty(),
+            false,
             OptionalDouble.empty(),
             OptionalDouble.of(100 * GB / 3_600),
             life,

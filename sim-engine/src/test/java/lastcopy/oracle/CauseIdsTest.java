@@ -100,7 +100,7 @@ class CauseIdsTest {
     all.put("desk:malware+late", desk(malware(), eternal("main").keepsDeleted(20)));
     Place place = new Place("studio", List.of(new Mishap("fire", new Rate(1 / 300.0), 1)));
     all.put("place:fire", kept(eternal("main").at(place)));
-    Box box = new Box("b", new Rate(1 / 300.0), OptionalDouble.empty(), OptionalDouble.empty());
+    Box box = Box.of("b", new Rate(1 / 300.0));
     all.put("box", kept(eternal("main").in(box)));
     all.put("service", kept(Part.service("main", 300)));
     all.put("spoils", kept(eternal("main").spoils(300, 100)));

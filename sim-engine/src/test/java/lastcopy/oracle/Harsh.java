@@ -93,8 +93,7 @@ final class Harsh {
         single("other", 600).every("main", 100, 10, 1).restores(4).startsEmpty());
     Place studio = place("studio", new Mishap("fire", new Rate(1 / 1_500.0), 0.7));
     Place home = place("home", new Mishap("water", new Rate(1 / 1_200.0), 1));
-    Box box =
-        new Box("tower", new Rate(1 / 2_000.0), OptionalDouble.empty(), OptionalDouble.empty());
+    Box box = Box.of("tower", new Rate(1 / 2_000.0));
     add(
         "places, a box and a service",
         random(),

@@ -73,6 +73,7 @@ class RecordsTest {
                     true,
                     Optional.empty(),
                     null,
+                    whole.costs(),
                     whole.leftOut()))
         .withMessage("rotation must not be null");
   }

@@ -129,6 +129,7 @@ public final class SparedWork {
         far.startsFull(),
         spoils,
         far.rotation(),
+        far.costs(),
         far.leftOut());
   }
 }

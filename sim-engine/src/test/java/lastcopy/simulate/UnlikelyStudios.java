@@ -14,6 +14,7 @@ import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
@@ -129,10 +130,7 @@ final class UnlikelyStudios {
     return new Copy(
         id,
         place,
-        !bought && one(4)
-            ? Optional.of(
-                new Box(id, yearly(5e-4, 5e-3), OptionalDouble.empty(), OptionalDouble.empty()))
-            : Optional.empty(),
+        !bought && one(4) ? Optional.of(Box.of(id, yearly(5e-4, 5e-3))) : Optional.empty(),
         bought
             ? new Medium.Service(yearly(1e-4, 1e-2), OptionalDouble.empty())
             : drives(alone || one(2)),
@@ -150,6 +148,7 @@ final class UnlikelyStudios {
             ? Optional.of(
                 new Copy.Rotation(2, ((Feed.Every) feed.orElseThrow().schedule()).everyHours()))
             : Optional.empty(),
+        Costs.NONE,
         Set.of());
   }
 
@@ -183,6 +182,7 @@ final class UnlikelyStudios {
             "drive",
             2e13,
             OptionalDouble.empty(),
+            false,
             OptionalDouble.empty(),
             OptionalDouble.of(2e8),
             life,

@@ -1,5 +1,7 @@
 package lastcopy.cli.scenario;
 
+import lastcopy.scenario.Units;
+
 /** What a number may be. */
 enum Bound {
   ABOVE_ZERO("a number above 0"),
@@ -10,7 +12,10 @@ enum Bound {
   YEARS("a number above 0 and at most 1000"),
   SHAPE("a number from 0.01 to 1000"),
   SPREAD("a number above 0 and at most 10"),
-  FACTOR("a number from 0 to 1000000");
+  FACTOR("a number from 0 to 1000000"),
+  MONEY("a number from 0 to 1000000000000"),
+  WATTS("a power from 0 to 1000000 W"),
+  OWN_TIME("a time from 0 to a year");
 
   private static final double MOST_YEARS = 1_000;
   private final String words;
@@ -35,7 +40,9 @@ enum Bound {
           case YEARS -> value > 0 && value <= MOST_YEARS;
           case SHAPE -> value >= 0.01 && value <= 1_000;
           case SPREAD -> value > 0 && value <= 10;
-          case FACTOR -> value >= 0 && value <= 1e6;
+          case FACTOR, WATTS -> value >= 0 && value <= 1e6;
+          case MONEY -> value >= 0 && value <= 1e12;
+          case OWN_TIME -> value >= 0 && value <= Units.HOURS_PER_YEAR;
         };
   }
 }

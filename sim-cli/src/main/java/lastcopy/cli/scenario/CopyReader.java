@@ -10,6 +10,7 @@ import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Medium;
@@ -43,12 +44,14 @@ final class CopyReader {
   private final Known known;
   private final Values values;
   private final LawReader laws;
+  private final MoneyReader money;
 
   CopyReader(Notes notes, Known known) {
     this.notes = notes;
     this.known = known;
     this.values = new Values(notes);
     this.laws = new LawReader(notes);
+    this.money = new MoneyReader(notes);
   }
 
   /** The copy; empty if it could not be read, which is noted. */
@@ -69,6 +72,7 @@ final class CopyReader {
     boolean full = section.get("starts").map(this::startsFull).orElse(true);
     Optional<Copy.Spoils> spoils =
         Maybe.unlessNever(section.get("spoils")).map(n -> spoils(n, where));
+    Costs costs = section.get("costs").map(n -> money.costs(n, where)).orElse(Costs.NONE);
     noteDefaults(section, first);
     return medium.flatMap(
         on ->
@@ -88,6 +92,7 @@ final class CopyReader {
                         full,
                         spoils,
                         rotation,
+                        costs,
                         leftOut(section))));
   }
 
@@ -128,7 +133,7 @@ final class CopyReader {
   }
 
   private double servicePrice(Node node) {
-    return values.quantity(node, UnitTable.PER_TB_MONTH, Bound.AT_LEAST_ZERO);
+    return money.per(node, UnitTable.PER_TB_MONTH);
   }
 
   private Optional<Feed> feed(

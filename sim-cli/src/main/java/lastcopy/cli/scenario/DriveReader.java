@@ -12,11 +12,13 @@ final class DriveReader {
   private final Notes notes;
   private final Values values;
   private final LawReader laws;
+  private final MoneyReader money;
 
   DriveReader(Notes notes) {
     this.notes = notes;
     this.values = new Values(notes);
     this.laws = new LawReader(notes);
+    this.money = new MoneyReader(notes);
   }
 
   /** The models by name, in the order of the file. */
@@ -43,17 +45,14 @@ final class DriveReader {
     return new DriveModel(
         name,
         size,
-        Maybe.number(section.get("price"), n -> values.number(n, Bound.AT_LEAST_ZERO)),
-        Maybe.number(section.get("power"), this::power),
+        Maybe.number(section.get("price"), money::amount),
+        section.get("owned").map(money::isTrue).orElse(false),
+        Maybe.number(section.get("power"), money::watts),
         Maybe.number(section.get("speed"), values::link),
         fails,
         age,
         boughtAt,
         section.get("fails_off").map(laws::life));
-  }
-
-  private double power(Node node) {
-    return values.quantity(node, UnitTable.POWER, Bound.AT_LEAST_ZERO);
   }
 
   private static void noteDefaults(Section section) {

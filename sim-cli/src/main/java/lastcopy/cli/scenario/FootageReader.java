@@ -47,7 +47,7 @@ final class FootageReader {
   }
 
   private double worth(Node node) {
-    return values.quantity(node, UnitTable.PER_SHOOT, Bound.AT_LEAST_ZERO);
+    return new MoneyReader(notes).per(node, UnitTable.PER_SHOOT);
   }
 
   private void noteDefaults(Section section) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Place;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -44,6 +45,8 @@ final class LayoutReader {
     Section section = Section.of(notes, Kind.LAYOUT, entry.value(), where);
     String title = section.get("title").map(n -> values.text(n, "a title")).orElse(entry.name());
     OptionalDouble cards = Maybe.number(section.get("cards"), n -> cards(n, where));
+    Costs costs =
+        section.get("costs").map(n -> new MoneyReader(notes).costs(n, where)).orElse(Costs.NONE);
     List<Copy> copies =
         section
             .require("copies", "{main: {drives: 1 x desk-8tb}}")
@@ -55,7 +58,7 @@ final class LayoutReader {
     }
     return copies.isEmpty()
         ? Optional.empty()
-        : notes.build(entry.key(), () -> new Layout(entry.name(), title, copies, cards));
+        : notes.build(entry.key(), () -> new Layout(entry.name(), title, copies, cards, costs));
   }
 
   private double cards(Node node, String where) {

@@ -17,10 +17,12 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class PlaceReader {
   private final Notes notes;
   private final Values values;
+  private final MoneyReader money;
 
   PlaceReader(Notes notes) {
     this.notes = notes;
     this.values = new Values(notes);
+    this.money = new MoneyReader(notes);
   }
 
   /** The places by name, in the order of the file. */
@@ -90,7 +92,8 @@ final class PlaceReader {
     return new Box(
         entry.name(),
         rate,
-        Maybe.number(section.get("price"), n -> values.number(n, Bound.AT_LEAST_ZERO)),
+        Maybe.number(section.get("price"), money::amount),
+        Maybe.number(section.get("power"), money::watts),
         Maybe.number(section.get("speed"), values::link));
   }
 }

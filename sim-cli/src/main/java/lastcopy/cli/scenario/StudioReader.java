@@ -3,10 +3,12 @@ package lastcopy.cli.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
+import lastcopy.scenario.Work;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads the whole file. */
@@ -33,6 +35,10 @@ final class StudioReader {
     double years =
         section.require("years", "5").map(n -> values.number(n, Bound.YEARS)).orElse(1.0);
     Optional<String> currency = section.get("currency").map(n -> values.text(n, "a label"));
+    MoneyReader money = new MoneyReader(notes);
+    OptionalDouble energy =
+        Maybe.number(section.get("energy"), n -> money.per(n, UnitTable.PER_KWH));
+    Work work = section.get("work").map(money::work).orElse(Work.NONE);
     Optional<Footage> footage =
         section
             .require("footage", "{shoots: {every: 7 days, size: 96 GB}}")
@@ -45,7 +51,10 @@ final class StudioReader {
     }
     Optional<Studio> studio =
         notes.build(
-            root, () -> new Studio(name, years, currency, footage.orElseThrow(), desk, layouts));
+            root,
+            () ->
+                new Studio(
+                    name, years, currency, energy, work, footage.orElseThrow(), desk, layouts));
     studio.ifPresent(s -> Limits.of(s).forEach(excess -> note(root, excess)));
     return studio;
   }

@@ -84,6 +84,14 @@ record UnitTable(String example, Map<String, Double> factors, Map<String, String
   static final UnitTable PER_TB_MONTH =
       of("a price such as 5 per TB per month").with("per TB per month", 1);
 
+  /** Money per kWh. */
+  static final UnitTable PER_KWH =
+      of("a price such as 0.30 per kWh").with("per kWh", 1).slip("per kwh", "per kWh");
+
+  /** Money per hour of work. */
+  static final UnitTable PER_HOUR =
+      of("a price such as 40 per h").with("per h", 1).with("per hour", 1);
+
   /** A fraction a year. */
   static final UnitTable GROWTH =
       of("a growth such as 10 %/year").with("%/year", 0.01).with("% per year", 0.01);

@@ -8,6 +8,7 @@ import lastcopy.law.Fixed;
 import lastcopy.law.Uniform;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
@@ -16,6 +17,7 @@ import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
+import lastcopy.scenario.Work;
 import org.junit.jupiter.api.Test;
 
 /** Every key that is simulated, once, and what becomes of it; and what is left out. */
@@ -26,6 +28,8 @@ class EveryKeyTest {
       studio: Reed Bank Films
       years: 2.5
       currency: EUR
+      energy: 0.30 per kWh
+      work: {price: 40 per h, repair: 2 h, visit: 20 min, look: 5 min, trial: 1 h}
       footage:
         on_hand: 2.4 TB
         shoots: {per_year: 40, size: 120 GB, spacing: random}
@@ -36,16 +40,17 @@ class EveryKeyTest {
         studio: {mishaps: {fire: {rate: 0.3 %/year}, theft: {rate: 3 per year, takes: 0.5}}}
         home:
       boxes:
-        tower: {rate: 0.2 %/year, price: 250, speed: 300 MB/s}
+        tower: {rate: 0.2 %/year, price: 250, power: 15 W, speed: 300 MB/s}
       desk:
         deletion: {rate: 0 %/year, size: 2 shoots, noticed: {mean: 20 days}}
         malware: {rate: 0 %/year, noticed: 2 days}
       drives:
-        used: {size: 4 TB, price: 40, speed: 90 MB/s, fails: 2 %/year,
+        used: {size: 4 TB, price: 40, owned: true, power: 6 W, speed: 90 MB/s, fails: 2 %/year,
                age: {uniform: [2 years, 6 years]}, bought_at: 3 years}
       layouts:
         all:
           title: All keys
+          costs: {once: 60, per_year: 24, per_month: 3}
           copies:
             main: {place: studio, box: tower, drives: 3 x used, arrangement: parity,
                    noticed: {checked_every: 30 days}, gone_noticed: 1 h, wait: 4 days,
@@ -56,7 +61,8 @@ class EveryKeyTest {
                          checked_every: 30 days},
                   keeps_deleted: for good, reach: offline, spoils: {rate: 0 %/year}}
             cloud: {place: hall, service: {loses: 0.001 %/year, price: 5 per TB per month},
-                    feed: {from: far, continuous: true}, keeps_deleted: 30 days}
+                    feed: {from: far, continuous: true}, keeps_deleted: 30 days,
+                    costs: {once: 5}}
       """;
 
   private static final Studio STUDIO = Texts.studio(FULL);
@@ -67,6 +73,9 @@ class EveryKeyTest {
     assertThat(STUDIO.name()).isEqualTo("Reed Bank Films");
     assertThat(STUDIO.years()).isEqualTo(2.5);
     assertThat(STUDIO.currency()).hasValue("EUR");
+    assertThat(STUDIO.energyPerKwh()).hasValue(0.3);
+    assertThat(STUDIO.work()).isEqualTo(new Work(OptionalDouble.of(40), 2, 1 / 3.0, 5 / 60.0, 1));
+    assertThat(LAYOUT.costs()).isEqualTo(new Costs(60, 24, 3));
     assertThat(STUDIO.footage())
         .isEqualTo(
             new Footage(
@@ -88,6 +97,9 @@ class EveryKeyTest {
     assertThat(main.place().mishaps().get(1).takes()).isEqualTo(0.5);
     assertThat(main.place().mishaps().get(1).rate()).isEqualTo(Rate.perYear(3));
     assertThat(main.box().orElseThrow().bytesPerSecond()).hasValue(300e6);
+    assertThat(main.box().orElseThrow().price()).hasValue(250);
+    assertThat(main.box().orElseThrow().powerWatts()).hasValue(15);
+    assertThat(main.costs()).isEqualTo(Costs.NONE);
     assertThat(main.repair())
         .isEqualTo(
             new Copy.Repair(new Delay.Looks(720), new Delay.Lawful(new Fixed(1)), new Fixed(96)));
@@ -96,6 +108,8 @@ class EveryKeyTest {
     assertThat(set.model().age()).isEqualTo(new Uniform(17_520, 52_560));
     assertThat(set.model().boughtAtHours()).isEqualTo(26_280);
     assertThat(set.model().price()).hasValue(40);
+    assertThat(set.model().owned()).isTrue();
+    assertThat(set.model().powerWatts()).hasValue(6);
     assertThat(set.model().speed()).isEqualTo(90e6);
   }
 
@@ -111,6 +125,7 @@ class EveryKeyTest {
     assertThat(far.startsFull()).isFalse();
     Copy cloud = LAYOUT.copies().get(2);
     assertThat(cloud.place().id()).isEqualTo("hall");
+    assertThat(cloud.costs()).isEqualTo(new Costs(5, 0, 0));
     assertThat(cloud.medium())
         .isEqualTo(new Medium.Service(Rate.ofYearlyProbability(0.00001), OptionalDouble.of(5)));
     assertThat(cloud.feed().orElseThrow().schedule()).isEqualTo(new Feed.Continuous());
