@@ -98,7 +98,7 @@ final class Mechanisms {
     DeskDamage desk = new DeskDamage(common, unnoticed, feeds, flows);
     DeskStrikes strikes =
         new DeskStrikes(common, draws, notices, blocks, desk, unnoticed, feeds, rotations);
-    DeskNotices deskNotices = new DeskNotices(common, unnoticed, feeds, interruptions);
+    DeskNotices deskNotices = new DeskNotices(common, unnoticed, feeds, flows, interruptions);
     Cards cards = new Cards(common, interruptions);
     Offloads offloads = new Offloads(common, feeds, cards);
     Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);

@@ -18,17 +18,23 @@ public final class DeskNotices implements Mechanism {
   private final Narrator narrator;
   private final UnnoticedDamage unnoticed;
   private final Feeds feeds;
+  private final Flows flows;
   private final Interruptions interruptions;
   private final PositionSet scratch = new PositionSet();
 
   /** What becomes of damage that nobody has noticed yet. */
   public DeskNotices(
-      Common common, UnnoticedDamage unnoticed, Feeds feeds, Interruptions interruptions) {
+      Common common,
+      UnnoticedDamage unnoticed,
+      Feeds feeds,
+      Flows flows,
+      Interruptions interruptions) {
     state = common.state();
     rule = common.rule();
     narrator = common.narrator();
     this.unnoticed = unnoticed;
     this.feeds = feeds;
+    this.flows = flows;
     this.interruptions = interruptions;
   }
 
@@ -57,7 +63,7 @@ public final class DeskNotices implements Mechanism {
       found.removeAll(state.holdings().blocked());
       found.remove(0, state.holdings().aged());
       working.gains(found);
-      working.doesNotReceive(found);
+      flows.cannotTake(working, found); // a refill that was bringing it is the shorter
       feeds.wakeTargets(working, true);
     }
     double bytes = found.bytes();
