@@ -6,18 +6,22 @@ import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.geom.Line2D;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import lastcopy.experiment.Comparison;
 import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** The look that all charts share: readable by the colour-blind, and in grey. */
@@ -43,17 +47,24 @@ final class Look {
   private static final Color INK = new Color(0x222222);
   private static final Color FAINT_INK = new Color(0x555555);
 
+  private static final Color NOTHING = new Color(0, 0, 0, 0);
+
   private Look() {}
 
   /** A chart of lines with bands, titled and dated. */
-  static JFreeChart chart(
-      String title, Comparison result, LocalDate date, YIntervalSeriesCollection data, Axes axes) {
-    return chart(new Words(title, result.studio(), caution(result, date)), data, axes);
+  static JFreeChart chart(String title, Comparison result, LocalDate date, Lines lines, Axes axes) {
+    return chart(new Words(title, result.studio(), caution(result, date)), lines, axes);
   }
 
-  /** A chart of lines with bands, with words around it. */
+  /** A chart of lines with bands and a legend below it, with words around it. */
   static JFreeChart chart(Words words, YIntervalSeriesCollection data, Axes axes) {
-    XYPlot plot = new XYPlot(data, axes.x(), axes.y(), renderer(data.getSeriesCount()));
+    return chart(words, new Lines(data, List.of()), axes);
+  }
+
+  private static JFreeChart chart(Words words, Lines lines, Axes axes) {
+    XYPlot plot =
+        new LabelledPlot(
+            lines.data(), axes, renderer(lines.data().getSeriesCount()), lines.labels(), INK);
     plot.setBackgroundPaint(Color.WHITE);
     plot.setRangeGridlinePaint(GRID);
     plot.setRangeGridlineStroke(new BasicStroke(1));
@@ -64,18 +75,42 @@ final class Look {
     style(axes.y());
     // Room around each tick label, so that a dozen do not crowd the axis.
     axes.y().setTickLabelInsets(new RectangleInsets(8, 4, 8, 4));
-    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, true);
+    boolean legend = lines.labels().isEmpty();
+    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, legend);
     chart.setBackgroundPaint(Color.WHITE);
     chart.setPadding(new RectangleInsets(12, 14, 10, 24));
     chart.getTitle().setPaint(INK);
     chart.addSubtitle(line(words.below(), 14, RectangleEdge.TOP));
-    style(chart.getLegend());
+    if (legend) {
+      style(chart.getLegend());
+    }
     chart.addSubtitle(line(words.foot(), 12, RectangleEdge.BOTTOM));
     return chart;
   }
 
   /** The title of a chart, the line below it and the one at its foot. */
   record Words(String title, String below, String foot) {}
+
+  /** Lines with bands, and what stands beside them; a legend instead if nothing does. */
+  record Lines(YIntervalSeriesCollection data, List<EndLabels.Label> labels) {
+
+    /** Copies the list. */
+    Lines {
+      labels = List.copyOf(labels);
+    }
+  }
+
+  /** Marks a place on the horizontal axis. */
+  static void mark(JFreeChart chart, double at, String words) {
+    ValueMarker marker = new ValueMarker(at, FAINT_INK, new BasicStroke(1));
+    marker.setLabel(words);
+    marker.setLabelFont(font(Font.PLAIN, 12));
+    marker.setLabelPaint(FAINT_INK);
+    marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
+    marker.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
+    marker.setLabelBackgroundColor(NOTHING);
+    chart.getXYPlot().addDomainMarker(marker);
+  }
 
   /** The two axes of a chart. */
   record Axes(ValueAxis x, ValueAxis y) {}

@@ -11,6 +11,7 @@ import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** The chance of losing any footage against years, every layout with its band. */
@@ -31,17 +32,20 @@ public final class LossCurveChart {
       years.setTickUnit(new NumberTickUnit(Math.ceil(result.years() / 12)));
     }
     years.setNumberFormatOverride(new StudioFormat());
-    NumberAxis chance =
-        Bands.axis(
-            "Chance of losing any footage (of " + outOf.words() + ")",
-            result,
-            LossCurveChart::points,
-            outOf);
+    ValueAxis chance =
+        Bands.axis("Chance of losing any footage", result, LossCurveChart::points, outOf);
     return Look.chart(
         "Who loses footage within " + Bands.horizon(result) + "?",
         result,
         date,
-        dataset(result),
+        new Look.Lines(
+            dataset(result),
+            Bands.labels(
+                result,
+                outOf,
+                any ->
+                    LabelledPlot.height(
+                        chance, outOf.count(any.seen() ? any.value() : any.high())))),
         new Look.Axes(years, chance));
   }
 

@@ -20,7 +20,10 @@ import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +72,43 @@ class ChartsTest {
     assertThat(chart.getXYPlot().getRangeAxis().getLabel()).contains("of 10,000 studios");
   }
 
+  /** Names stand beside the lines, with what the axis counts; by hand, 1,000(1 - e^-0.3). */
+  @Test
+  void eachLineIsNamedWhereItEndsWithItsNumber() {
+    LabelledPlot plot = (LabelledPlot) LossCurveChart.of(Sample.result(), DATE).getXYPlot();
+    EndLabels.Label worst = plot.labels().get(0);
+    assertThat(worst.lines()).containsExactly("One external drive", "259 of 1,000");
+    assertThat(worst.height())
+        .isCloseTo(
+            1 - 1000 * -Math.expm1(-0.3) / plot.getRangeAxis().getUpperBound(), within(1e-9));
+    assertThat(plot.labels().get(2).height()).isGreaterThan(worst.height());
+  }
+
+  /** More than a hundred times as often: by powers of ten, which the axis says. */
+  @Test
+  void layoutsFarApartAreDrawnByPowersOfTen() {
+    JFreeChart chart = LossCurveChart.of(Sample.result(0.3, 0.02, 2e-5), DATE);
+    assertThat(chart.getXYPlot().getRangeAxis()).isInstanceOf(LogAxis.class);
+    assertThat(chart.getXYPlot().getRangeAxis().getLabel())
+        .isEqualTo("Studios, of 100,000 (each line is ten times as many)");
+    assertThat(chart.getXYPlot().getDataset().getXValue(0, 0)).isPositive();
+    double floor = chart.getXYPlot().getRangeAxis().getLowerBound();
+    assertThat(floor).isEqualTo(0.1);
+    LabelledPlot plot = (LabelledPlot) chart.getXYPlot();
+    assertThat(plot.labels().get(2).lines()).last().asString().endsWith(" of 100,000");
+    assertThat(plot.labels().get(2).height()).isBetween(0.5, 0.95);
+    assertThat(LossCurveChart.of(Sample.result(0.3, 0.02, 4e-3), DATE).getXYPlot().getRangeAxis())
+        .isNotInstanceOf(LogAxis.class);
+  }
+
+  @Test
+  void theEndOfTheAmountsIsMarked() {
+    XYPlot plot = ExceedanceChart.of(Sample.result(), DATE).getXYPlot();
+    ValueMarker end = (ValueMarker) plot.getDomainMarkers(Layer.FOREGROUND).iterator().next();
+    assertThat(end.getValue()).isCloseTo(4e13, within(1e6));
+    assertThat(end.getLabel()).isEqualTo("all that is ever shot");
+  }
+
   @Test
   void neverSeenLossesStillGiveAnAxis() {
     JFreeChart chart = LossCurveChart.of(Sample.result(0, 0, 0), DATE);
@@ -83,7 +123,8 @@ class ChartsTest {
           .contains("95 % pointwise sampling intervals")
           .contains("not a guarantee")
           .contains("2026-03-14");
-      assertThat(chart.getLegend()).isNotNull();
+      assertThat(chart.getLegend()).isNull();
+      assertThat(((LabelledPlot) chart.getXYPlot()).labels()).hasSize(3);
     }
   }
 
@@ -124,8 +165,8 @@ class ChartsTest {
   void exceedanceIsLogarithmicInBytes() {
     JFreeChart chart = ExceedanceChart.of(Sample.result(), DATE);
     assertThat(chart.getXYPlot().getDomainAxis()).isInstanceOf(LogAxis.class);
-    assertThat(chart.getXYPlot().getDomainAxis().getLowerBound()).isCloseTo(1e9, within(1.0));
-    assertThat(chart.getXYPlot().getDomainAxis().getUpperBound()).isCloseTo(4e13, within(1e6));
+    assertThat(chart.getXYPlot().getDomainAxis().getLowerBound()).isBetween(0.7e9, 0.9e9);
+    assertThat(chart.getXYPlot().getDomainAxis().getUpperBound()).isBetween(4.5e13, 6e13);
     assertThat(ExceedanceChart.dataset(Sample.result()).getItemCount(2)).isEqualTo(41);
   }
 

@@ -46,7 +46,12 @@ public record OutOf(long studios) {
 
   /** The denominator in words, such as {@code 1,000 studios}. */
   public String words() {
-    return String.format(Locale.ROOT, "%,d studios", studios);
+    return number() + " studios";
+  }
+
+  /** The denominator alone, such as {@code 1,000}. */
+  public String number() {
+    return String.format(Locale.ROOT, "%,d", studios);
   }
 
   private static double told(Estimate chance) {
