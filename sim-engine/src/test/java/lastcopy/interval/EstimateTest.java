@@ -33,6 +33,7 @@ class EstimateTest {
     assertThat(new Estimate(1, 0, 20, true).onlyAtMost()).isFalse();
     assertThat(new Estimate(1, 0, 20.1, true).onlyAtMost()).isTrue();
     assertThat(new Estimate(-1, -2, 19, true).onlyAtMost()).isFalse();
+    assertThat(new Estimate(2, 0, 40, true).onlyAtMost()).isFalse();
     assertThat(NEVER.onlyAtMost()).isTrue();
     assertThat(Estimate.exact(0).onlyAtMost()).isFalse();
   }

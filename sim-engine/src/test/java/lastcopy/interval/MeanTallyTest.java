@@ -102,6 +102,7 @@ class MeanTallyTest {
     MeanTally tally = equal(5);
     assertThatIllegalArgumentException().isThrownBy(() -> tally.addHistories(-1));
     assertThatIllegalArgumentException().isThrownBy(() -> tally.estimate(0.95, -1));
+    assertThat(tally.estimate(0.95, 0).value()).isEqualTo(0.005);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> tally.add(Double.POSITIVE_INFINITY))
         .withMessage("amount must be above 0 and finite: Infinity");

@@ -68,6 +68,16 @@ class ProportionsTest {
     }
   }
 
+  // The limits of the failures among successes: those of the rare event, seen from the other side.
+  @ParameterizedTest
+  @CsvSource({"1, .02532, 5.57164", "5, 1.62349, 11.66833"})
+  void nearlyAllIsAsExactAsHardlyAny(long failures, double low, double high) {
+    long n = 10_000_000_000L;
+    Estimate estimate = Proportions.of(n - failures, n, 0.95);
+    assertThat((1 - estimate.high()) * n).isCloseTo(low, within(1e-4));
+    assertThat((1 - estimate.low()) * n).isCloseTo(high, within(1e-4));
+  }
+
   // Exact: the binomial summed over all outcomes, no sampling. The grid crosses every step of the
   // limits finely enough to find a dip; 1e-9 is for rounding.
   @ParameterizedTest
