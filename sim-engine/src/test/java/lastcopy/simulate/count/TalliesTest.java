@@ -125,8 +125,9 @@ class TalliesTest {
     assertThat(at(figures(true).bytesReached(), 100)).isEqualTo(Proportions.of(1, 5, LEVEL));
     assertThat(at(figures(true).shootsReached(), 1)).isEqualTo(Proportions.of(2, 5, LEVEL));
     assertThat(at(figures(true).shootsReached(), 2)).isEqualTo(Proportions.of(1, 5, LEVEL));
-    assertThat(figures(true).reached(all.bytesReached, 50)).isEqualTo(Proportions.of(1, 5, LEVEL));
-    assertThat(figures(true).reached(all.shootsReached, 3).seen()).isFalse();
+    assertThat(figures(true).reached(all.bytesReached(), 50))
+        .isEqualTo(Proportions.of(1, 5, LEVEL));
+    assertThat(figures(true).reached(all.shootsReached(), 3).seen()).isFalse();
   }
 
   private static Estimate at(List<lastcopy.experiment.LayoutResult.Point> points, double at) {
@@ -148,7 +149,7 @@ class TalliesTest {
   /** Over a horizon of half a year of 365 days, so that an hour is a twelfth of a day a year. */
   @Test
   void exposureIsInDaysOfAYear() {
-    Exposure exposure = all.time.exposure(4_380, LEVEL);
+    Exposure exposure = all.time().exposure(4_380, LEVEL);
     assertThat(exposure.histories()).isEqualTo(5);
     days(exposure.singleCopyDays(), 15, 2);
     days(exposure.noRedundancyDays(), 7, 1);
@@ -173,7 +174,7 @@ class TalliesTest {
     one.begin(0);
     one.passed(1, 9_000, 1, 1, 1, 77);
     one.end();
-    Exposure exposure = one.time.exposure(8_760, LEVEL);
+    Exposure exposure = one.time().exposure(8_760, LEVEL);
     assertThat(exposure.singleCopyDays()).isEqualTo(Estimate.exact(365));
     assertThat(exposure.refillingDays().value()).isCloseTo(1 / 24.0, within(1e-15));
     assertThat(exposure.largestSingleCopyBytes()).isEqualTo(Estimate.exact(77));
@@ -182,7 +183,7 @@ class TalliesTest {
   /** Three fires of 1, 2 and 6 h after which nothing came back; two failures of 3 and 5 h. */
   @Test
   void recoveriesAreMeansOfTheirHoursTheCommonestFirst() {
-    List<Recovery> recoveries = all.time.recoveries(LEVEL);
+    List<Recovery> recoveries = all.time().recoveries(LEVEL);
     assertThat(recoveries).extracting(Recovery::id).containsExactly("a:fire", "z:drive");
     assertThat(recoveries).extracting(Recovery::sentence).containsExactly("a fire", "a drive");
     assertThat(recoveries).extracting(Recovery::seen).containsExactly(3L, 2L);
@@ -201,8 +202,8 @@ class TalliesTest {
     tally.begin(20_000);
     assertThat(tally.wantsTime()).isFalse();
     tally.end();
-    assertThat(tally.histories).isEqualTo(2);
-    assertThat(tally.time.exposure(8_760, LEVEL).histories()).isEqualTo(1);
+    assertThat(tally.histories()).isEqualTo(2);
+    assertThat(tally.time().exposure(8_760, LEVEL).histories()).isEqualTo(1);
   }
 
   @Test
@@ -212,17 +213,19 @@ class TalliesTest {
     LossesNow more = new LossesNow();
     more.add(loss(.1, 20, 1, 5, true, FIRE));
     now.raiseTo(more);
-    assertThat(List.of(now.bytes, now.shoots, now.hits)).containsExactly(20.0, 3.0, 5.0);
-    assertThat(now.firstYears).isEqualTo(.5);
-    assertThat(now.everything).isFalse();
-    now.add(more.everything ? loss(.7, 1, 1, 1, true, FIRE) : null);
+    assertThat(List.of(now.bytes(), now.shoots(), now.hits())).containsExactly(20.0, 3.0, 5.0);
+    assertThat(now.firstYears()).isEqualTo(.5);
+    assertThat(now.everything()).isFalse();
+    now.add(loss(.7, 1, 1, 1, true, FIRE));
     now.add(loss(.8, 1, 1, 1, false, FIRE));
-    assertThat(now.events).isEqualTo(3);
-    assertThat(now.everything).isTrue();
-    assertThat(now.firstYears).isEqualTo(.5);
+    assertThat(now.events()).isEqualTo(3);
+    assertThat(now.everything()).isTrue();
+    assertThat(now.firstYears()).isEqualTo(.5);
+    assertThat(List.of(now.firstBytes(), now.firstShoots())).containsExactly(10.0, 3.0);
+    assertThat(now.firstTookEverything()).isFalse();
     now.clear();
-    assertThat(List.of(now.bytes, now.shoots, now.hits)).containsOnly(0.0);
-    assertThat(now.events).isZero();
-    assertThat(now.everything).isFalse();
+    assertThat(List.of(now.bytes(), now.shoots(), now.hits())).containsOnly(0.0);
+    assertThat(now.events()).isZero();
+    assertThat(now.everything()).isFalse();
   }
 }
