@@ -22,7 +22,9 @@ final class OutputOptions {
 
   @Mixin private JsonOption json;
 
-  @Option(names = "--details", description = "Also say how the figures were made.")
+  @Option(
+      names = "--details",
+      description = "Also tell every pair of layouts, and how the figures were made.")
   private boolean details;
 
   @Option(names = "--csv", paramLabel = "DIR", description = "Write tables as CSV files.")

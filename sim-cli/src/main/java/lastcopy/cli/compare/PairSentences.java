@@ -23,19 +23,18 @@ final class PairSentences {
   private PairSentences() {}
 
   /**
-   * Each layout against the first, and each against its neighbour, in the scenario's order.
+   * Each layout against the one that matters, see {@link Answer#anchor}, in the scenario's order.
    *
    * @param outOf of how many studios, as in the table above
+   * @param all whether to tell every other pair too
    */
-  static List<String> of(Comparison result, OutOf outOf) {
-    List<String> ids = result.layouts().stream().map(LayoutResult::id).toList();
+  static List<String> of(Comparison result, OutOf outOf, boolean all) {
+    String anchor = Answer.anchor(result).id();
     Map<String, LayoutResult> layouts =
         result.layouts().stream().collect(Collectors.toMap(LayoutResult::id, Function.identity()));
     List<String> sentences = new ArrayList<>();
     for (Pair pair : result.pairs()) {
-      int a = ids.indexOf(pair.a());
-      int b = ids.indexOf(pair.b());
-      if (a == 0 || b == a + 1) {
+      if (all || pair.a().equals(anchor) || pair.b().equals(anchor)) {
         String horizon = TextReport.horizon(result);
         sentences.add(sentence(horizon, pair, layouts, outOf));
       }

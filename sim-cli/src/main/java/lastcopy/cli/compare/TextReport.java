@@ -28,6 +28,9 @@ final class TextReport {
   private static final int CAUSE = 45;
   private static final int SPAN = 18;
 
+  /** Days of a year that are as good as all. */
+  private static final double ALWAYS = 364.5;
+
   /** So many kinds of interruption are told, the commonest; the files have all. */
   private static final int RECOVERIES = 4;
 
@@ -46,15 +49,16 @@ final class TextReport {
    * The report.
    *
    * @param remarks what it says beside the figures
-   * @param details whether to say how the figures were made
+   * @param details whether to say how the figures were made, and to tell every pair
    */
   static String of(Comparison result, Remarks remarks, boolean details) {
     TextReport report = new TextReport(result, remarks);
     report.title();
+    report.answer();
     report.table();
     report.omissions(false);
     result.layouts().forEach(report::block);
-    report.pairs();
+    report.pairs(details);
     report.text.append(TextFooter.of(result, remarks.warnings(), details));
     return report.text.toString();
   }
@@ -68,6 +72,15 @@ final class TextReport {
   private void title() {
     paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
     omissions(true);
+  }
+
+  private void answer() {
+    Answer.of(result, outOf)
+        .ifPresent(
+            words -> {
+              paragraph(words);
+              text.append('\n');
+            });
     paragraph(
         "Of "
             + outOf.words()
@@ -187,8 +200,8 @@ final class TextReport {
     text.append(Wrap.lines("", "", words));
   }
 
-  private void pairs() {
-    List<String> sentences = PairSentences.of(result, outOf);
+  private void pairs(boolean all) {
+    List<String> sentences = PairSentences.of(result, outOf, all);
     sentences.forEach(sentence -> text.append(Wrap.lines("", "", sentence)));
     text.append(sentences.isEmpty() ? "" : "\n");
   }
@@ -203,6 +216,9 @@ final class TextReport {
   }
 
   private static String days(Estimate days) {
+    if (days.seen() && days.low() > ALWAYS) {
+      return "always";
+    }
     String figure = days.value() == 0 && days.seen() ? "0" : Numbers.figure(days);
     return figure + " days a year";
   }

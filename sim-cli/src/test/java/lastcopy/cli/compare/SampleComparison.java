@@ -81,6 +81,34 @@ public final class SampleComparison {
         List.of());
   }
 
+  /** The same, not to be trusted. */
+  static LayoutResult doubted(LayoutResult of, List<String> doubts, List<String> notes) {
+    return new LayoutResult(
+        of.id(),
+        of.title(),
+        of.histories(),
+        of.method(),
+        false,
+        of.effectiveHistories(),
+        of.largestWeightShare(),
+        of.anyLoss(),
+        of.everythingLost(),
+        of.lossEvents(),
+        of.bytesLost(),
+        of.shootsLost(),
+        of.shootsHit(),
+        of.moneyLost(),
+        of.curve(),
+        of.exceedanceBytes(),
+        of.exceedanceShoots(),
+        of.exceedanceMoney(),
+        of.causes(),
+        of.exposure(),
+        of.recoveries(),
+        doubts,
+        notes);
+  }
+
   static Pair pair(
       String a,
       String b,

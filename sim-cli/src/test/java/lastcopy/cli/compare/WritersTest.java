@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lastcopy.cli.output.Numbers;
-import lastcopy.experiment.LayoutResult;
 import lastcopy.outlook.Omission;
 import lastcopy.words.OutOf;
 import org.junit.jupiter.api.Test;
@@ -189,30 +188,7 @@ class WritersTest {
   void doubtsAreInJson() throws IOException {
     var base = SampleComparison.result(true).layouts().get(0);
     var doubted =
-        new LayoutResult(
-            base.id(),
-            base.title(),
-            base.histories(),
-            base.method(),
-            false,
-            base.effectiveHistories(),
-            base.largestWeightShare(),
-            base.anyLoss(),
-            base.everythingLost(),
-            base.lossEvents(),
-            base.bytesLost(),
-            base.shootsLost(),
-            base.shootsHit(),
-            base.moneyLost(),
-            base.curve(),
-            base.exceedanceBytes(),
-            base.exceedanceShoots(),
-            base.exceedanceMoney(),
-            base.causes(),
-            base.exposure(),
-            base.recoveries(),
-            List.of("Few decide."),
-            List.of("There was no time."));
+        SampleComparison.doubted(base, List.of("Few decide."), List.of("There was no time."));
     var result =
         new lastcopy.experiment.Comparison(
             "s", 1, Optional.empty(), 1, 0.95, true, List.of(doubted), List.of());
@@ -243,7 +219,7 @@ class WritersTest {
     var same =
         new lastcopy.experiment.Comparison(
             "s", 1, base.currency(), 1, 0.95, true, base.layouts(), List.of(pair));
-    assertThat(PairSentences.of(same, new OutOf(1_000)))
+    assertThat(PairSentences.of(same, new OutOf(1_000), false))
         .containsExactly(
             "Over 1 year, no difference could be shown between \"One external drive\" (70 of 1,000 studios)"
                 + " and \"Two drives mirrored in one box\" (8.0).");
@@ -270,11 +246,21 @@ class WritersTest {
             true,
             List.of(base.layouts().get(1), base.layouts().get(0)),
             List.of(pair));
-    assertThat(PairSentences.of(reversed, new OutOf(1_000)))
+    assertThat(PairSentences.of(reversed, new OutOf(1_000), false))
         .containsExactly(
             "Over 5 years, \"One external drive\" loses footage in 70 of 1,000 studios and"
                 + " \"Two drives mirrored in one box\" in 8.0: 62 more (60 to 64), 10 times as often"
                 + " (8 to 13).");
+  }
+
+  /** Against the safest only, unless every pair is asked for. */
+  @Test
+  void pairsThatDoNotMatterAreToldOnRequest() {
+    var three = SampleComparison.result(true);
+    assertThat(PairSentences.of(three, new OutOf(1_000), false))
+        .hasSize(2)
+        .allMatch(sentence -> sentence.contains("Mirror, a copy off site and a service"));
+    assertThat(PairSentences.of(three, new OutOf(1_000), true)).hasSize(3);
   }
 
   /** One denominator for all, at most 1,000,000: what is less is said so, and how many times. */
@@ -305,7 +291,7 @@ class WritersTest {
         .doesNotContain("seed");
     assertThat(Pattern.compile("[Oo]f ([0-9,]+)\\s+studios").matcher(text).results())
         .extracting(found -> found.group(1))
-        .hasSize(2)
+        .hasSize(3)
         .containsOnly("1,000,000");
     assertThat(TextReport.of(both, NOTHING, true)).contains("2.000e-14");
   }

@@ -1,0 +1,146 @@
+package lastcopy.cli.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lastcopy.cli.output.Numbers;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.interval.Estimate;
+import lastcopy.words.OutOf;
+
+/**
+ * What a reader asks first: which layout loses footage in the fewest studios, and how much safer it
+ * is. Only what the intervals of paired histories bear out is said.
+ */
+final class Answer {
+
+  private final Comparison result;
+  private final OutOf outOf;
+
+  private Answer(Comparison result, OutOf outOf) {
+    this.result = result;
+    this.outOf = outOf;
+  }
+
+  /**
+   * The sentences; empty where there is nothing to choose from.
+   *
+   * @param outOf of how many studios, as in the table below
+   */
+  static Optional<String> of(Comparison result, OutOf outOf) {
+    return result.layouts().size() < 2
+        ? Optional.empty()
+        : Optional.of(new Answer(result, outOf).sentences());
+  }
+
+  /**
+   * The layout against which each other one is told: the safest, or, where none is shown to be, the
+   * first, which is what there is today as a rule.
+   */
+  static LayoutResult anchor(Comparison result) {
+    Answer answer = new Answer(result, new OutOf(1_000));
+    LayoutResult safest = answer.safest();
+    boolean shown = answer.alike(safest).size() == 1;
+    return shown && result.layouts().stream().allMatch(LayoutResult::trusted)
+        ? safest
+        : result.layouts().get(0);
+  }
+
+  private LayoutResult safest() {
+    return result.layouts().stream().min(Comparator.comparingDouble(Answer::told)).orElseThrow();
+  }
+
+  /** Those that are not shown to be worse than the safest, and itself. */
+  private List<LayoutResult> alike(LayoutResult safest) {
+    return result.layouts().stream().filter(other -> !isWorse(other, safest)).toList();
+  }
+
+  private String sentences() {
+    List<LayoutResult> doubted = result.layouts().stream().filter(l -> !l.trusted()).toList();
+    if (!doubted.isEmpty()) {
+      return "Which layout is safest cannot be told: the figures of "
+          + names(doubted)
+          + " are not to be trusted, as said below.";
+    }
+    LayoutResult safest = safest();
+    List<LayoutResult> alike = alike(safest);
+    return alike.size() > 1 ? undecided(alike) : decided(safest);
+  }
+
+  private String decided(LayoutResult safest) {
+    LayoutResult first = result.layouts().get(0);
+    LayoutResult against = first.equals(safest) ? next(safest) : first;
+    return String.format(
+        "Safest here: %s. Of %s like yours, %s %s footage within %s, %s%s.",
+        PairSentences.quoted(safest),
+        outOf.words(),
+        Numbers.studiosAlone(safest.anyLoss(), outOf),
+        loses(safest),
+        TextReport.horizon(result),
+        fewer(against, safest),
+        first.equals(safest) ? ", the next best" : "");
+  }
+
+  /** Fewer than one and one lose in the singular. */
+  private String loses(LayoutResult layout) {
+    String told = Numbers.studiosAlone(layout.anyLoss(), outOf);
+    return told.equals("1") || told.endsWith(" 1") ? "loses" : "lose";
+  }
+
+  private String fewer(LayoutResult worse, LayoutResult safest) {
+    Estimate more = difference(worse, safest);
+    String than = "than with " + PairSentences.quoted(worse);
+    if (Numbers.belowOne(more, outOf)) {
+      return "fewer " + than;
+    }
+    double studios = outOf.count(1);
+    String range = Numbers.range(more, studios).map(text -> " (" + text + ")").orElse("");
+    String count = Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, studios));
+    return count + " fewer" + range + " " + than;
+  }
+
+  private String undecided(List<LayoutResult> alike) {
+    String others =
+        alike.size() == result.layouts().size() ? "" : " All others lose footage more often.";
+    return "No layout is shown to be the safest: between "
+        + names(alike)
+        + " the simulation finds no difference that could not be chance."
+        + others;
+  }
+
+  private LayoutResult next(LayoutResult safest) {
+    return result.layouts().stream()
+        .filter(layout -> !layout.equals(safest))
+        .min(Comparator.comparingDouble(Answer::told))
+        .orElseThrow();
+  }
+
+  private boolean isWorse(LayoutResult layout, LayoutResult safest) {
+    return !layout.equals(safest) && difference(layout, safest).low() > 0;
+  }
+
+  /** P(one loses) - P(other loses), by paired histories; unknown where they were not compared. */
+  private Estimate difference(LayoutResult one, LayoutResult other) {
+    for (Pair pair : result.pairs()) {
+      Estimate d = pair.difference();
+      if (pair.a().equals(one.id()) && pair.b().equals(other.id())) {
+        return d;
+      }
+      if (pair.a().equals(other.id()) && pair.b().equals(one.id())) {
+        return new Estimate(-d.value(), -d.high(), -d.low(), d.seen());
+      }
+    }
+    return new Estimate(0, -1, 1, false);
+  }
+
+  private static double told(LayoutResult layout) {
+    return layout.anyLoss().value();
+  }
+
+  private static String names(List<LayoutResult> layouts) {
+    return layouts.stream().map(PairSentences::quoted).collect(Collectors.joining(" and "));
+  }
+}
