@@ -1,0 +1,144 @@
+package lastcopy.history.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.report.Audience;
+import lastcopy.kernel.SimulationClock;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.api.Test;
+
+/** Unreadable spots of drives: born, scrubbed and born again by hand, and their exact chance. */
+class DefectsTest {
+
+  private final Draws draws = new Draws(1);
+  private Plan plan;
+  private SimulationClock time;
+  private Clocks clocks;
+  private Defects defects;
+
+  private void start(Law spots, Law scrub) {
+    DriveModel model = DriveModel.builder("m", 1e12).fails(new Exponential(1e4)).build();
+    Medium set =
+        Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+            .of(model)
+            .latentDefects(spots)
+            .scrub(scrub)
+            .build();
+    Footage footage =
+        Footage.builder(new Shoots(1e9, 1, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
+    Layout layout = Layout.of("l", Copy.builder("main").on(set).build());
+    plan = Plan.of(Studio.builder("s", 1).footage(footage).layout(layout).build(), layout);
+    time = new SimulationClock(plan.timers().priorities(), plan.horizon());
+    clocks = new Clocks(plan, draws, time);
+    defects =
+        new Defects(plan, draws, time, clocks, new UnlikelyDraws(plan, clocks, new Audience()));
+    clear();
+  }
+
+  private void clear() {
+    time.clear();
+    clocks.clear();
+    defects.clear();
+  }
+
+  private void aliveAt(double hours, boolean alive) {
+    time.passTo(hours);
+    assertThat(defects.alive(0)).as("at %s h", hours).isEqualTo(alive);
+  }
+
+  /** Born 100 h after service begins or a scrub; scrubbed 30 h later. */
+  @Test
+  void oneAfterAnother() {
+    start(new Fixed(100), new Fixed(30));
+    draws.start(1);
+    defects.begin(0, 0, 5);
+    aliveAt(104, false);
+    aliveAt(105, true);
+    assertThat(defects.where(0)).isNaN();
+    defects.where(0, .7);
+    long first = defects.spot(0);
+    aliveAt(134, true);
+    assertThat(defects.where(0)).isEqualTo(.7);
+    aliveAt(135, false);
+    aliveAt(234, false);
+    aliveAt(235, true);
+    assertThat(defects.where(0)).as("another spot").isNaN();
+    assertThat(defects.spot(0)).isNotEqualTo(first);
+    aliveAt(360, false); // scrubbed at 265, born at 365
+    aliveAt(380, true);
+    long third = defects.spot(0);
+    defects.begin(0, 1, 400);
+    aliveAt(499, false);
+    aliveAt(500, true);
+    assertThat(defects.spot(0)).isNotIn(first, third);
+    time.passTo(510);
+    defects.again(0);
+    aliveAt(609, false);
+    aliveAt(610, true);
+    clear();
+    defects.begin(0, 0, 5);
+    aliveAt(105, true);
+    assertThat(defects.spot(0)).as("the same history again").isEqualTo(first);
+  }
+
+  @Test
+  void withoutAScrubItStays() {
+    start(new Fixed(100), new lastcopy.law.Never());
+    draws.start(1);
+    defects.begin(0, 0, 0);
+    aliveAt(99, false);
+    aliveAt(8_000, true);
+  }
+
+  /**
+   * One that comes at λ an hour and goes at μ is there at t with λ/(λ + μ)·(1 − exp(−(λ + μ)t)), as
+   * any two-state chain (Ross, Introduction to Probability Models, 10th ed. 2010, 6.4). The
+   * weighted share of biased histories is that, within five standard errors, and far more than it
+   * have one.
+   */
+  @Test
+  void aBiasMakesThemCommonerAndKeepsTheirChance() {
+    start(new Exponential(1e6), new Exponential(200));
+    double[][] factors = new double[plan.groups().count()][2 * Levels.of(plan).depths()];
+    for (double[] each : factors) {
+      Arrays.fill(each, 1);
+    }
+    clocks.bias(Bias.of(factors), null);
+    int many = 20_000;
+    int alive = 0;
+    double weights = 0;
+    double sum = 0;
+    double squares = 0;
+    for (int history = 0; history < many; history++) {
+      draws.start(history);
+      clear();
+      defects.begin(0, 0, 0);
+      time.passTo(500);
+      boolean one = defects.alive(0);
+      double weight = clocks.weight();
+      weights += weight;
+      alive += one ? 1 : 0;
+      sum += one ? weight : 0;
+      squares += one ? weight * weight : 0;
+    }
+    double exact = 200 / (1e6 + 200) * -Math.expm1(-(1e-6 + 1 / 200.0) * 500);
+    assertThat(sum / many).isCloseTo(exact, within(5 * Math.sqrt(squares) / many));
+    assertThat(weights / many).isCloseTo(1, within(.02));
+    // 0.3 over two drives and the 1.75 failures of a year, less what scrubs have found by then
+    assertThat(alive / (double) many).as("of %s", exact).isBetween(.03, .0856);
+  }
+}
