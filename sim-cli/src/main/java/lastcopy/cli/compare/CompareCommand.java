@@ -15,6 +15,7 @@ import lastcopy.cli.host.TerminalProgress;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.TraceOption;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import lastcopy.cli.output.JsonPage;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;

@@ -13,6 +13,7 @@ import lastcopy.cli.host.OutputFile;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -11,12 +11,16 @@ import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
 import lastcopy.cli.output.Spans;
 import lastcopy.cli.output.Wrap;
+import lastcopy.cli.sentence.Answer;
+import lastcopy.cli.sentence.Horizon;
+import lastcopy.cli.sentence.LossSizes;
+import lastcopy.cli.sentence.PairSentences;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
-import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
 
 /** A comparison as text for a terminal of 80 columns or a pipe. */
@@ -63,12 +67,6 @@ final class TextReport {
     return report.text.toString();
   }
 
-  /** The horizon in words, such as {@code 5 years}. */
-  static String horizon(Comparison result) {
-    String number = ByteUnit.digits(result.years());
-    return number.equals("1") ? "1 year" : number + " years";
-  }
-
   private void title() {
     paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
     omissions(true);
@@ -85,7 +83,7 @@ final class TextReport {
         "Of "
             + outOf.words()
             + " like yours, so many lose footage within "
-            + horizon(result)
+            + Horizon.of(result)
             + ":");
     text.append('\n');
   }

@@ -11,6 +11,7 @@ import lastcopy.cli.inspect.InspectText;
 import lastcopy.cli.output.OmissionWords;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
 

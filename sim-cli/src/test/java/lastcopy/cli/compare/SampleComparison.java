@@ -38,7 +38,7 @@ public final class SampleComparison {
             pair("mirror", "three-copies", none(), of(250), none(), seen(0.008, 0.0002))));
   }
 
-  static LayoutResult layout(String id, String title, Estimate any, boolean priced) {
+  public static LayoutResult layout(String id, String title, Estimate any, boolean priced) {
     double p = any.value();
     Estimate bytes = any.seen() ? seen(p * 9e12, p * 1e11) : new Estimate(0, 0, 2e8, false);
     return new LayoutResult(
@@ -82,7 +82,7 @@ public final class SampleComparison {
   }
 
   /** The same, not to be trusted. */
-  static LayoutResult doubted(LayoutResult of, List<String> doubts, List<String> notes) {
+  public static LayoutResult doubted(LayoutResult of, List<String> doubts, List<String> notes) {
     return new LayoutResult(
         of.id(),
         of.title(),
@@ -109,7 +109,7 @@ public final class SampleComparison {
         notes);
   }
 
-  static Pair pair(
+  public static Pair pair(
       String a,
       String b,
       OptionalDouble ratio,
@@ -119,7 +119,7 @@ public final class SampleComparison {
     return new Pair(a, b, ratio, low, high, difference, 100_000);
   }
 
-  static Estimate seen(double value, double half) {
+  public static Estimate seen(double value, double half) {
     return new Estimate(value, value - half, value + half, true);
   }
 
@@ -128,11 +128,11 @@ public final class SampleComparison {
     return new Estimate(value, 0, Double.POSITIVE_INFINITY, true);
   }
 
-  static OptionalDouble of(double value) {
+  public static OptionalDouble of(double value) {
     return OptionalDouble.of(value);
   }
 
-  static OptionalDouble none() {
+  public static OptionalDouble none() {
     return OptionalDouble.empty();
   }
 }

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lastcopy.cli.output.Numbers;
+import lastcopy.cli.sentence.PairSentences;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.outlook.Omission;
 import lastcopy.words.OutOf;
 import org.junit.jupiter.api.Test;

@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.Comparator;
 import java.util.List;
@@ -15,7 +15,7 @@ import lastcopy.words.OutOf;
  * What a reader asks first: which layout loses footage in the fewest studios, and how much safer it
  * is. Only what the intervals of paired histories bear out is said.
  */
-final class Answer {
+public final class Answer {
 
   private final Comparison result;
   private final OutOf outOf;
@@ -30,7 +30,7 @@ final class Answer {
    *
    * @param outOf of how many studios, as in the table below
    */
-  static Optional<String> of(Comparison result, OutOf outOf) {
+  public static Optional<String> of(Comparison result, OutOf outOf) {
     return result.layouts().size() < 2
         ? Optional.empty()
         : Optional.of(new Answer(result, outOf).sentences());
@@ -40,7 +40,7 @@ final class Answer {
    * The layout against which each other one is told: the safest, or, where none is shown to be, the
    * first, which is what there is today as a rule.
    */
-  static LayoutResult anchor(Comparison result) {
+  public static LayoutResult anchor(Comparison result) {
     Answer answer = new Answer(result, new OutOf(1_000));
     LayoutResult safest = answer.safest();
     boolean shown = answer.alike(safest).size() == 1;
@@ -79,7 +79,7 @@ final class Answer {
         outOf.words(),
         Numbers.studiosAlone(safest.anyLoss(), outOf),
         loses(safest),
-        TextReport.horizon(result),
+        Horizon.of(result),
         fewer(against, safest),
         first.equals(safest) ? ", the next best" : "");
   }

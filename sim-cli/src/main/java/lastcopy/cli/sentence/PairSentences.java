@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
 
 /** Sentences that compare two layouts: the difference in studios first, then how many times. */
-final class PairSentences {
+public final class PairSentences {
 
   /** Of larger factors nobody has an idea. */
   private static final double MANY = 1e6;
@@ -28,14 +28,14 @@ final class PairSentences {
    * @param outOf of how many studios, as in the table above
    * @param all whether to tell every other pair too
    */
-  static List<String> of(Comparison result, OutOf outOf, boolean all) {
+  public static List<String> of(Comparison result, OutOf outOf, boolean all) {
     String anchor = Answer.anchor(result).id();
     Map<String, LayoutResult> layouts =
         result.layouts().stream().collect(Collectors.toMap(LayoutResult::id, Function.identity()));
     List<String> sentences = new ArrayList<>();
     for (Pair pair : result.pairs()) {
       if (all || pair.a().equals(anchor) || pair.b().equals(anchor)) {
-        String horizon = TextReport.horizon(result);
+        String horizon = Horizon.of(result);
         sentences.add(sentence(horizon, pair, layouts, outOf));
       }
     }
@@ -62,7 +62,7 @@ final class PairSentences {
   }
 
   /** A title as it stands in a sentence. */
-  static String quoted(LayoutResult layout) {
+  public static String quoted(LayoutResult layout) {
     return '"' + layout.title() + '"';
   }
 

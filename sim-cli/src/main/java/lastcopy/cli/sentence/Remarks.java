@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ public record Remarks(
   }
 
   /** Those of a studio, after the warnings that its reader has. */
-  static Remarks of(Studio studio, List<String> fromReader) {
+  public static Remarks of(Studio studio, List<String> fromReader) {
     List<String> warnings = new ArrayList<>(fromReader);
     warnings.addAll(TopWarnings.of(Outlook.of(studio)));
     UnusedPrices.of(studio).ifPresent(warnings::add);
@@ -48,19 +48,19 @@ public record Remarks(
   }
 
   /** The same with one more warning. */
-  Remarks andWarning(String sentence) {
+  public Remarks andWarning(String sentence) {
     List<String> more = new ArrayList<>(warnings);
     more.add(sentence);
     return new Remarks(omissions, assumptions, more);
   }
 
   /** What the figures of a layout take for granted, if anything. */
-  Optional<String> assumption(String layout) {
+  public Optional<String> assumption(String layout) {
     return sentence(assumed(layout));
   }
 
   /** The same in parts, such as {@code a deletion is seen at once}. */
-  List<String> assumed(String layout) {
+  public List<String> assumed(String layout) {
     return assumptions.getOrDefault(layout, List.of());
   }
 
@@ -71,7 +71,7 @@ public record Remarks(
   }
 
   /** The same of each of several layouts, if they are alike in it. */
-  Optional<String> assumptionOfAll() {
+  public Optional<String> assumptionOfAll() {
     boolean alike = assumptions.size() > 1 && Set.copyOf(assumptions.values()).size() == 1;
     return alike ? sentence(assumptions.values().iterator().next()) : Optional.empty();
   }

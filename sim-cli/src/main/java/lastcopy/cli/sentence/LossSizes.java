@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +14,7 @@ import lastcopy.words.ByteUnit;
  * (Conover, Practical Nonparametric Statistics, section 3.2), and z/sqrt(n) is about the relative
  * half width of the chance of any loss.
  */
-final class LossSizes {
+public final class LossSizes {
 
   /** A chance known worse than that says nothing about such shares. */
   private static final double WORST = 0.3;
@@ -22,7 +22,7 @@ final class LossSizes {
   private LossSizes() {}
 
   /** The sentence; empty if too few losses were seen. */
-  static Optional<String> of(LayoutResult layout) {
+  public static Optional<String> of(LayoutResult layout) {
     Estimate any = layout.anyLoss();
     double half = (any.high() - any.low()) / 2 / any.value();
     List<Point> rows = layout.exceedanceBytes();

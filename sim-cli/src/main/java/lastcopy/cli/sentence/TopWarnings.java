@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,7 +30,7 @@ final class TopWarnings {
   private TopWarnings() {}
 
   /** At most three sentences, the worst first, and how many more there are. */
-  static List<String> of(List<Outlook> outlooks) {
+  public static List<String> of(List<Outlook> outlooks) {
     Map<String, List<Of>> kinds =
         outlooks.stream()
             .flatMap(

@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import static lastcopy.cli.compare.SampleComparison.layout;
 import static lastcopy.cli.compare.SampleComparison.none;
@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import lastcopy.cli.compare.SampleComparison;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Comparison.Pair;
 import lastcopy.experiment.LayoutResult;
