@@ -20,7 +20,7 @@ import lastcopy.history.report.GivenUpException;
 public final class OrderedChunks<T> {
 
   /** Makes the work of one chunk; called when the chunk is submitted. */
-  interface Work<T> {
+  interface ChunkWork<T> {
     /** The work of so many histories from a number on. */
     Callable<T> chunk(long first, int count);
   }
@@ -31,13 +31,13 @@ public final class OrderedChunks<T> {
   private final int depth;
   private final int size;
   private final long cap;
-  private final Work<T> work;
+  private final ChunkWork<T> work;
   private final Deque<Future<T>> waiting = new ArrayDeque<>();
   private long submitted;
   private long handedOut;
   private int count;
 
-  OrderedChunks(ExecutorService threads, int depth, int size, long cap, Work<T> work) {
+  OrderedChunks(ExecutorService threads, int depth, int size, long cap, ChunkWork<T> work) {
     this.threads = threads;
     this.depth = depth;
     this.size = size;
