@@ -102,7 +102,7 @@ final class Mechanisms {
     Cards cards = new Cards(common, interruptions);
     Offloads offloads = new Offloads(common, feeds, cards);
     Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);
-    Shelves shelves = new Shelves(common, times, drives, flows, desk, interruptions);
+    Shelves shelves = new Shelves(common, times, flows, desk, interruptions);
     Spoiling spoils = new Spoiling(common, feeds, desk, offloads, outages);
     refill = new Refill(common, feeds, spoils, offloads, interruptions);
     Returns returns =

@@ -1,7 +1,10 @@
 package lastcopy.outlook;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import lastcopy.law.Competing;
 import lastcopy.law.Law;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Medium;
 
 /** What is sure about the lives of the drives of a set. Hours. */
@@ -13,22 +16,27 @@ final class DriveChances {
   private DriveChances() {}
 
   /**
-   * The chance that one drive that is in service at the start fails by a time, planned swaps taken
-   * into account. Drives of a batch share a Gamma frailty, conditioned on all of it having lived so
-   * far.
+   * The chance that the likeliest to fail of the drives that are in service at the start fails by a
+   * time, planned swaps taken into account. Drives of a batch share a Gamma frailty, conditioned on
+   * all of it having lived so far.
    */
   static double failsWithin(Medium.DriveSet set, double hours) {
-    return mean(set.model().age(), age -> failsWithin(set, age, hours));
+    return set.kinds().stream().mapToDouble(m -> failsWithin(set, m, hours)).max().orElseThrow();
   }
 
-  private static double failsWithin(Medium.DriveSet set, double age, double hours) {
-    Law life = set.model().fails();
+  private static double failsWithin(Medium.DriveSet set, DriveModel model, double hours) {
+    return mean(model.age(), age -> failsWithin(set, model, age, hours));
+  }
+
+  private static double failsWithin(
+      Medium.DriveSet set, DriveModel model, double age, double hours) {
+    Law life = model.fails();
     double swap = set.replaceAtHours().orElse(Double.POSITIVE_INFINITY);
     double first = Math.min(hours, Math.max(0, swap - age));
     double lived = life.cumulativeHazard(age);
     double hazard = life.cumulativeHazard(age + first) - lived;
     double survives = survives(set, lived, hazard);
-    double fresh = set.model().boughtAtHours();
+    double fresh = model.boughtAtHours();
     double span = swap - fresh;
     for (double left = hours - first; left > 0 && span > 0; left -= span) {
       double more =
@@ -48,11 +56,15 @@ final class DriveChances {
     return StrictMath.pow(rate / (rate + hazard), 1 / spread);
   }
 
-  /** The mean time until the first of so many new drives fails; infinite if it may never. */
-  static double untilFirst(Law life, int drives) {
+  /** The mean time until the first of some new drives fails; infinite if it may never. */
+  static double untilFirst(List<Law> lives) {
+    Law life = lives.get(0);
+    if (!lives.stream().allMatch(life::equals)) {
+      return new Competing(lives).mean();
+    }
     return Double.isInfinite(life.mean())
         ? Double.POSITIVE_INFINITY
-        : meanOfDeviates(e -> life.inverseCumulativeHazard(e / drives));
+        : meanOfDeviates(e -> life.inverseCumulativeHazard(e / lives.size()));
   }
 
   private static double mean(Law law, DoubleUnaryOperator of) {

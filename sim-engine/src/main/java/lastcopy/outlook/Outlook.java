@@ -87,7 +87,7 @@ public record Outlook(
     }
     double bytes =
         set.rebuild().reads() == Rebuild.Reads.ALL
-            ? set.model().sizeBytes()
+            ? set.driveBytes()
             : inUse / set.arrangement().usableDrives(set.drives());
     return Optional.of(bytes / Ways.rebuild(copy) / Units.SECONDS_PER_HOUR);
   }

@@ -1,5 +1,7 @@
 package lastcopy.outlook;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
@@ -63,7 +65,8 @@ final class RepairRules {
       return;
     }
     double rebuild = outlook.rebuildHours().getAsDouble();
-    double next = DriveChances.untilFirst(set.model().fails(), set.drives() - 1);
+    List<Law> others = others(set);
+    double next = DriveChances.untilFirst(others);
     if (rebuild > next) {
       subject.warn(
           "rebuild-too-slow",
@@ -71,9 +74,26 @@ final class RepairRules {
           "A rebuild takes %.0f h; the next of the other %d drives fails after %.0f h on average."
               + " Use fewer or better drives, or a faster rebuild.",
           rebuild,
-          set.drives() - 1,
+          others.size(),
           next);
     }
+  }
+
+  /**
+   * The lives of those that stand in for the drive that lives longest: the first of them is next.
+   */
+  private static List<Law> others(Medium.DriveSet set) {
+    int together = set.arrangement().together(set.drives());
+    int best = 0;
+    for (int i = 1; i < set.drives(); i++) {
+      best = set.model(i).fails().mean() > set.model(best).fails().mean() ? i : best;
+    }
+    int lot = best / together;
+    int but = best;
+    return IntStream.range(lot * together, (lot + 1) * together)
+        .filter(i -> i != but)
+        .mapToObj(i -> set.model(i).fails())
+        .toList();
   }
 
   private static void neverScrubbed(Subject subject, Copy copy, Medium.DriveSet set) {

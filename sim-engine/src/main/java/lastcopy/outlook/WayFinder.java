@@ -86,9 +86,9 @@ final class WayFinder {
 
   private static List<Route.Part> hardware(Copy copy) {
     List<Route.Part> parts = new ArrayList<>();
-    copy.driveSet()
-        .map(Medium.DriveSet::model)
-        .ifPresent(model -> parts.add(new Route.Part("drive " + model.id(), model.speed())));
+    copy.driveSet().map(Medium.DriveSet::kinds).stream()
+        .flatMap(List::stream)
+        .forEach(model -> parts.add(new Route.Part("drive " + model.id(), model.speed())));
     copy.box()
         .ifPresent(
             box ->

@@ -6,6 +6,8 @@ public enum Arrangement {
   SINGLE("single"),
   /** Every drive holds everything. */
   MIRROR("mirror"),
+  /** Mirrored pairs in the order listed, over all of which footage is spread evenly. */
+  PAIRS("pairs"),
   /** One drive's worth of parity. */
   PARITY("parity"),
   /** Two drives' worth of parity. */
@@ -26,11 +28,21 @@ public enum Arrangement {
     return word;
   }
 
-  /** How many failed drives a set of n survives, m; 0 for a shelf, which loses drive by drive. */
+  /** How many of n drives stand in for each other: those of a pair, elsewhere all. */
+  public int together(int drives) {
+    return this == PAIRS ? 2 : drives;
+  }
+
+  /**
+   * How many failed drives of those that stand in for each other are survived, m; 0 for a shelf,
+   * which loses drive by drive.
+   *
+   * @param drives n, in the whole set
+   */
   public int survives(int drives) {
     return switch (this) {
       case MIRROR -> drives - 1;
-      case PARITY -> 1;
+      case PAIRS, PARITY -> 1;
       case DOUBLE_PARITY -> 2;
       case SINGLE, STRIPE, SHELF -> 0;
     };
@@ -40,6 +52,7 @@ public enum Arrangement {
   public int usableDrives(int drives) {
     return switch (this) {
       case SINGLE, MIRROR -> 1;
+      case PAIRS -> drives / 2;
       case PARITY -> drives - 1;
       case DOUBLE_PARITY -> drives - 2;
       case STRIPE, SHELF -> drives;
@@ -50,8 +63,26 @@ public enum Arrangement {
   public int leastDrives() {
     return switch (this) {
       case SINGLE, SHELF -> 1;
-      case MIRROR, STRIPE, PARITY -> 2;
+      case MIRROR, PAIRS, STRIPE, PARITY -> 2;
       case DOUBLE_PARITY -> 3;
+    };
+  }
+
+  /** Whether so many drives can be arranged so. */
+  public boolean fits(int drives) {
+    return switch (this) {
+      case SINGLE -> drives == 1;
+      case PAIRS -> drives >= 2 && drives % 2 == 0;
+      default -> drives >= leastDrives();
+    };
+  }
+
+  /** The numbers of drives that can be arranged so, in words. */
+  public String needs() {
+    return switch (this) {
+      case SINGLE -> "single is one drive";
+      case PAIRS -> "pairs need an even number of drives";
+      default -> word + " needs at least " + leastDrives() + " drives";
     };
   }
 }

@@ -1,5 +1,7 @@
 package lastcopy.scenario;
 
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +16,7 @@ public final class DriveSetBuilder {
 
   private final Arrangement arrangement;
   private final int drives;
-  private DriveModel model;
+  private List<DriveModel> models;
   private Optional<Medium.Batch> batch = Optional.empty();
   private Rebuild.Time rebuild = new Rebuild.ByRate(OptionalDouble.empty(), 0);
   private Rebuild.Reads reads = Rebuild.Reads.ALL;
@@ -29,9 +31,20 @@ public final class DriveSetBuilder {
     this.drives = drives;
   }
 
-  /** Which drives; required. */
+  /** All drives are of a model; this or {@link #ofEach} is required. */
   public DriveSetBuilder of(DriveModel drive) {
-    model = Objects.requireNonNull(drive, "model");
+    models = Collections.nCopies(drives, Objects.requireNonNull(drive, "model"));
+    return this;
+  }
+
+  /**
+   * The model of each drive, in their order.
+   *
+   * @throws IllegalArgumentException if they are not as many as the set's drives
+   */
+  public DriveSetBuilder ofEach(DriveModel... each) {
+    Require.that(each.length == drives, drives + " drives, but " + each.length + " models");
+    models = List.of(each);
     return this;
   }
 
@@ -91,13 +104,13 @@ public final class DriveSetBuilder {
   /**
    * The set.
    *
-   * @throws IllegalArgumentException if a value is out of its range or the drives are too few
-   * @throws NullPointerException if it is not said of which drives
+   * @throws IllegalArgumentException if a value is out of its range or the drives are not as many
+   *     as the arrangement needs
+   * @throws NullPointerException if it is not said of which model they are
    */
   public Medium.DriveSet build() {
     return new Medium.DriveSet(
-        drives,
-        model,
+        models,
         arrangement,
         batch,
         new Rebuild(rebuild, reads),

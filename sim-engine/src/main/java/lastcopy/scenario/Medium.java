@@ -1,5 +1,6 @@
 package lastcopy.scenario;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.law.Law;
@@ -8,10 +9,11 @@ import lastcopy.law.Law;
 public sealed interface Medium permits Medium.DriveSet, Medium.Service {
 
   /**
-   * A set of drives of one model.
+   * A set of drives, of one model or of several. Each has the law, the age and the price of its own
+   * model, and is replaced by one of the same; its room is that of the smallest (on a shelf its
+   * own), and all are as fast as the slowest.
    *
-   * @param drives how many, as the arrangement needs
-   * @param model which
+   * @param models the model of each drive, in the order listed, as many as the arrangement needs
    * @param arrangement how they hold the footage
    * @param batch the batch whose frailty they share, if any
    * @param rebuild how a replaced drive becomes whole
@@ -22,8 +24,7 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
    * @param readErrorsPerBit chance that a bit cannot be read, in [0, 1]
    */
   record DriveSet(
-      int drives,
-      DriveModel model,
+      List<DriveModel> models,
       Arrangement arrangement,
       Optional<Batch> batch,
       Rebuild rebuild,
@@ -34,41 +35,62 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
       double readErrorsPerBit)
       implements Medium {
 
-    /** Checks the ranges. */
+    /** Copies the list and checks the ranges. */
     public DriveSet {
-      Require.present(model, "model");
+      Require.present(models, "model");
+      models = List.copyOf(models);
       Require.present(arrangement, "arrangement");
       Require.present(batch, "batch");
       Require.present(rebuild, "rebuild");
       Require.present(latentDefects, "latent_defects");
       Require.present(scrub, "scrub");
       Require.that(
-          drives >= arrangement.leastDrives(),
-          arrangement.word()
-              + " needs at least "
-              + arrangement.leastDrives()
-              + " drives: "
-              + drives);
-      Require.that(
-          arrangement != Arrangement.SINGLE || drives == 1, "single is one drive, found " + drives);
+          arrangement.fits(models.size()), arrangement.needs() + ", found " + models.size());
       Require.atLeast(strain, 0, "strain");
       Require.within(readErrorsPerBit, 0, 1, "read_errors");
       replaceAtHours.ifPresent(hours -> Require.above(hours, 0, "replace_at"));
     }
 
-    /** Makes a set with the defaults of the scenario file. */
+    /** Makes a set of so many drives with the defaults of the scenario file. */
     public static DriveSetBuilder builder(Arrangement arrangement, int drives) {
       return new DriveSetBuilder(arrangement, drives);
     }
 
-    /** How many failed drives the set survives. */
+    /** How many drives. */
+    public int drives() {
+      return models.size();
+    }
+
+    /** The model of a drive, from 0; a shelf that outgrows its drives goes on with the last. */
+    public DriveModel model(int drive) {
+      return models.get(Math.min(drive, models.size() - 1));
+    }
+
+    /** The different models, in the order in which they first stand. */
+    public List<DriveModel> kinds() {
+      return models.stream().distinct().toList();
+    }
+
+    /** How many failed drives of those that stand in for each other the set survives. */
     public int survives() {
-      return arrangement.survives(drives);
+      return arrangement.survives(drives());
+    }
+
+    /** The size of the smallest drive, which in a set counts for each, in bytes. */
+    public double driveBytes() {
+      return models.stream().mapToDouble(DriveModel::sizeBytes).min().orElseThrow();
+    }
+
+    /** The speed of the slowest drive, stated or assumed, in bytes per second. */
+    public double speed() {
+      return models.stream().mapToDouble(DriveModel::speed).min().orElseThrow();
     }
 
     /** Usable room in bytes. */
     public double usableBytes() {
-      return arrangement.usableDrives(drives) * model.sizeBytes();
+      return arrangement == Arrangement.SHELF
+          ? models.stream().mapToDouble(DriveModel::sizeBytes).sum()
+          : arrangement.usableDrives(drives()) * driveBytes();
     }
   }
 

@@ -40,7 +40,7 @@ public final class NoWayToLose {
     if (medium instanceof Medium.Service service) {
       return !service.loses().strikes();
     }
-    return lasts(((Medium.DriveSet) medium).model(), hours);
+    return ((Medium.DriveSet) medium).models().stream().allMatch(model -> lasts(model, hours));
   }
 
   private static boolean lasts(DriveModel model, double hours) {

@@ -9,10 +9,12 @@ public final class Ways {
 
   private Ways() {}
 
-  /** What the hardware of a copy can do: the slower of drive and box; unlimited for a service. */
+  /**
+   * What the hardware of a copy can do: the slower of its slowest drive and its box; unlimited for
+   * a service.
+   */
   public static double hardware(Copy copy) {
-    double drives =
-        copy.driveSet().map(set -> set.model().speed()).orElse(Double.POSITIVE_INFINITY);
+    double drives = copy.driveSet().map(Medium.DriveSet::speed).orElse(Double.POSITIVE_INFINITY);
     double box =
         copy.box()
             .map(b -> b.bytesPerSecond().orElse(Double.POSITIVE_INFINITY))

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
@@ -164,8 +165,7 @@ final class RandomStudios {
   private static Medium.DriveSet withoutTricks(Medium.DriveSet set) {
     boolean shelf = set.arrangement() == Arrangement.SHELF;
     return new Medium.DriveSet(
-        set.drives(),
-        set.model(),
+        set.models(),
         shelf ? Arrangement.STRIPE : set.arrangement(),
         Optional.empty(),
         new Rebuild(set.rebuild().time(), Rebuild.Reads.ALL),
@@ -241,23 +241,17 @@ final class RandomStudios {
   }
 
   private Medium drives(boolean rotates) {
-    Arrangement arrangement = List.of(Arrangement.values()).get(random.nextInt(6));
-    int drives = Math.max(arrangement.leastDrives(), arrangement == Arrangement.SINGLE ? 1 : 3);
-    Law life =
-        half() ? new Exponential(between(500, 4_000)) : new Weibull(1.5, between(800, 5_000), 0);
+    Arrangement arrangement = List.of(Arrangement.values()).get(random.nextInt(7));
+    int drives =
+        switch (arrangement) {
+          case SINGLE -> 1;
+          case PAIRS -> 4;
+          default -> 3;
+        };
+    DriveModel first = model(rotates, arrangement, "drive");
+    DriveModel second = half() ? first : model(rotates, arrangement, "other");
     return new Medium.DriveSet(
-        drives,
-        new DriveModel(
-            "drive",
-            arrangement == Arrangement.SHELF ? between(100, 400) * GB : 3_000 * GB,
-            OptionalDouble.empty(),
-            false,
-            OptionalDouble.empty(),
-            OptionalDouble.of(100 * GB / 3_600),
-            life,
-            half() ? new Fixed(0) : new Exponential(500),
-            half() ? 0 : 100,
-            rotates && half() ? Optional.of(new Exponential(9_000)) : Optional.empty()),
+        IntStream.range(0, drives).mapToObj(i -> half() ? first : second).toList(),
         arrangement,
         half() ? Optional.of(new Medium.Batch("spring", 0.5)) : Optional.empty(),
         new Rebuild(
@@ -270,5 +264,21 @@ final class RandomStudios {
         half() ? Optional.of(new Exponential(unlikely ? 3 : 100)) : Optional.empty(),
         half() ? 3 : 1,
         half() ? 1e-13 : 0);
+  }
+
+  private DriveModel model(boolean rotates, Arrangement arrangement, String id) {
+    Law life =
+        half() ? new Exponential(between(500, 4_000)) : new Weibull(1.5, between(800, 5_000), 0);
+    return new DriveModel(
+        id,
+        arrangement == Arrangement.SHELF ? between(100, 400) * GB : between(3_000, 3_500) * GB,
+        OptionalDouble.empty(),
+        false,
+        OptionalDouble.empty(),
+        OptionalDouble.of(100 * GB / 3_600),
+        life,
+        half() ? new Fixed(0) : new Exponential(500),
+        half() ? 0 : 100,
+        rotates && half() ? Optional.of(new Exponential(9_000)) : Optional.empty());
   }
 }

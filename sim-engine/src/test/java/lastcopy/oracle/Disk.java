@@ -6,7 +6,7 @@ import lastcopy.scenario.DriveModel;
 /** One drive: its age, and how much of its unit-exponential budget of hazard is left. */
 final class Disk {
 
-  private final DriveModel model;
+  final DriveModel model;
   private double age;
   private double frailty = 1;
   private double factor = 1;

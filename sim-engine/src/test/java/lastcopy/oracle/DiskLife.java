@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Units;
@@ -34,12 +35,17 @@ final class DiskLife {
         continue;
       }
       double onHand = world.studio.footage().onHandBytes();
-      int drives =
-          vault.isShelf() ? (int) Math.ceil(onHand / set.model().sizeBytes()) : set.drives();
+      int drives = set.drives();
+      if (vault.isShelf()) {
+        drives = 0;
+        while (vault.roomOf(drives) < onHand) {
+          drives++;
+        }
+      }
       double[] its = new double[drives];
       for (int j = 0; j < drives; j++) {
-        its[j] = luck.time(set.model().age());
-        double hazard = set.model().fails().cumulativeHazard(its[j]);
+        its[j] = luck.time(set.model(j).age());
+        double hazard = set.model(j).fails().cumulativeHazard(its[j]);
         set.batch().ifPresent(b -> hazardSoFar.merge(b.name(), hazard, Double::sum));
       }
       ages.put(vault, its);
@@ -56,7 +62,7 @@ final class DiskLife {
                               b.name(), n -> frailty(b.spread(), hazardSoFar.get(n))))
                   .orElse(1.0);
           for (double age : its) {
-            Disk disk = new Disk(set.model());
+            Disk disk = new Disk(set.model(vault.disks.size()));
             vault.disks.add(disk);
             disk.begin(0, age, z, luck.exponential());
             defects.begin(vault, disk);
@@ -72,8 +78,8 @@ final class DiskLife {
   /** A new drive in the stead of an old one. */
   private void renew(Vault vault, Disk disk) {
     Medium.DriveSet set = vault.set().orElseThrow();
-    double age = set.model().boughtAtHours();
-    double hazard = set.model().fails().cumulativeHazard(age);
+    double age = disk.model.boughtAtHours();
+    double hazard = disk.model.fails().cumulativeHazard(age);
     double z = set.batch().map(b -> frailty(b.spread(), hazard)).orElse(1.0);
     disk.begin(world.now(), age, z, luck.exponential());
     defects.begin(vault, disk);
@@ -82,8 +88,8 @@ final class DiskLife {
   /** Plans every drive's failure anew, after what acts on its hazard has changed. */
   private void rethink(Vault vault) {
     Medium.DriveSet set = vault.set().orElseThrow();
-    boolean strained = !vault.gone && !vault.isShelf() && vault.down() > 0;
     for (Disk disk : vault.disks) {
+      boolean strained = !vault.gone && !vault.isShelf() && vault.downAmong(vault.mates(disk)) > 0;
       if (disk.whole) {
         disk.change(world.now(), strained ? set.strain() : 1, vault.rotated && !vault.visiting);
         int planned = disk.planned;
@@ -138,11 +144,11 @@ final class DiskLife {
     }
     if (vault.isShelf()) {
       shelfDriveFails(vault, disk);
-    } else if (vault.down() > vault.survives()) {
+    } else if (vault.downAmong(vault.mates(disk)) > vault.survives()) {
       world.vaultLife.goes(vault, false);
     } else {
-      if (vault.down() == vault.survives()) {
-        int defects = (int) vault.disks.stream().filter(d -> d.whole && d.defect).count();
+      if (vault.isLast(disk)) {
+        int defects = (int) vault.mates(disk).stream().filter(d -> d.whole && d.defect).count();
         world.losesClips(defects, vault.live, List.of(vault));
       }
       rethink(vault);
@@ -159,13 +165,19 @@ final class DiskLife {
           Medium.DriveSet set = vault.set().orElseThrow();
           boolean whole = set.rebuild().reads() == Rebuild.Reads.ALL;
           double inUse = vault.live.size();
-          double perDrive =
-              whole ? set.model().sizeBytes() : inUse / (vault.disks.size() - vault.survives());
+          double perDrive = whole ? set.driveBytes() : inUse / drivesWorth(vault);
           ifStillThere(
               vault,
               rebuildHours(vault, set, perDrive),
               () -> rebuilt(vault, disk, whole ? vault.live.size() : inUse));
         });
+  }
+
+  /** How many drives' worth of footage a set holds. */
+  private static int drivesWorth(Vault vault) {
+    int drives = vault.disks.size();
+    boolean pairs = vault.set().orElseThrow().arrangement() == Arrangement.PAIRS;
+    return pairs ? drives / 2 : drives - vault.survives();
   }
 
   private double rebuildHours(Vault vault, Medium.DriveSet set, double bytes) {
@@ -175,8 +187,11 @@ final class DiskLife {
   }
 
   private void rebuilt(Vault vault, Disk disk, double reads) {
-    if (vault.down() == vault.survives()) {
-      double mean = BITS * reads * vault.set().orElseThrow().readErrorsPerBit();
+    if (vault.isLast(disk)) {
+      Medium.DriveSet set = vault.set().orElseThrow();
+      boolean pairs = set.arrangement() == Arrangement.PAIRS;
+      double its = pairs ? reads / drivesWorth(vault) : reads; // a partner holds its share only
+      double mean = BITS * its * set.readErrorsPerBit();
       world.losesClips(luck.poisson(mean), vault.live, List.of(vault));
     }
     renew(vault, disk);
@@ -217,16 +232,18 @@ final class DiskLife {
     if (!vault.isShelf()) {
       return true;
     }
-    int j = (int) (total / vault.set().orElseThrow().model().sizeBytes());
+    int j = 0;
+    while (total >= vault.roomOf(j + 1)) {
+      j++;
+    }
     return j >= vault.disks.size() || vault.disks.get(j).whole;
   }
 
   /** Drives of shelves enter service when footage first exceeds those before. */
   void grows(double total) {
     for (Vault vault : world.vaults) {
-      while (vault.isShelf()
-          && total > vault.disks.size() * vault.set().orElseThrow().model().sizeBytes()) {
-        Disk disk = new Disk(vault.set().orElseThrow().model());
+      while (vault.isShelf() && total > vault.roomOf(vault.disks.size())) {
+        Disk disk = new Disk(vault.set().orElseThrow().model(vault.disks.size()));
         vault.disks.add(disk);
         renew(vault, disk);
         rethink(vault);

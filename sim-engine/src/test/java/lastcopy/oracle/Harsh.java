@@ -180,6 +180,8 @@ final class Harsh {
             .arrives(new Fixed(1)),
         single("far", 250).continuous("main", 2).restores(1_000));
     add("shelf", even(), set("main", Arrangement.SHELF, 2, 1_200).sized(60));
+    unlike();
+    pairs();
     add(
         "pair of shelves",
         random(),
@@ -192,6 +194,71 @@ final class Harsh {
             .sized(50)
             .at(place("studio", new Mishap("fire", new Rate(1 / 1_500.0), 0.8))),
         set("far", Arrangement.MIRROR, 2, 400).continuous("main", 1).restores(1));
+  }
+
+  private void unlike() {
+    add(
+        "a new drive mirrored by a used one",
+        even(),
+        set("main", Arrangement.MIRROR, 2, 900)
+            .noticed(new Delay.Looks(30))
+            .everySecond(used -> used.fails(new Weibull(2, 500, 0)).age(new Fixed(300)))
+            .strained(2)
+            .batch("spring", 0.5),
+        slowFar(700));
+    add(
+        "parity of unlike drives, swapped, read errors",
+        random(),
+        set("main", Arrangement.PARITY, 4, 900)
+            .sized(400)
+            .everySecond(
+                used -> used.size(300 * Units.GB).fails(new Exponential(500)).boughtAt(100))
+            .rebuildsAt(6, Rebuild.Reads.ALL)
+            .replacedAt(400)
+            .readErrors(4e-13));
+    add(
+        "shelf of unlike drives",
+        random(),
+        set("main", Arrangement.SHELF, 3, 900)
+            .sized(50)
+            .everySecond(
+                used -> used.size(80 * Units.GB).fails(new Exponential(400)).age(new Fixed(50))),
+        single("far", 600).nightly("main", 2, 2));
+  }
+
+  private void pairs() {
+    add(
+        "pairs",
+        even(),
+        set("main", Arrangement.PAIRS, 6, 500)
+            .noticed(new Delay.Looks(30))
+            .strained(3)
+            .rebuildsAt(4, Rebuild.Reads.USED));
+    add(
+        "pairs of unlike drives feed a drive",
+        random(),
+        set("main", Arrangement.PAIRS, 4, 800)
+            .everySecond(used -> used.fails(new Weibull(2, 500, 0)).age(new Fixed(200)))
+            .batch("spring", 0.7)
+            .rebuilds(new Exponential(40)),
+        single("far", 700).nightly("main", 3, 2));
+    add(
+        "latent defects and read errors of pairs that a drive is refilled from",
+        random(),
+        single("main", 400),
+        set("far", Arrangement.PAIRS, 4, 300)
+            .defects(new Exponential(300), new Exponential(250))
+            .readErrors(1e-12)
+            .rebuilds(new Fixed(60))
+            .nightly("main", 3, 2));
+    add(
+        "latent defects and read errors of pairs",
+        even(),
+        set("main", Arrangement.PAIRS, 4, 500)
+            .defects(new Exponential(300), new Exponential(200))
+            .readErrors(6e-13)
+            .rebuildsAt(10, Rebuild.Reads.ALL)
+            .sized(300));
   }
 
   // ---- the desk

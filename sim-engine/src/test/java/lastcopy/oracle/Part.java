@@ -1,5 +1,6 @@
 package lastcopy.oracle;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -34,11 +35,14 @@ final class Part {
   private final CopyBuilder copy;
   private final DriveModelBuilder drive;
   private final DriveSetBuilder set;
+  private final int drives;
+  private Consumer<DriveModelBuilder> other;
   private Optional<Rate> service = Optional.empty();
   private FeedBuilder feed;
 
   Part(String id, Arrangement arrangement, int drives) {
     this.id = id;
+    this.drives = drives;
     copy = Copy.builder(id).at(Place.of(id + "'s")).arrival(new Fixed(40));
     drive = DriveModel.builder(id + "-drive", Units.TB).fails(new Fixed(1e12));
     set = Medium.DriveSet.builder(arrangement, drives).rebuild(new Fixed(20));
@@ -71,6 +75,12 @@ final class Part {
 
   private Part set(Consumer<DriveSetBuilder> states) {
     states.accept(set);
+    return this;
+  }
+
+  /** Every second drive, from the second on, differs so from what has been said until now. */
+  Part everySecond(Consumer<DriveModelBuilder> differs) {
+    other = differs;
     return this;
   }
 
@@ -198,6 +208,16 @@ final class Part {
   }
 
   private Medium driveSet() {
-    return set.of(drive.build()).build();
+    DriveModel first = drive.build();
+    if (other == null) {
+      return set.of(first).build();
+    }
+    DriveModelBuilder differs =
+        DriveModel.builder(id + "-other", first.sizeBytes()).fails(first.fails()).age(first.age());
+    other.accept(differs);
+    DriveModel second = differs.build();
+    DriveModel[] each = new DriveModel[drives];
+    Arrays.setAll(each, i -> i % 2 == 0 ? first : second);
+    return set.ofEach(each).build();
   }
 }

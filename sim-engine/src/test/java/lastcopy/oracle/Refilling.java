@@ -105,7 +105,8 @@ final class Refilling {
     Optional<Medium.DriveSet> set = read.source.set();
     if (set.isPresent() && read.source.hasNoRedundancy()) {
       Stretches paid = read.crossed.and(broughtBack);
-      double mean = BITS * paid.size() * set.get().readErrorsPerBit();
+      double bare = paid.size() * read.source.bareShare();
+      double mean = BITS * bare * set.get().readErrorsPerBit();
       world.losesClips(world.luck.poisson(mean), paid, List.of(read.source, read.target));
     }
   }
@@ -113,7 +114,8 @@ final class Refilling {
   /** A clip for each defect alive on a source without redundancy. */
   static void meetsDefects(World world, Vault source) {
     if (source.hasNoRedundancy()) {
-      int defects = (int) source.disks.stream().filter(d -> d.whole && d.defect).count();
+      int defects =
+          (int) source.disks.stream().filter(d -> d.whole && d.defect && source.isLast(d)).count();
       world.losesClips(defects, source.live, List.of(source));
     }
   }

@@ -48,13 +48,33 @@ final class Vault {
     return set().map(Medium.DriveSet::survives).orElse(0);
   }
 
-  int down() {
-    return (int) disks.stream().filter(d -> !d.whole).count();
+  /** A drive and those that hold what it holds: of pairs itself and its partner, else all. */
+  List<Disk> mates(Disk disk) {
+    if (set().filter(s -> s.arrangement() == Arrangement.PAIRS).isEmpty()) {
+      return disks;
+    }
+    int i = disks.indexOf(disk);
+    int partner = i % 2 == 0 ? i + 1 : i - 1;
+    return List.of(disk, disks.get(partner));
   }
 
-  /** Whether nothing stands between an unreadable spot and a loss. */
+  int downAmong(List<Disk> some) {
+    return (int) some.stream().filter(d -> !d.whole).count();
+  }
+
+  /** Whether nothing stands between an unreadable spot on a drive and a loss. */
+  boolean isLast(Disk disk) {
+    return isShelf() || downAmong(mates(disk)) >= survives();
+  }
+
+  /** Whether nothing stands between some unreadable spot and a loss. */
   boolean hasNoRedundancy() {
-    return isShelf() || down() >= survives();
+    return disks.isEmpty() || disks.stream().anyMatch(this::isLast);
+  }
+
+  /** Of what it holds, the share of which that is so: each pair holds as much as any other. */
+  double bareShare() {
+    return disks.stream().mapToDouble(d -> isLast(d) ? 1 : 0).average().orElse(1);
   }
 
   boolean inReach() {
@@ -63,8 +83,17 @@ final class Vault {
 
   /** The positions of drive j of a shelf. */
   Stretches range(int j) {
-    double size = set().orElseThrow().model().sizeBytes();
-    return Stretches.of(j * size, (j + 1) * size);
+    double from = roomOf(j);
+    return Stretches.of(from, from + set().orElseThrow().model(j).sizeBytes());
+  }
+
+  /** What the first so many drives of a shelf hold. */
+  double roomOf(int drives) {
+    double room = 0;
+    for (int j = 0; j < drives; j++) {
+      room += set().orElseThrow().model(j).sizeBytes();
+    }
+    return room;
   }
 
   /** Where it has hardware that runs. */

@@ -49,6 +49,14 @@ public final class Agreement {
     return simulate(studio, HISTORIES);
   }
 
+  /** The result of the first layout by so many biased histories. */
+  static LayoutResult rarely(Studio studio, long histories) {
+    Settings settings =
+        new Settings(
+            SEED, 0.95, 1e-12, OptionalLong.of(histories), Optional.empty(), 2, Method.RARE);
+    return Simulation.run(studio, settings, Progress.SILENT).layouts().get(0);
+  }
+
   /** The result of the first layout. */
   static LayoutResult simulate(Studio studio, long histories) {
     return Simulation.run(studio, settings(SEED, 1 - ALARM, histories, 2), Progress.SILENT)

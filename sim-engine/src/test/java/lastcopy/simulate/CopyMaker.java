@@ -1,5 +1,7 @@
 package lastcopy.simulate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import lastcopy.law.Exponential;
@@ -35,12 +37,17 @@ public final class CopyMaker {
   private final CopyBuilder copy;
   private final DriveModelBuilder drive;
   private final DriveSetBuilder set;
+  private final int drives;
   private final Optional<Rate> service;
+
+  /** By drive what makes it differ from the others; none if all are alike. */
+  private final List<Consumer<DriveModelBuilder>> differs = new ArrayList<>();
 
   private CopyMaker(String id, Arrangement arrangement, int drives, Optional<Rate> service) {
     copy = Copy.builder(id).at(Place.of("quiet")).restoresAt(AT_ONCE);
     drive = DriveModel.builder("drive", DRIVE_BYTES).fails(new Fixed(1e12));
     set = Medium.DriveSet.builder(arrangement, drives).rebuild(new Fixed(0));
+    this.drives = drives;
     this.service = service;
   }
 
@@ -82,6 +89,20 @@ public final class CopyMaker {
   /** States something of its set of drives. */
   public CopyMaker set(Consumer<DriveSetBuilder> states) {
     states.accept(set);
+    return this;
+  }
+
+  /** The next drive, from the first on, differs so from what else is said of all of them. */
+  CopyMaker each(Consumer<DriveModelBuilder> drives) {
+    differs.add(drives);
+    return this;
+  }
+
+  /** Each drive has an exponential life, by its mean in hours. */
+  CopyMaker lives(double... meanHours) {
+    for (double mean : meanHours) {
+      each(made -> made.fails(new Exponential(mean)));
+    }
     return this;
   }
 
@@ -207,6 +228,23 @@ public final class CopyMaker {
   }
 
   private Medium driveSet() {
-    return set.of(drive.build()).build();
+    if (differs.isEmpty()) {
+      return set.of(drive.build()).build();
+    }
+    DriveModel[] each = new DriveModel[drives];
+    for (int i = 0; i < drives; i++) {
+      each[i] = unlike(drive.build(), i);
+    }
+    return set.ofEach(each).build();
+  }
+
+  private DriveModel unlike(DriveModel as, int i) {
+    DriveModelBuilder made =
+        DriveModel.builder("drive " + i, as.sizeBytes())
+            .fails(as.fails())
+            .age(as.age())
+            .boughtAt(as.boughtAtHours());
+    differs.get(i).accept(made);
+    return made.build();
   }
 }

@@ -1,6 +1,7 @@
 package lastcopy.simulate;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -163,12 +164,17 @@ final class UnlikelyStudios {
   private Medium drives(boolean redundant) {
     Arrangement arrangement =
         redundant
-            ? List.of(Arrangement.MIRROR, Arrangement.PARITY, Arrangement.DOUBLE_PARITY)
-                .get(random.nextInt(3))
+            ? List.of(
+                    Arrangement.MIRROR,
+                    Arrangement.PARITY,
+                    Arrangement.DOUBLE_PARITY,
+                    Arrangement.PAIRS)
+                .get(random.nextInt(4))
             : one(8) ? Arrangement.SHELF : Arrangement.SINGLE;
     int drives =
         switch (arrangement) {
           case MIRROR -> 2;
+          case PAIRS -> 6;
           case PARITY -> 3;
           case DOUBLE_PARITY -> 5;
           default -> 1;
@@ -176,8 +182,7 @@ final class UnlikelyStudios {
     double mean = YEAR / between(0.005, 0.08);
     Law life = one(2) ? new Exponential(mean) : new Weibull(between(0.8, 3), mean, 0);
     boolean defects = redundant ? one(2) : one(4);
-    return new Medium.DriveSet(
-        drives,
+    DriveModel model =
         new DriveModel(
             "drive",
             2e13,
@@ -188,7 +193,9 @@ final class UnlikelyStudios {
             life,
             one(3) ? new Exponential(YEAR) : new Fixed(0),
             0,
-            Optional.empty()),
+            Optional.empty());
+    return new Medium.DriveSet(
+        Collections.nCopies(drives, model),
         arrangement,
         one(4) ? Optional.of(new Medium.Batch("spring", between(0.1, 2))) : Optional.empty(),
         new Rebuild(

@@ -26,7 +26,8 @@ public final class UnusedPrices {
     boolean box = copy.box().map(Box::price).filter(price -> price.isPresent()).isPresent();
     boolean medium =
         copy.medium() instanceof Medium.DriveSet set
-            ? set.model().price().isPresent() || set.model().powerWatts().isPresent()
+            ? set.models().stream()
+                .anyMatch(drive -> drive.price().isPresent() || drive.powerWatts().isPresent())
             : ((Medium.Service) copy.medium()).pricePerTbMonth().isPresent();
     return box || medium;
   }

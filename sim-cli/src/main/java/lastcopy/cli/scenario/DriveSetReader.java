@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lastcopy.law.Law;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.DriveModel;
@@ -16,10 +14,6 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads the drives of a copy and how they hold it. */
 final class DriveSetReader {
-  private static final Pattern DRIVES = Pattern.compile("(\\d{1,9})\\s*[x×]\\s*(\\S.*)");
-  private static final int MOST_DRIVES = 1_000;
-  private static final String EXAMPLE = "a number and a model, such as 2 x desk-8tb";
-
   private final Notes notes;
   private final Known known;
   private final Values values;
@@ -32,14 +26,12 @@ final class DriveSetReader {
     this.laws = new LawReader(notes);
   }
 
-  /** A number of drives of a model. */
-  private record Count(int drives, DriveModel model) {}
-
   /** The drives; empty if they could not be read, which is noted. */
   Optional<Medium> read(Section copy, Node node) {
-    Optional<Count> count = count(node);
-    Optional<Arrangement> arrangement = arrangement(copy, node, count.map(Count::drives));
-    Rebuild rebuild = rebuild(copy, count.map(Count::drives).orElse(1));
+    Optional<List<DriveModel>> drives = new DriveListReader(notes, known).read(node);
+    Optional<Integer> count = drives.map(List::size);
+    Optional<Arrangement> arrangement = arrangement(copy, node, count);
+    Rebuild rebuild = rebuild(copy, count.orElse(1));
     Optional<Medium.Batch> batch = copy.get("batch").map(n -> batch(n, copy.where()));
     OptionalDouble replaceAt =
         Maybe.number(
@@ -48,15 +40,14 @@ final class DriveSetReader {
     Optional<Law> scrub = copy.get("scrub").map(laws::law);
     double strain = copy.get("strain").map(n -> values.number(n, Bound.FACTOR)).orElse(1.0);
     double errors = copy.get("read_errors").map(n -> values.number(n, Bound.SHARE)).orElse(0.0);
-    if (count.isEmpty() || arrangement.isEmpty()) {
+    if (drives.isEmpty() || arrangement.isEmpty()) {
       return Optional.empty();
     }
     return notes.build(
         node,
         () ->
             new Medium.DriveSet(
-                count.get().drives(),
-                count.get().model(),
+                drives.get(),
                 arrangement.get(),
                 batch,
                 rebuild,
@@ -65,31 +56,6 @@ final class DriveSetReader {
                 scrub,
                 strain,
                 errors));
-  }
-
-  private Optional<Count> count(Node node) {
-    Matcher matcher = DRIVES.matcher(Nodes.text(node));
-    if (!matcher.matches()) {
-      values.wrong(node, EXAMPLE);
-      return Optional.empty();
-    }
-    int drives = Integer.parseInt(matcher.group(1));
-    if (drives < 1 || drives > MOST_DRIVES) {
-      values.wrong(node, EXAMPLE + "; from 1 to " + MOST_DRIVES + " drives");
-      return Optional.empty();
-    }
-    return model(node, matcher.group(2)).map(model -> new Count(drives, model));
-  }
-
-  private Optional<DriveModel> model(Node node, String name) {
-    DriveModel model = known.models().get(name);
-    if (model == null) {
-      List<String> names = List.copyOf(known.models().keySet());
-      String accepted = names.isEmpty() ? "a model under 'drives'" : String.join(", ", names);
-      String found = "'" + name + "', which is no drive model";
-      notes.problem(node, found, accepted, Spelling.nearest(name, names));
-    }
-    return Optional.ofNullable(model);
   }
 
   private Optional<Arrangement> arrangement(Section copy, Node drives, Optional<Integer> count) {
@@ -111,7 +77,7 @@ final class DriveSetReader {
       copy.defaulted("arrangement", "single");
       return Optional.of(Arrangement.SINGLE);
     }
-    String accepted = "arrangement: mirror, parity, double-parity, stripe or shelf";
+    String accepted = "arrangement: mirror, pairs, parity, double-parity, stripe or shelf";
     if (copy.has("rotation")) {
       // Whoever writes this has most likely counted the turns here.
       accepted =
@@ -124,14 +90,15 @@ final class DriveSetReader {
   }
 
   private Optional<Arrangement> fitting(Node node, Arrangement arrangement, int count) {
-    boolean single = arrangement == Arrangement.SINGLE;
-    if (single ? count == 1 : count >= arrangement.leastDrives()) {
+    if (arrangement.fits(count)) {
       return Optional.of(arrangement);
     }
     String accepted =
-        single
-            ? "1 drive for single"
-            : "at least " + arrangement.leastDrives() + " drives for " + arrangement.word();
+        switch (arrangement) {
+          case SINGLE -> "1 drive for single";
+          case PAIRS -> "an even number of drives for pairs";
+          default -> "at least " + arrangement.leastDrives() + " drives for " + arrangement.word();
+        };
     notes.problem(node, "'" + arrangement.word() + "' with drives: " + count, accepted);
     return Optional.empty();
   }

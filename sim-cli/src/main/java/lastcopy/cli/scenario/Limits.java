@@ -3,6 +3,7 @@ package lastcopy.cli.scenario;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -153,8 +154,9 @@ final class Limits {
   /** A shelf has a drive more whenever the footage needs one. */
   private double drives(Medium.DriveSet set) {
     boolean grows = set.arrangement() == Arrangement.SHELF && found.isEmpty();
-    double needed = grows ? shotByTheEnd() / set.model().sizeBytes() : 0;
-    return Math.max(set.drives(), Math.ceil(needed));
+    double more = grows ? shotByTheEnd() - set.usableBytes() : 0;
+    double last = set.model(set.drives()).sizeBytes();
+    return set.drives() + Math.max(0, Math.ceil(more / last));
   }
 
   private double shotByTheEnd() {
@@ -186,9 +188,11 @@ final class Limits {
   }
 
   private void drives(List<String> path, Medium.DriveSet set) {
-    DriveModel model = set.model();
-    double life = mean(model.fails(), model.boughtAtHours());
-    lives(set.drives(), life, "failures", List.of("drives", model.id(), "fails"));
+    for (DriveModel model : set.kinds()) {
+      double life = mean(model.fails(), model.boughtAtHours());
+      int drives = Collections.frequency(set.models(), model);
+      lives(drives, life, "failures", List.of("drives", model.id(), "fails"));
+    }
     unreadable(with(path, "read_errors"), set.readErrorsPerBit());
     set.latentDefects()
         .ifPresent(

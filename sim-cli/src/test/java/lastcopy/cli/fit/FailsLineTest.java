@@ -129,6 +129,6 @@ class FailsLineTest {
   }
 
   private static Law lawOf(Studio studio) {
-    return studio.layouts().get(0).copies().get(0).driveSet().orElseThrow().model().fails();
+    return studio.layouts().get(0).copies().get(0).driveSet().orElseThrow().model(0).fails();
   }
 }

@@ -105,12 +105,12 @@ class EveryKeyTest {
             new Copy.Repair(new Delay.Looks(720), new Delay.Lawful(new Fixed(1)), new Fixed(96)));
     assertThat(set.drives()).isEqualTo(3);
     assertThat(set.arrangement()).isEqualTo(Arrangement.PARITY);
-    assertThat(set.model().age()).isEqualTo(new Uniform(17_520, 52_560));
-    assertThat(set.model().boughtAtHours()).isEqualTo(26_280);
-    assertThat(set.model().price()).hasValue(40);
-    assertThat(set.model().owned()).isTrue();
-    assertThat(set.model().powerWatts()).hasValue(6);
-    assertThat(set.model().speed()).isEqualTo(90e6);
+    assertThat(set.model(0).age()).isEqualTo(new Uniform(17_520, 52_560));
+    assertThat(set.model(0).boughtAtHours()).isEqualTo(26_280);
+    assertThat(set.model(0).price()).hasValue(40);
+    assertThat(set.model(0).owned()).isTrue();
+    assertThat(set.model(0).powerWatts()).hasValue(6);
+    assertThat(set.model(0).speed()).isEqualTo(90e6);
   }
 
   @Test

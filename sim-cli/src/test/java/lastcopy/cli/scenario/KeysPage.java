@@ -183,6 +183,9 @@ final class KeysPage {
 
   /** As YAML in one line. */
   private static String plain(JsonNode example) {
+    if (example.isArray()) {
+      return "[" + String.join(", ", texts(example)) + "]";
+    }
     if (!example.isObject()) {
       return example.isNumber() && example.asDouble() < 1e-3
           ? String.format(Locale.ROOT, "%.0e", example.asDouble()).replace("e-0", "e-")

@@ -109,7 +109,15 @@ class ProblemsTest {
           drives: 1 x desk, keeps_deleted: for ever | a time such as 6 h
           drives: 1 x desk, restores_at: 0 MB/s     | a number above 0
           drives: 1 x desk, feed: {from: far, every: 1 day} | the first copy, which is the working copy
-          drives: [1 x desk]                        | found a list
+          drives: {desk: 1}                         | found a mapping
+          drives: [], arrangement: mirror           | found an empty list
+          drives: [1 x desk, 2 desk], arrangement: mirror | demo.yaml:15:33: found '2 desk'
+          drives: [1 x desk, [1 x desk]], arrangement: mirror | found a list
+          drives: [1 x desk, 1 x dsk], arrangement: mirror | Did you mean 'desk'?
+          drives: [1 x desk, 1 x desk]              | found 2 drives without 'arrangement'; accepted: arrangement: mirror, pairs
+          drives: [600 x desk, 500 x desk], arrangement: mirror | found 1100 drives in all
+          drives: 3 x desk, arrangement: pairs      | accepted: an even number of drives for pairs
+          drives: 1 x desk, arrangement: pairs      | accepted: an even number of drives for pairs
           drives:                                   | found nothing
           drives: 1 x desk, wait: 1e999 h           | found '1e999 h'
           """)

@@ -88,6 +88,6 @@ final class Texts {
   }
 
   static DriveModel model(String text) {
-    return mainDrives(text).model();
+    return mainDrives(text).model(0);
   }
 }

@@ -3,6 +3,7 @@ package lastcopy.history.event;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.history.hazard.Clocks;
@@ -63,30 +64,33 @@ public final class Clips implements Mechanism {
     return all;
   }
 
-  /** The last redundancy of a set is used up: what its other drives hide is met. */
-  void defectsMetByRebuild(CopyState copy) {
-    if (hasDefect(copy)) {
+  /**
+   * The last redundancy is used up by a failed drive: what those that stand in for it hide is met.
+   */
+  void defectsMetByRebuild(CopyState copy, DriveState failed) {
+    Predicate<DriveState> read = drive -> copy.standTogether(drive, failed);
+    if (hasDefect(copy, read)) {
       tracker.leave();
       copy.bringTo(state.now());
-      addDefects(copy, copy.held());
+      addDefects(copy, copy.held(), read);
       lose(copy, null, met, Cause.Context.MET_BY_REBUILD);
     }
   }
 
-  /** A refill starts to read a source that has no redundancy left. */
+  /** A refill starts to read a source that has no redundancy left, or of pairs not everywhere. */
   void defectsMetByRefill(CopyState source, Positions read) {
-    if (hasDefect(source)) {
-      addDefects(source, read);
+    if (hasDefect(source, source::isBareBehind)) {
+      addDefects(source, read, source::isBareBehind);
       lose(source, null, met, Cause.Context.MET_BY_REFILL);
     }
   }
 
-  private boolean hasDefect(CopyState copy) {
+  private boolean hasDefect(CopyState copy, Predicate<DriveState> read) {
     if (copy.plan().set().defects() == null) {
       return false;
     }
     for (DriveState drive : copy.drives()) {
-      if (serves(drive) && defects.alive(drive.slot())) {
+      if (serves(drive) && read.test(drive) && defects.alive(drive.slot())) {
         return true;
       }
     }
@@ -97,11 +101,11 @@ public final class Clips implements Mechanism {
     return drive.isUp() && drive.inService(state.now());
   }
 
-  private void addDefects(CopyState copy, Positions within) {
+  private void addDefects(CopyState copy, Positions within, Predicate<DriveState> read) {
     spots.clear();
     place.read(within, copy, null);
     for (DriveState drive : copy.drives()) {
-      if (serves(drive) && defects.alive(drive.slot())) {
+      if (serves(drive) && read.test(drive) && defects.alive(drive.slot())) {
         place.addDefect(within, drive.slot(), spots);
       }
     }
@@ -125,7 +129,7 @@ public final class Clips implements Mechanism {
   /** A refill has read some positions of a source without redundancy, for the n-th time. */
   void readByRefill(CopyState source, CopyState target, Positions read, int n) {
     long key = target.plan().source();
-    double mean = mean(source, read.bytes());
+    double mean = mean(source, read.bytes() * source.bareShare());
     int errors = clocks.count(group(source), mean, Draws.key(key, Draws.REFILL_ERRORS, n));
     if (errors > 0) {
       place.read(read, source, target);

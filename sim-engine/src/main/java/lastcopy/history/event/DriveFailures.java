@@ -46,7 +46,9 @@ public final class DriveFailures implements Mechanism, TimerHandler {
 
   @Override
   public Set<Effect> effects(CopyPlan copy) {
-    return EnumSet.of(Effect.FAILURES);
+    return copy.set().lots() > 1
+        ? EnumSet.of(Effect.FAILURES, Effect.PAIRS)
+        : EnumSet.of(Effect.FAILURES);
   }
 
   /** A drive or service fails. */
@@ -67,24 +69,24 @@ public final class DriveFailures implements Mechanism, TimerHandler {
 
   private void failsInSet(DriveState drive, CopyState copy) {
     drive.condition(DriveState.Condition.DOWN);
-    copy.driveFails();
-    if (copy.down() > copy.plan().set().survives()) {
+    copy.driveFails(drive);
+    if (copy.downWith(drive) > copy.plan().set().survives()) {
       drive.condition(DriveState.Condition.FAILED);
       tellRule(drive, copy);
-      outages.goes(copy);
+      outages.goes(copy, drive);
       return;
     }
     repairs.start(drive, copy);
-    drives.strainChanged(copy);
-    if (copy.down() == copy.plan().set().survives()) {
-      clips.defectsMetByRebuild(copy);
+    drives.downChanged(copy);
+    if (copy.downWith(drive) == copy.plan().set().survives()) {
+      clips.defectsMetByRebuild(copy, drive);
     }
   }
 
   private void tellRule(DriveState drive, CopyState copy) {
     if (copy.plan().set().service()) {
       rule.struck(plan.serviceCauses());
-    } else if (copy.down() > 1) {
+    } else if (copy.downWith(drive) > 1) {
       boolean unseen = isAnotherUnseen(drive, copy);
       rule.struck(plan.driveCauses(), unseen ? Cause.Context.UNSEEN : Cause.Context.REBUILD);
     } else {
@@ -92,10 +94,10 @@ public final class DriveFailures implements Mechanism, TimerHandler {
     }
   }
 
-  /** Whether some other drive of the set is down and nobody has seen it yet. */
+  /** Whether another that would stand in for a drive is down and nobody has seen it yet. */
   private boolean isAnotherUnseen(DriveState but, CopyState copy) {
     for (DriveState drive : copy.drives()) {
-      if (drive != but && drive.isUnseen(state.now())) {
+      if (drive != but && copy.standTogether(drive, but) && drive.isUnseen(state.now())) {
         return true;
       }
     }

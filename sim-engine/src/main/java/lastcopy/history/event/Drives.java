@@ -49,6 +49,7 @@ public final class Drives implements Mechanism, Resettable {
       addIf(slot.isSwapped(), Effect.PLANNED_SWAPS, all);
     }
     addIf(copy.set().strain() != 1, Effect.STRAIN, all);
+    addIf(copy.set().unlike(), Effect.UNLIKE_DRIVES, all);
     return all;
   }
 
@@ -70,7 +71,7 @@ public final class Drives implements Mechanism, Resettable {
       DriveState drive = state.drive(s);
       SlotPlan slot = drive.plan();
       double entry =
-          Double.isNaN(slot.enters()) ? Plan.entry(state.shoots(), from(drive)) : slot.enters();
+          Double.isNaN(slot.enters()) ? Plan.entry(state.shoots(), slot.from()) : slot.enters();
       drive.enters(entry);
       if (entry <= plan.horizon()) {
         boolean later = entry > 0;
@@ -84,14 +85,9 @@ public final class Drives implements Mechanism, Resettable {
     }
   }
 
-  /** The first position of a drive of a shelf. */
-  double from(DriveState drive) {
-    return drive.plan().drive() * state.copyOf(drive).plan().set().driveSize();
-  }
-
   private void begin(DriveState drive, double from, double age, long key) {
     SlotPlan slot = drive.plan();
-    clocks.startLife(slot, from, age, drive.frailty() * strain(state.copyOf(drive)), key);
+    clocks.startLife(slot, from, age, drive.frailty() * strain(state.copyOf(drive), drive), key);
     defects.begin(slot.index(), drive.generation(), from);
     if (slot.isSwapped()) {
       double left = Math.max(0, slot.replaceAt() - age);
@@ -99,16 +95,22 @@ public final class Drives implements Mechanism, Resettable {
     }
   }
 
-  private static double strain(CopyState copy) {
-    boolean strained = copy.down() > 0 && !copy.isGone() && !copy.plan().set().shelf();
+  /** Of pairs only the partner is strained, since it alone is read for what is missing. */
+  private static double strain(CopyState copy, DriveState drive) {
+    boolean strained = copy.downWith(drive) > 0 && !copy.isGone() && !copy.plan().set().shelf();
     return strained ? copy.plan().set().strain() : 1;
   }
 
-  /** Drives of a set are strained while others of it are down. */
-  void strainChanged(CopyState copy) {
+  /** How many of a set are down has changed: the others are strained, or no longer. */
+  void downChanged(CopyState copy) {
     if (copy.plan().set().strain() != 1) {
       for (DriveState drive : copy.drives()) {
-        clocks.setFactor(drive.slot(), drive.frailty() * strain(copy));
+        clocks.setFactor(drive.slot(), drive.frailty() * strain(copy, drive));
+      }
+    }
+    if (copy.plan().set().lots() > 1) {
+      for (DriveState drive : copy.drives()) {
+        clocks.standsAlone(drive.plan(), copy.downWith(drive) > 0 && !copy.isGone());
       }
     }
   }

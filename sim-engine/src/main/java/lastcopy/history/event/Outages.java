@@ -38,6 +38,11 @@ public final class Outages {
 
   /** A copy is gone: its holdings are empty, its repairs dropped, its feeds cut. */
   void goes(CopyState copy) {
+    goes(copy, null);
+  }
+
+  /** The same, by the failure of a drive; null if it was not by one. */
+  void goes(CopyState copy, DriveState by) {
     common.tracker().leave();
     state.holdings().bringAllTo(state.now());
     feeds.cutBy(copy);
@@ -46,13 +51,22 @@ public final class Outages {
     int before = copy.goes();
     desk.gone(copy);
     dropsRepairs(copy);
-    drives.strainChanged(copy);
+    drives.downChanged(copy);
     double back = times.backAt(copy.plan(), before, state.now());
     state.clock().set(state.timers().comeBack(copy.index()), back);
     if (copy.index() == 0) {
       interruptions.workingCopyGoes(common.rule().plainCause());
     }
-    common.narrator().say(Happening.Kind.COPY_GONE, copy, bytes, back);
+    tell(copy, by, bytes, back);
+  }
+
+  /** Of pairs it is told which drive went, since that decides which other was missing. */
+  private void tell(CopyState copy, DriveState by, double bytes, double back) {
+    if (by != null && copy.plan().set().lots() > 1) {
+      common.narrator().say(Happening.Kind.COPY_GONE, by, bytes, back);
+    } else {
+      common.narrator().say(Happening.Kind.COPY_GONE, copy, bytes, back);
+    }
   }
 
   private void dropsRepairs(CopyState copy) {

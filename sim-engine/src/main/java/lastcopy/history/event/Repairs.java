@@ -83,14 +83,14 @@ public final class Repairs implements Mechanism, TimerHandler {
 
   private void isWholeAgain(DriveState drive, CopyState copy) {
     SetPlan set = copy.plan().set();
-    if (set.readErrors() > 0 && copy.down() == set.survives()) {
+    if (set.readErrors() > 0 && copy.downWith(drive) == set.survives()) {
       boolean all = set.rebuild().reads() == Rebuild.Reads.ALL;
-      double read = all ? state.heldBytes(copy) : drive.inUse(); // nothing to lose in empty space
-      clips.readByRebuild(copy, read, drive);
+      double held = all ? state.heldBytes(copy) : drive.inUse(); // nothing to lose in empty space
+      clips.readByRebuild(copy, held / set.lots(), drive);
     }
-    copy.driveIsBack();
+    copy.driveIsBack(drive);
     drives.renew(drive);
-    drives.strainChanged(copy);
+    drives.downChanged(copy);
     narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);
   }
 }

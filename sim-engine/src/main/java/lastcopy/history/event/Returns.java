@@ -64,14 +64,14 @@ public final class Returns implements Mechanism {
   public void ofDrive(int slot) {
     DriveState drive = state.drive(slot);
     CopyState copy = state.copyOf(drive);
-    copy.driveIsBack();
+    copy.driveIsBack(drive);
     drives.renew(drive);
-    copy.takesAgain(shelves.from(drive), shelves.to(drive));
+    copy.takesAgain(drive.plan().from(), drive.plan().to());
     copy.isToBeFilled();
     narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);
     if (copy.index() == 0) {
       offloads.again(shelves.within(drive, offloads.waiting()));
-      cards.offloadAgain(shelves.from(drive), shelves.to(drive));
+      cards.offloadAgain(drive.plan().from(), drive.plan().to());
       if (shelves.fills(drive)) {
         interruptions.workGoesOn();
       }

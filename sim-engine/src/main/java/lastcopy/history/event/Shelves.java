@@ -22,7 +22,6 @@ public final class Shelves implements Mechanism {
   private final Common common;
   private final HistoryState state;
   private final RepairTimes times;
-  private final Drives drives;
   private final Flows flows;
   private final DeskDamage desk;
   private final Interruptions interruptions;
@@ -30,16 +29,10 @@ public final class Shelves implements Mechanism {
 
   /** The shelves of a state. */
   public Shelves(
-      Common common,
-      RepairTimes times,
-      Drives drives,
-      Flows flows,
-      DeskDamage desk,
-      Interruptions interruptions) {
+      Common common, RepairTimes times, Flows flows, DeskDamage desk, Interruptions interruptions) {
     this.common = common;
     state = common.state();
     this.times = times;
-    this.drives = drives;
     this.flows = flows;
     this.desk = desk;
     this.interruptions = interruptions;
@@ -50,21 +43,11 @@ public final class Shelves implements Mechanism {
     return copy.set().shelf() ? EnumSet.of(Effect.SEPARATE_DRIVES) : Mechanism.none();
   }
 
-  /** The first position of a drive. */
-  double from(DriveState drive) {
-    return drives.from(drive);
-  }
-
-  /** The position after the last of a drive. */
-  double to(DriveState drive) {
-    return from(drive) + state.copyOf(drive).plan().set().driveSize();
-  }
-
   /** What a set has within the positions of a drive. */
   Positions within(DriveState drive, Positions set) {
     part.copyFrom(set);
-    part.remove(0, from(drive));
-    part.remove(to(drive), Double.POSITIVE_INFINITY);
+    part.remove(0, drive.plan().from());
+    part.remove(drive.plan().to(), Double.POSITIVE_INFINITY);
     return part;
   }
 
@@ -79,11 +62,11 @@ public final class Shelves implements Mechanism {
     common.rule().removed(copy, its);
     copy.loses(its);
     flows.cannotSend(copy, its);
-    desk.cannotKeep(copy, from(drive), to(drive));
-    copy.bars(from(drive), to(drive));
+    desk.cannotKeep(copy, drive.plan().from(), drive.plan().to());
+    copy.bars(drive.plan().from(), drive.plan().to());
     flows.cannotTake(copy, copy.barred());
     drive.condition(DriveState.Condition.DOWN);
-    copy.driveFails();
+    copy.driveFails(drive);
     double back = times.replacedAt(drive.plan(), drive.countFailure(), state.now());
     state.clock().set(state.timers().repair(drive.slot()), back);
     if (copy.index() == 0) {
@@ -96,6 +79,6 @@ public final class Shelves implements Mechanism {
   /** Whether new shoots would go to a drive now. */
   boolean fills(DriveState drive) {
     double shot = state.shoots().total(state.now());
-    return shot >= from(drive) && shot < to(drive);
+    return shot >= drive.plan().from() && shot < drive.plan().to();
   }
 }

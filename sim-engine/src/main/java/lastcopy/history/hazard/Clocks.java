@@ -125,6 +125,17 @@ public final class Clocks {
     }
   }
 
+  /** From now on a running drive stands alone, its partner being down, or no longer. */
+  public void standsAlone(SlotPlan slot, boolean alone) {
+    int to = alone ? plan.groups().ofAlone(slot) : plan.groups().of(slot);
+    HazardClock its = clock[slot.index()];
+    if (likelihood.biased() && its.isRunning() && its.group() != to) {
+      its.settle(time.now());
+      its.group(to);
+      schedule(slot.index());
+    }
+  }
+
   /** The visit that is due now does not take place: the drives of the copy stay off. */
   public void skipVisit(CopyPlan copy) {
     for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {

@@ -170,7 +170,7 @@ public final class Defects {
       to = from;
     }
     unlikely.risk(unlikely.defectsOf(d.slot.copy()), Math.min(1, alive));
-    double wanted = ALIVE / d.set.drives() / meetings;
+    double wanted = ALIVE / d.set.together() / meetings;
     return alive > 0 && alive < wanted ? wanted / alive - 1 : 0;
   }
 

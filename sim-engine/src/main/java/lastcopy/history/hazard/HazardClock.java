@@ -13,7 +13,11 @@ final class HazardClock {
   private final BareWatch watch;
   private final double horizon;
   private final int source;
-  private final int group;
+
+  /** The group that it is in as a rule; of drives of pairs it may be another at times. */
+  private final int usualGroup;
+
+  private int group;
 
   /** The hazard of what is there from time 0 on; null where it is not known before. */
   private BareHazard first;
@@ -38,7 +42,8 @@ final class HazardClock {
     this.watch = watch;
     this.horizon = horizon;
     this.source = source;
-    group = hazards.groupOf(source);
+    usualGroup = hazards.groupOf(source);
+    group = usualGroup;
   }
 
   /** From now on it may look its hazard up. */
@@ -72,8 +77,13 @@ final class HazardClock {
     return group;
   }
 
+  void group(int to) {
+    group = to;
+  }
+
   void start(double from, double drawn) {
     running = true;
+    group = usualGroup;
     since = from;
     isFirst = first != null && (from == 0 || hazards.isConstant(source));
     if (isFirst && likelihood.biasing() && watch.byTheClock()) {

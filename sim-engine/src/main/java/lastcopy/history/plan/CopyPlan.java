@@ -51,7 +51,10 @@ public record CopyPlan(
     return stated.keepsDeletedHours();
   }
 
-  /** How many things must be wrong with it for it to be gone. */
+  /**
+   * How many things must be wrong with it for it to be gone; of pairs those that are wrong with the
+   * worst one.
+   */
   public int breaksIt() {
     return set.survives() + 1;
   }

@@ -19,6 +19,10 @@ public enum Effect {
   REST_BETWEEN_VISITS,
   /** Drives are swapped at a planned age. */
   PLANNED_SWAPS,
+  /** A set is gone when both drives of one pair are down. */
+  PAIRS,
+  /** Drives of a set are of several models, each with a law of its own. */
+  UNLIKE_DRIVES,
   /** Each drive is by itself. */
   SEPARATE_DRIVES,
   /** Bits cannot be read once there is no redundancy. */

@@ -53,7 +53,7 @@ public final class Plan {
     wornByAbsence = List.of(slot).stream().anyMatch(each -> each.lifeOff() != null);
     List<ShockProcess> all = ShockProcesses.of(copy, studio.desk(), cardHours > 0);
     shock = all.toArray(new ShockProcess[0]);
-    groups = new Groups(copy.length, all);
+    groups = new Groups(copy, slot, all);
     groupOf = groupOfEachSource();
     timers = new Timers(slot.length, shock.length, copy.length);
   }
@@ -66,7 +66,7 @@ public final class Plan {
   private int[] groupOfEachSource() {
     int[] all = new int[slot.length + shock.length];
     for (SlotPlan each : slot) {
-      all[each.index()] = groups.drivesOf(each.copy());
+      all[each.index()] = groups.of(each);
     }
     for (ShockProcess each : shock) {
       all[slot.length + each.index()] = groups.of(each);

@@ -1,6 +1,7 @@
 package lastcopy.history.plan;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lastcopy.law.Law;
 import lastcopy.law.Never;
 import lastcopy.scenario.Arrangement;
@@ -16,10 +17,13 @@ import lastcopy.scenario.Ways;
  *
  * @param service whether it is a service
  * @param drives how many; of a shelf all that it may grow to
+ * @param together how many of them, one after another in their order, stand in for each other: two
+ *     of mirrored pairs, over which footage is spread evenly, otherwise all
  * @param usableDrives drives whose worth of footage the set holds
- * @param survives how many may be down at once; 0 for a shelf
+ * @param survives how many that stand in for each other may be down at once; 0 for a shelf
  * @param shelf whether each drive is by itself
- * @param driveSize bytes of one drive; 0 for a service
+ * @param unlike whether they are of several models
+ * @param driveSize bytes that count of each drive, those of the smallest; 0 for a service
  * @param strain factor on the hazard of the others while one is down
  * @param defects law of a latent defect of each drive; null if there are none
  * @param scrub law until a scrub finds one
@@ -30,9 +34,11 @@ import lastcopy.scenario.Ways;
 public record SetPlan(
     boolean service,
     int drives,
+    int together,
     int usableDrives,
     int survives,
     boolean shelf,
+    boolean unlike,
     double driveSize,
     double strain,
     Law defects,
@@ -42,7 +48,7 @@ public record SetPlan(
     double rebuildPerHour) {
 
   private static final SetPlan SERVICE =
-      new SetPlan(true, 1, 1, 0, false, 0, 1, null, null, 0, null, 0);
+      new SetPlan(true, 1, 1, 1, 0, false, false, 0, 1, null, null, 0, null, 0);
 
   /**
    * The set of a copy.
@@ -56,21 +62,47 @@ public record SetPlan(
 
   private static SetPlan of(Copy copy, Medium.DriveSet set, double mostEverShot) {
     boolean shelf = set.arrangement() == Arrangement.SHELF;
-    double size = set.model().sizeBytes();
+    int drives = shelf ? ofShelf(set, mostEverShot) : set.drives();
     boolean byRate = set.rebuild().time() instanceof Rebuild.ByRate;
     return new SetPlan(
         false,
-        shelf ? Math.max(set.drives(), (int) Math.ceil(mostEverShot / size)) : set.drives(),
+        drives,
+        shelf ? drives : set.arrangement().together(drives),
         set.arrangement().usableDrives(set.drives()),
         set.survives(),
         shelf,
-        size,
+        set.kinds().size() > 1,
+        set.driveBytes(),
         set.strain(),
         set.latentDefects().orElse(null),
         set.scrub().orElseGet(Never::new),
         set.readErrorsPerBit(),
         set.rebuild(),
         byRate ? Ways.rebuild(copy) * Units.SECONDS_PER_HOUR : 0);
+  }
+
+  /** As many drives as it may take to hold all footage, and no fewer than are there. */
+  private static int ofShelf(Medium.DriveSet set, double mostEverShot) {
+    int drives = 0;
+    for (double room = 0; drives < set.drives() || room < mostEverShot; drives++) {
+      room += set.model(drives).sizeBytes();
+    }
+    return drives;
+  }
+
+  /** How many lots of drives that stand in for each other: the pairs, otherwise one. */
+  public int lots() {
+    return drives / together;
+  }
+
+  /** The lot of a drive. */
+  public int lotOf(int drive) {
+    return drive / together;
+  }
+
+  /** The drives of a lot. */
+  public IntStream drivesOf(int lot) {
+    return IntStream.range(lot * together, (lot + 1) * together);
   }
 
   /** Whether reading without redundancy surely meets nothing unreadable. */

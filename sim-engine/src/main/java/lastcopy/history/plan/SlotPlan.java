@@ -9,6 +9,9 @@ import lastcopy.law.Law;
  * @param index its number among the slots of all copies
  * @param copy the copy that it belongs to
  * @param drive its number in the copy, from 0
+ * @param kind number of its model among the different ones of its copy, from 0
+ * @param from the first position that it holds, of a shelf; else 0
+ * @param to the position after its last, of a shelf; else infinite
  * @param source key of its draws
  * @param firstKey key of its first drive's life
  * @param life law of a drive in service
@@ -26,6 +29,9 @@ public record SlotPlan(
     int index,
     int copy,
     int drive,
+    int kind,
+    double from,
+    double to,
     long source,
     long firstKey,
     Law life,

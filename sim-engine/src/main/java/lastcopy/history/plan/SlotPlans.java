@@ -8,6 +8,7 @@ import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.law.Never;
 import lastcopy.random.SourceKey;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
 
@@ -35,12 +36,22 @@ final class SlotPlans {
   SlotPlan[] of(CopyPlan[] copies) {
     List<SlotPlan> all = new ArrayList<>();
     for (CopyPlan copy : copies) {
-      for (int drive = 0; drive < copy.set().drives(); drive++) {
-        boolean drives = copy.stated().medium() instanceof Medium.DriveSet;
-        all.add(drives ? ofSet(copy, drive) : ofService(copy));
+      if (copy.stated().medium() instanceof Medium.DriveSet set) {
+        addDrives(copy, set, all);
+      } else {
+        all.add(ofService(copy));
       }
     }
     return all.toArray(new SlotPlan[0]);
+  }
+
+  private void addDrives(CopyPlan copy, Medium.DriveSet set, List<SlotPlan> to) {
+    double from = 0;
+    for (int drive = 0; drive < copy.set().drives(); drive++) {
+      double end = copy.set().shelf() ? from + set.model(drive).sizeBytes() : NEVER;
+      to.add(ofSet(copy, set, drive, from, end));
+      from = copy.set().shelf() ? end : 0;
+    }
   }
 
   /** The names of the batches, in the order of their numbers. */
@@ -48,25 +59,28 @@ final class SlotPlans {
     return batches;
   }
 
-  private SlotPlan ofSet(CopyPlan copy, int drive) {
-    Medium.DriveSet set = copy.stated().driveSet().orElseThrow();
-    double boughtAt = set.model().boughtAtHours();
+  private SlotPlan ofSet(CopyPlan copy, Medium.DriveSet set, int drive, double from, double to) {
+    DriveModel model = set.model(drive);
+    double boughtAt = model.boughtAtHours();
     double replaceAt = set.replaceAtHours().orElse(NEVER);
-    Law lifeOff = copy.rotates() ? set.model().failsOff().orElse(null) : null;
+    Law lifeOff = copy.rotates() ? model.failsOff().orElse(null) : null;
     long source = source(copy, drive);
     SlotPlan slot =
         new SlotPlan(
             copy.firstSlot() + drive,
             copy.index(),
             drive,
+            set.kinds().indexOf(model),
+            from,
+            to,
             source,
             Draws.key(source, Draws.LIFE, 0),
-            set.model().fails(),
+            model.fails(),
             lifeOff,
-            set.model().age(),
+            model.age(),
             boughtAt,
             replaceAt > boughtAt ? replaceAt : NEVER,
-            entry(copy, drive),
+            entry(copy, drive, from),
             0,
             set.batch().map(Medium.Batch::name).map(this::batch).orElse(-1),
             set.batch().map(Medium.Batch::spread).orElse(0.0));
@@ -81,6 +95,9 @@ final class SlotPlans {
             copy.firstSlot(),
             copy.index(),
             0,
+            0,
+            0,
+            NEVER,
             source,
             Draws.key(source, Draws.LIFE, 0),
             lawOf(paid.loses()),
@@ -106,8 +123,7 @@ final class SlotPlans {
     return batches.indexOf(name);
   }
 
-  private double entry(CopyPlan copy, int drive) {
-    double from = drive * copy.set().driveSize();
+  private double entry(CopyPlan copy, int drive, double from) {
     if (!copy.set().shelf() || drive == 0 || from < onHand) {
       return 0;
     }
@@ -119,6 +135,9 @@ final class SlotPlans {
         s.index(),
         s.copy(),
         s.drive(),
+        s.kind(),
+        s.from(),
+        s.to(),
         s.source(),
         s.firstKey(),
         s.life(),

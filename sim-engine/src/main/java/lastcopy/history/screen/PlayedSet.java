@@ -15,11 +15,11 @@ import lastcopy.history.plan.SlotPlan;
 import lastcopy.random.SourceKey;
 
 /**
- * A set of drives by itself, whose drives matter to each other: by strain, by a frailty that they
- * share, by bits that cannot be read once the last redundancy is used up; or are swapped at a
- * planned age. It is played in one history after another, with the draws and the sums of the
- * general path ({@code Drives}, {@code Clocks}, {@code Repairs}), and without all that other copies
- * need.
+ * Drives that stand in for each other, by themselves, which matter to each other: by strain, by a
+ * frailty that they share, by bits that cannot be read once the last redundancy is used up; or are
+ * swapped at a planned age. They are played in one history after another, with the draws and the
+ * sums of the general path ({@code Drives}, {@code Clocks}, {@code Repairs}), and without all that
+ * other copies need. Mirrored pairs are played pair by pair.
  */
 final class PlayedSet {
 
@@ -34,7 +34,9 @@ final class PlayedSet {
           Effect.STRAIN,
           Effect.SHARED_FRAILTY,
           Effect.PLANNED_SWAPS,
-          Effect.READ_ERRORS);
+          Effect.READ_ERRORS,
+          Effect.PAIRS,
+          Effect.UNLIKE_DRIVES);
 
   private final Plan plan;
   private final Draws draws;
@@ -69,11 +71,12 @@ final class PlayedSet {
   private boolean wasBare;
 
   /**
-   * The set of a copy.
+   * A lot of drives of a copy.
    *
+   * @param lot its number
    * @param step run for each failure, repair and swap
    */
-  PlayedSet(Plan plan, Draws draws, RepairTimes times, CopyPlan copy, Runnable step) {
+  PlayedSet(Plan plan, Draws draws, RepairTimes times, CopyPlan copy, int lot, Runnable step) {
     this.step = step;
     this.plan = plan;
     this.draws = draws;
@@ -85,8 +88,8 @@ final class PlayedSet {
     survives = set.survives();
     strain = set.strain();
     readErrors = set.readErrors();
-    first = copy.firstSlot();
-    end = copy.endSlot();
+    first = copy.firstSlot() + lot * set.together();
+    end = first + set.together();
     double bits = 8 * mostBytesRead();
     readsAll = plan.evenShoots() ? Screen.below(bits * readErrors) : 0;
     up = new boolean[plan.slots()];

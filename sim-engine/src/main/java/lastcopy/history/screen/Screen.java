@@ -77,10 +77,14 @@ public final class Screen {
     for (int c = 0; c < alone.length; c++) {
       if (LoneSet.stands(plan.copy(c), effects.get(c))) {
         alone[c] = true;
-        healing.add(new LoneSet(plan, lanes, plan.copy(c), limit, step));
+        for (int lot = 0; lot < plan.copy(c).set().lots(); lot++) {
+          healing.add(new LoneSet(plan, lanes, plan.copy(c), lot, limit, step));
+        }
       } else if (PlayedSet.stands(plan.copy(c), effects.get(c))) {
         alone[c] = true;
-        strained.add(new PlayedSet(plan, draws, times, plan.copy(c), step));
+        for (int lot = 0; lot < plan.copy(c).set().lots(); lot++) {
+          strained.add(new PlayedSet(plan, draws, times, plan.copy(c), lot, step));
+        }
       }
     }
     sets = healing.toArray(new LoneSet[0]);

@@ -1,8 +1,10 @@
 package lastcopy.history.state;
 
+import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.SetPlan;
 
 /**
  * One copy at an instant: its condition, its drives, what it holds and what is on its way to it.
@@ -42,17 +44,22 @@ public final class CopyState {
   private boolean unfilled;
 
   private int down;
+
+  /** By lot of drives that stand in for each other, how many are down. */
+  private final int[] downOf;
+
   private int timesGone;
 
   CopyState(CopyPlan plan, DriveState[] drives) {
     this.plan = plan;
     this.drives = drives;
+    downOf = new int[plan.set().lots()];
   }
 
   void clear() {
     condition = Condition.WHOLE;
     unfilled = false;
-    down = 0;
+    noneIsDown();
     timesGone = 0;
     held.clear();
     kept.clear();
@@ -124,31 +131,71 @@ public final class CopyState {
     return down;
   }
 
+  /** How many are down of a drive and those that stand in for it. */
+  public int downWith(DriveState drive) {
+    return downOf[plan.set().lotOf(drive.plan().drive())];
+  }
+
+  /** Whether two drives stand in for each other. */
+  public boolean standTogether(DriveState one, DriveState other) {
+    SetPlan set = plan.set();
+    return set.lotOf(one.plan().drive()) == set.lotOf(other.plan().drive());
+  }
+
+  private int mostDown() {
+    int most = 0;
+    for (int each : downOf) {
+      most = Math.max(most, each);
+    }
+    return most;
+  }
+
   /** How many things are wrong with it: drives down, or as many as a loss takes. */
   public int wrong() {
-    return isUsable() && !isRefilling() ? down : plan.breaksIt();
+    return isUsable() && !isRefilling() ? mostDown() : plan.breaksIt();
   }
 
   /** Whether the next failure of a drive or service takes some of what it holds. */
   public boolean isFragile() {
-    return plan.set().shelf() || down == plan.set().survives();
+    return plan.set().shelf() || mostDown() == plan.set().survives();
   }
 
-  /** Whether it is read without redundancy, as a service never is. */
+  /** Whether it, or of pairs a part of it, is read without redundancy, as a service never is. */
   public boolean isReadBare() {
-    return down >= plan.set().survives() && !plan.set().service();
+    return mostDown() >= plan.set().survives() && !plan.set().service();
+  }
+
+  /** Whether what a drive holds is read without redundancy. */
+  public boolean isBareBehind(DriveState drive) {
+    return downWith(drive) >= plan.set().survives();
+  }
+
+  /** The share of what it holds that is read without redundancy: pairs hold even shares of it. */
+  public double bareShare() {
+    int bare = 0;
+    for (int each : downOf) {
+      bare += each >= plan.set().survives() ? 1 : 0;
+    }
+    return (double) bare / downOf.length;
   }
 
   /** One more of its drives is down. */
-  public void driveFails() {
+  public void driveFails(DriveState drive) {
     down++;
+    downOf[plan.set().lotOf(drive.plan().drive())]++;
     settles();
   }
 
   /** One of its drives is up again. */
-  public void driveIsBack() {
+  public void driveIsBack(DriveState drive) {
     down--;
+    downOf[plan.set().lotOf(drive.plan().drive())]--;
     settles();
+  }
+
+  private void noneIsDown() {
+    down = 0;
+    Arrays.fill(downOf, 0);
   }
 
   private void settles() {
@@ -168,7 +215,7 @@ public final class CopyState {
   /** It has hardware again, all of it. */
   public void comesBack() {
     condition = Condition.REFILLING;
-    down = 0;
+    noneIsDown();
     feed.comesBack();
   }
 

@@ -233,8 +233,8 @@ class PlanByHandTest {
   private static void groups(Plan plan) {
     Groups groups = plan.groups();
     int[] all = new int[groups.count()];
-    all[groups.drivesOf(0)]++;
-    all[groups.drivesOf(1)]++;
+    all[groups.of(plan.slot(plan.copy(0).firstSlot()))]++;
+    all[groups.of(plan.slot(plan.copy(1).firstSlot()))]++;
     for (int i = 0; i < plan.shocks(); i++) {
       all[groups.of(plan.shock(i))]++;
       assertThat(plan.groupOf(plan.slots() + i)).isEqualTo(groups.of(plan.shock(i)));

@@ -29,12 +29,12 @@ class CopyStateTest {
   @Test
   void failsAndHeals() {
     assertThat(copy.condition()).isEqualTo(Condition.WHOLE);
-    copy.driveFails();
+    copy.driveFails(copy.drives()[0]);
     assertThat(copy.condition()).isEqualTo(Condition.DEGRADED);
     assertThat(copy.isFragile()).isTrue();
     assertThat(copy.wrong()).isEqualTo(1);
     assertThat(copy.isUndisturbed()).isTrue();
-    copy.driveIsBack();
+    copy.driveIsBack(copy.drives()[0]);
     assertThat(copy.condition()).isEqualTo(Condition.WHOLE);
     assertThat(copy.held().bytes()).isEqualTo(100);
   }
@@ -47,7 +47,7 @@ class CopyStateTest {
     assertThat(copy.wrong()).isEqualTo(2);
     copy.comesBack();
     assertThat(copy.condition()).isEqualTo(Condition.REFILLING);
-    copy.driveFails();
+    copy.driveFails(copy.drives()[0]);
     assertThat(copy.condition()).isEqualTo(Condition.REFILLING);
     copy.isFilled();
     assertThat(copy.condition()).isEqualTo(Condition.DEGRADED);

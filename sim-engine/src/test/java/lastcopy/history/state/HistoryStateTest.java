@@ -48,7 +48,7 @@ class HistoryStateTest {
   @Test
   void allThatIsWrongAddsUp() {
     assertThat(state.wrongCopies()).isZero();
-    far.driveFails();
+    far.driveFails(far.drives()[0]);
     assertThat(state.wrongCopies()).isEqualTo(1);
     state.copy(2).goes();
     assertThat(state.wrongCopies()).as("and a shelf, by one failure").isEqualTo(2);
@@ -151,18 +151,18 @@ class HistoryStateTest {
   void aCopyIsReadBareWithoutRedundancy() {
     assertThat(far.isReadBare()).isFalse();
     assertThat(far.isFragile()).isFalse();
-    far.driveFails();
+    far.driveFails(far.drives()[0]);
     assertThat(far.isReadBare()).isTrue();
     assertThat(far.isFragile()).isTrue();
     assertThat(state.working().isReadBare()).isTrue();
     CopyState shelf = state.copy(2);
     assertThat(shelf.isUndisturbed()).isTrue();
-    shelf.driveFails();
+    shelf.driveFails(shelf.drives()[0]);
     assertThat(shelf.isUndisturbed()).as("what a shelf has lost has to come back").isFalse();
     assertThat(shelf.isFragile()).as("each drive by itself").isTrue();
     shelf.isToBeFilled();
     assertThat(shelf.condition()).isEqualTo(Condition.REFILLING);
-    shelf.driveIsBack();
+    shelf.driveIsBack(shelf.drives()[0]);
     shelf.isFilled();
     assertThat(shelf.condition()).isEqualTo(Condition.WHOLE);
   }
