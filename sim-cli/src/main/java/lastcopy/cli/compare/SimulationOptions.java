@@ -1,6 +1,7 @@
 package lastcopy.cli.compare;
 
 import java.util.OptionalLong;
+import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.LuckOptions;
 import lastcopy.cli.option.YearsOption;
@@ -8,28 +9,16 @@ import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The options of every command that simulates. */
 final class SimulationOptions {
-
-  @Spec(Spec.Target.MIXEE)
-  private CommandSpec command;
 
   @Mixin private YearsOption years;
 
   @Mixin private LuckOptions luck;
 
-  @Option(
-      names = "--confidence",
-      paramLabel = "PERCENT",
-      defaultValue = "95%",
-      converter = Converters.Percent.class,
-      description = "Confidence of every interval (default: 95%%).")
-  private double confidence;
+  @Mixin private ConfidenceOption confidence;
 
   @Option(
       names = "--precision",
@@ -62,19 +51,11 @@ final class SimulationOptions {
       description = "How losses are estimated: auto, plain or rare (default: auto).")
   private Method method;
 
-  /**
-   * The settings asked for.
-   *
-   * @throws ParameterException if an option is out of range
-   */
+  /** The settings asked for. */
   Settings settings() {
-    if (!(confidence < 1)) {
-      throw new ParameterException(
-          command.commandLine(), "Invalid value for option '--confidence': must be below 100%");
-    }
     return new Settings(
         luck.seed(),
-        confidence,
+        confidence.value(),
         precision,
         histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
         time.duration(),

@@ -17,7 +17,7 @@ import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.ChartOptions;
-import lastcopy.cli.option.Converters;
+import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.typical.DriveKind;
@@ -89,13 +89,7 @@ public final class FitCommand implements Callable<Integer> {
               + " solid-state or none (default: hard-disk).")
   private TypicalKind kind;
 
-  @Option(
-      names = "--confidence",
-      paramLabel = "PERCENT",
-      defaultValue = "95%",
-      converter = Converters.Percent.class,
-      description = "Of intervals (default: 95%%).")
-  private double confidence;
+  @Mixin private ConfidenceOption confidence;
 
   @Option(names = "--details", description = "Also the fitted laws side by side.")
   private boolean details;
@@ -120,7 +114,7 @@ public final class FitCommand implements Callable<Integer> {
     RecordsFile.Read read = RecordsFile.of(file, unit, host.today().get());
     json.prepare(Optional.of(file));
     charts.prepare(json.beside(Optional.of(file)));
-    FitResult result = FitResult.of(name(), read, unit, kind.drives(), confidence);
+    FitResult result = FitResult.of(name(), read, unit, kind.drives(), confidence.value());
     List<Path> written =
         new ArrayList<>(
             json.write(
@@ -142,9 +136,6 @@ public final class FitCommand implements Callable<Integer> {
   }
 
   private void check() {
-    if (!(confidence < 1)) {
-      throw new ParameterException(spec.commandLine(), "--confidence must be below 100%");
-    }
     if (!Files.isRegularFile(file)) {
       throw new ParameterException(spec.commandLine(), "no such file of records: " + file);
     }

@@ -51,6 +51,18 @@ public final class Converters {
     }
   }
 
+  /** A percentage below 100, as a fraction in (0, 1). */
+  static final class Confidence implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      double value = new Percent().convert(text);
+      if (!(value < 1)) {
+        throw new TypeConversionException("'" + text + "' must be below 100%");
+      }
+      return value;
+    }
+  }
+
   /**
    * A cap on time. The options cannot be an Optional themselves: the parser unwraps those.
    *

@@ -201,7 +201,10 @@ class FitCommandTest {
   void aWrongOptionIsTold() throws IOException {
     assertThat(FitRun.of(folder, NIST, "--unit", "weeks").status()).isEqualTo(2);
     assertThat(FitRun.of(folder, NIST, "--kind", "floppy").status()).isEqualTo(2);
-    assertThat(FitRun.of(folder, NIST, "--confidence", "100%").status()).isEqualTo(2);
+    FitRun sure = FitRun.of(folder, NIST, "--confidence", "100%");
+    assertThat(sure.status()).isEqualTo(2);
+    assertThat(sure.err())
+        .contains("Invalid value for option '--confidence'", "'100%' must be below 100%");
     assertThat(FitRun.ofFile(folder.resolve("none.csv")).err()).contains("no such file of records");
   }
 
