@@ -181,20 +181,11 @@ class FaultsTest {
     interrupted(50, 2);
   }
 
-  /** Whoever starts this in the background may have it, and what it starts, ignore SIGINT. */
-  private static boolean heedsInterrupts() throws IOException {
-    Path status = Path.of("/proc/self/status");
-    return !Files.exists(status)
-        || Files.readAllLines(status).stream()
-            .filter(line -> line.startsWith("SigIgn:"))
-            .noneMatch(line -> (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
-  }
-
   private void interrupted(int times, long seed) throws Exception {
     SplittableRandom luck = new SplittableRandom(seed);
     int kept = 0;
     for (int i = 0; i < times; i++) {
-      String signal = luck.nextBoolean() && heedsInterrupts() ? "INT" : "TERM";
+      String signal = luck.nextBoolean() && Jvm.heedsInterrupts() ? "INT" : "TERM";
       long after = luck.nextLong(200, 5_000);
       String json = results.resolve("r" + i + ".json").toString();
       Jvm jvm = jvm();

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The image that needs no Java: made by jpackage, and run. */
 class ImageIT {
 
-  private static final Path JAR = Path.of("target", "lastcopy.jar").toAbsolutePath();
-  private static final Path MANUAL = Path.of("target", "manual").toAbsolutePath();
+  private static final Path TARGET = Path.of("target").toAbsolutePath();
+  private static final Path JAR = TARGET.resolve("lastcopy.jar");
   private static final Path DEMO = Path.of("..", "scenarios", "harbour-mirror-or-far-copy.yaml");
 
   @TempDir Path directory;
@@ -22,7 +22,8 @@ class ImageIT {
   @Test
   void theImageDoesWhatTheJarDoes() throws Exception {
     assumeTrue(ImageMaker.tool().isPresent(), "this JDK has no jpackage");
-    Path launcher = ImageMaker.launcher(ImageMaker.make(JAR, MANUAL, directory.resolve("image")));
+    Path image = ImageMaker.make(ImageMaker.Parts.of(TARGET), directory.resolve("image"));
+    Path launcher = ImageMaker.launcher(image);
     assertThat(run(List.of(launcher.toString(), "--version"))).startsWith("lastcopy ");
     List<String> compare =
         List.of(
@@ -42,10 +43,39 @@ class ImageIT {
     for (String name : List.of("loss-curve.png", "loss-curve.svg", "exceedance.png")) {
       assertThat(directory.resolve("charts").resolve(name)).isNotEmptyFile();
     }
-    try (var found = Files.walk(directory.resolve("image"))) {
-      assertThat(found.map(f -> f.getFileName().toString()))
-          .contains("lastcopy_completion", "lastcopy-compare.adoc");
+    String completion = ImageMaker.byScript() ? "lastcopy" : "lastcopy_completion";
+    String page = ImageMaker.byScript() ? "lastcopy-compare.1" : "lastcopy-compare.adoc";
+    try (var found = Files.walk(image)) {
+      assertThat(found.map(f -> f.getFileName().toString())).contains(completion, page);
     }
+    if (ImageMaker.byScript()) {
+      itsArchiveIsOfItsPlace(image);
+    }
+  }
+
+  /**
+   * Java is asked to do without nothing: it ends if the archive is not of this Java, this jar and
+   * this place. Red if the script makes none, or none after the image was moved.
+   */
+  private void itsArchiveIsOfItsPlace(Path image) throws Exception {
+    assertThat(startsFromItsArchive(image)).startsWith("lastcopy ");
+    Path moved = Files.move(image, directory.resolve("moved elsewhere"));
+    Path link = Files.createSymbolicLink(directory.resolve("link"), ImageMaker.launcher(moved));
+    assertThat(run(List.of(link.toString(), "--version"))).startsWith("lastcopy ");
+    assertThat(startsFromItsArchive(moved)).startsWith("lastcopy ");
+  }
+
+  private String startsFromItsArchive(Path image) throws Exception {
+    Path app = image.resolve("lib").resolve("app");
+    return run(
+        List.of(
+            image.resolve("lib/runtime/bin/java").toString(),
+            "-Xshare:on",
+            "-XX:+UseSerialGC",
+            "-XX:SharedArchiveFile=" + app.resolve("lastcopy.jsa"),
+            "-jar",
+            app.resolve("lastcopy.jar").toString(),
+            "--version"));
   }
 
   private static List<String> joined(List<String> first, List<String> second) {

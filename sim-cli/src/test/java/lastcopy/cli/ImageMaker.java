@@ -3,6 +3,7 @@ package lastcopy.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,16 +13,42 @@ import java.util.spi.ToolProvider;
 /**
  * Packs the finished jar, completion and manual with the parts of Java that they need, by the JDK's
  * jpackage, so that whoever gets the image needs neither Maven nor Java. Not in the jar.
+ *
+ * <p>On Linux the image starts by the script that also starts the jar, with completion and manual
+ * where shells and {@code man} look for them; elsewhere by jpackage's own program.
  */
 public final class ImageMaker {
 
   private static final String OS = System.getProperty("os.name").toLowerCase(Locale.ROOT);
 
+  /** jpackage's own, but for the command {@code java}, which the script needs. */
+  private static final String JLINK = "--strip-debug --no-man-pages --no-header-files";
+
+  /**
+   * What an image is made of, all made by the build before.
+   *
+   * @param jar the program
+   * @param classes the names of the classes that a run loads, for an archive of them
+   * @param manual the folder of completion and manual
+   * @param script what starts the jar
+   */
+  record Parts(Path jar, Path classes, Path manual, Path script) {
+
+    /** As the build of this module leaves them in a folder. */
+    static Parts of(Path target) {
+      return new Parts(
+          target.resolve("lastcopy.jar"),
+          target.resolve("archive").resolve("classes.txt"),
+          target.resolve("manual"),
+          target.resolveSibling("lastcopy"));
+    }
+  }
+
   private ImageMaker() {}
 
-  /** Makes the image: the jar, the directory of the manual, where the image goes. */
+  /** Makes the image: the folder of what was built, where the image goes. */
   public static void main(String[] arguments) throws IOException {
-    Path image = make(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[2]));
+    Path image = make(Parts.of(Path.of(arguments[0])), Path.of(arguments[1]));
     System.out.println("made " + launcher(image));
   }
 
@@ -30,24 +57,49 @@ public final class ImageMaker {
     return ToolProvider.findFirst("jpackage");
   }
 
-  /** Makes an image in a directory, replacing the one that is there, and returns its directory. */
-  static Path make(Path jar, Path manual, Path into) throws IOException {
+  /** Whether the image starts by the script. */
+  static boolean byScript() {
+    return OS.startsWith("linux");
+  }
+
+  /** Makes an image in a folder, replacing the one that is there, and returns its folder. */
+  static Path make(Parts parts, Path into) throws IOException {
     Path input = into.resolve("input");
     delete(into);
     Files.createDirectories(input);
-    Files.copy(jar, input.resolve("lastcopy.jar"));
-    if (Files.isDirectory(manual)) {
-      try (var pages = Files.list(manual)) {
-        for (Path page : pages.filter(Files::isRegularFile).toList()) {
-          Files.copy(page, input.resolve(page.getFileName()));
-        }
-      }
+    Files.copy(parts.jar, input.resolve("lastcopy.jar"));
+    if (byScript()) {
+      copyIfThere(parts.classes, input.resolve("classes.txt"));
+    } else {
+      copyAll(parts.manual, input);
     }
+    pack(input, into);
+    delete(input);
+    Path image = into.resolve(OS.startsWith("mac") ? "lastcopy.app" : "lastcopy");
+    if (byScript()) {
+      Path share = image.resolve("share");
+      copyAll(parts.manual.resolve("man1"), share.resolve("man").resolve("man1"));
+      copyIfThere(
+          parts.manual.resolve("lastcopy_completion"),
+          share.resolve("bash-completion").resolve("completions").resolve("lastcopy"));
+      Files.copy(
+          parts.script,
+          launcher(image),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.COPY_ATTRIBUTES);
+    }
+    return image;
+  }
+
+  private static void pack(Path input, Path into) throws IOException {
     List<String> line = new ArrayList<>(List.of("--type", "app-image", "--name", "lastcopy"));
     line.addAll(List.of("--input", input.toString(), "--dest", into.toString()));
     line.addAll(List.of("--main-jar", "lastcopy.jar", "--main-class", "lastcopy.cli.Main"));
     // Charts need java.desktop, which brings XML; nothing else is asked for.
     line.addAll(List.of("--add-modules", "java.desktop"));
+    if (byScript()) {
+      line.addAll(List.of("--jlink-options", JLINK));
+    }
     if (OS.startsWith("windows")) {
       line.add("--win-console");
     }
@@ -56,8 +108,23 @@ public final class ImageMaker {
     if (status != 0) {
       throw new IOException("jpackage ends with " + status);
     }
-    delete(input);
-    return into.resolve(OS.startsWith("mac") ? "lastcopy.app" : "lastcopy");
+  }
+
+  private static void copyIfThere(Path file, Path to) throws IOException {
+    if (Files.isRegularFile(file)) {
+      Files.createDirectories(to.getParent());
+      Files.copy(file, to);
+    }
+  }
+
+  private static void copyAll(Path folder, Path to) throws IOException {
+    if (Files.isDirectory(folder)) {
+      try (var files = Files.list(folder)) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          copyIfThere(file, to.resolve(file.getFileName()));
+        }
+      }
+    }
   }
 
   /** The program of an image. */

@@ -30,6 +30,15 @@ final class Jvm {
   /** What came of it. */
   record Ended(int status, String out, String err) {}
 
+  /** Whoever starts this in the background may have it, and what it starts, ignore SIGINT. */
+  static boolean heedsInterrupts() throws IOException {
+    Path status = Path.of("/proc/self/status");
+    return !Files.exists(status)
+        || Files.readAllLines(status).stream()
+            .filter(line -> line.startsWith("SigIgn:"))
+            .noneMatch(line -> (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
+  }
+
   Jvm with(String... more) {
     options.addAll(List.of(more));
     return this;

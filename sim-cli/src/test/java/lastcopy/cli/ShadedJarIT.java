@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
@@ -188,6 +192,29 @@ class ShadedJarIT {
           .anyMatch(t -> t.endsWith("Schubfach-LICENSE"));
       assertThat(under(jar, "META-INF/licenses/commons-math3-jar/"))
           .anyMatch(t -> t.contains("NOTICE"));
+    }
+  }
+
+  /** Red if jars keep the permissions that the umask of whoever builds them left. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sim-engine", "charts", "sim-cli"})
+  void permissionsAreTheSameWhoeverBuilds(String module) throws Exception {
+    List<Path> jars;
+    try (Stream<Path> built = Files.list(Path.of("..", module, "target"))) {
+      jars = built.filter(file -> file.toString().endsWith(".jar")).toList();
+    }
+    assertThat(jars).isNotEmpty();
+    for (Path jar : jars) {
+      try (FileSystem zip =
+              FileSystems.newFileSystem(jar, Map.of("enablePosixFileAttributes", "true"));
+          Stream<Path> files = Files.walk(zip.getPath("/"))) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          Object permissions = Files.getAttribute(file, "zip:permissions");
+          assertThat(permissions == null ? "none" : permissions)
+              .as(jar + ": " + file)
+              .isIn("none", PosixFilePermissions.fromString("rw-r--r--"));
+        }
+      }
     }
   }
 

@@ -1,6 +1,7 @@
 package lastcopy.outlook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import lastcopy.footage.FeedForecast;
@@ -24,6 +25,13 @@ final class Memory {
   private final Layout layout;
   private final FeedForecast forecast;
   private final boolean malware;
+
+  /** By copy, its source; -1 for the working copy. */
+  private final int[] from;
+
+  /** By copy and turn, when runs of its feed begin; null where it takes everything at once. */
+  private final Periodic[][] runs;
+
   private final List<double[]> held = new ArrayList<>();
   private final double[] longest = new double[STRIKES];
 
@@ -36,10 +44,32 @@ final class Memory {
     this.layout = layout;
     this.forecast = forecast;
     this.malware = malware;
+    List<Copy> copies = layout.copies();
+    from = copies.stream().mapToInt(this::source).toArray();
+    runs = new Periodic[from.length][];
+    Arrays.setAll(runs, c -> runs(copies.get(c), forecast.turns(c)));
     for (int i = 0; i < STRIKES; i++) {
       held.add(heldAfter(horizonHours * (i + 0.5) / STRIKES));
       longest[i] = DoubleStream.of(held.get(i)).max().orElseThrow();
     }
+  }
+
+  private int source(Copy copy) {
+    return copy.feed().map(feed -> layout.indexOf(feed.from())).orElse(-1);
+  }
+
+  private static Periodic[] runs(Copy copy, int turns) {
+    Periodic[] runs = new Periodic[turns];
+    if (copy.feed().isPresent() && copy.feed().get().schedule() instanceof Feed.Every every) {
+      Arrays.setAll(runs, turn -> runs(copy, every, turn));
+    }
+    return runs;
+  }
+
+  private static Periodic runs(Copy copy, Feed.Every every, int turn) {
+    double round = copy.rotation().map(r -> r.turns() * r.everyHours()).orElse(every.everyHours());
+    double offset = copy.rotation().map(r -> turn * r.everyHours()).orElse(0.0) + every.atHours();
+    return new Periodic(offset, round);
   }
 
   /** The mean of how long a copy holds it. */
@@ -53,17 +83,17 @@ final class Memory {
   }
 
   private double[] heldAfter(double strike) {
-    int copies = layout.copies().size();
+    int copies = from.length;
     double[] arrives = new double[copies];
     double[] hours = new double[copies];
     for (int known = 0, c = 0; known < copies; c = (c + 1) % copies) {
       Copy copy = layout.copies().get(c);
-      int from = copy.feed().map(feed -> layout.indexOf(feed.from())).orElse(-1);
-      if (arrives[c] == 0 && (from < 0 || arrives[from] > 0)) {
-        double at = from < 0 ? strike : arrives[from];
+      int source = from[c];
+      if (arrives[c] == 0 && (source < 0 || arrives[source] > 0)) {
+        double at = source < 0 ? strike : arrives[source];
         double last = at;
         double first = at;
-        for (int turn = 0; from >= 0 && turn < forecast.turns(c); turn++) {
+        for (int turn = 0; source >= 0 && turn < runs[c].length; turn++) {
           double turned = arrival(copy, c, turn, strike, at);
           last = Math.max(last, turned);
           first = turn == 0 ? turned : Math.min(first, turned);
@@ -78,22 +108,22 @@ final class Memory {
 
   /** When the news reaches a copy whose source has it at a time. */
   private double arrival(Copy copy, int c, int turn, double strike, double at) {
-    Feed feed = copy.feed().orElseThrow();
     if (malware && copy.rotation().isEmpty() && copy.reach() == Copy.Reach.ONLINE) {
       return strike;
     }
-    if (!(feed.schedule() instanceof Feed.Every every)) {
+    Periodic due = runs[c][turn];
+    if (due == null) {
       return at;
     }
-    double round = copy.rotation().map(r -> r.turns() * r.everyHours()).orElse(every.everyHours());
-    double offset = copy.rotation().map(r -> turn * r.everyHours()).orElse(0.0) + every.atHours();
-    Periodic runs = new Periodic(offset, round);
-    boolean visits = copy.rotation().isPresent() && strike < runs.upTo(strike) + feed.visitHours();
-    if (malware && visits) {
+    if (malware && isVisiting(copy, due, strike)) {
       return strike;
     }
-    double due = runs.from(at);
-    return ended(forecast.line(c, turn), at, due);
+    return ended(forecast.line(c, turn), at, due.from(at));
+  }
+
+  private static boolean isVisiting(Copy copy, Periodic due, double strike) {
+    return copy.rotation().isPresent()
+        && strike < due.upTo(strike) + copy.feed().orElseThrow().visitHours();
   }
 
   /** When a run that is due at a time, or after the one then going, has ended. */

@@ -27,19 +27,28 @@ final class Require {
   }
 
   static void above(double value, double bound, String what) {
-    that(value > bound && Double.isFinite(value), what + " must be above " + bound + ": " + value);
+    if (!(value > bound && Double.isFinite(value))) {
+      throw refused(what + " must be above " + bound, value);
+    }
   }
 
   static void atLeast(double value, double bound, String what) {
-    that(
-        value >= bound && Double.isFinite(value),
-        what + " must be at least " + bound + ": " + value);
+    if (!(value >= bound && Double.isFinite(value))) {
+      throw refused(what + " must be at least " + bound, value);
+    }
   }
 
   static void within(double value, double low, double high, String what) {
-    that(
-        value >= low && value <= high,
-        what + " must be from " + low + " to " + high + ": " + value);
+    if (!(value >= low && value <= high)) {
+      throw refused(what + " must be from " + low + " to " + high, value);
+    }
+  }
+
+  /**
+   * Words are put together only where something is wrong: most records are made again and again.
+   */
+  private static IllegalArgumentException refused(String rule, double value) {
+    return new IllegalArgumentException(rule + ": " + value);
   }
 
   static void unique(List<String> ids, String what) {

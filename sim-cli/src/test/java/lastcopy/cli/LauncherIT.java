@@ -1,0 +1,93 @@
+package lastcopy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The script that starts the finished jar: what ends it ends the program, which says how. */
+class LauncherIT {
+
+  private static final Path SCRIPT = Path.of("lastcopy").toAbsolutePath();
+
+  private static final Path DEMO = Path.of("..", "scenarios", "harbour-mirror-or-far-copy.yaml");
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void needsAShell() {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "needs a shell");
+  }
+
+  @Test
+  void itsStatusIsThatOfTheProgram() throws Exception {
+    assertThat(ended(started("--version"))).isZero();
+    assertThat(out()).startsWith("lastcopy ");
+    assertThat(ended(started("guess"))).isEqualTo(2);
+    assertThat(out()).isEmpty();
+  }
+
+  /** Red if the script waits for Java without telling it, or ends before it. */
+  @Test
+  void interruptedAtAnyInstant() throws Exception {
+    interrupted(4, 5);
+  }
+
+  @Test
+  @Tag("slow")
+  void interruptedAtFiftyInstants() throws Exception {
+    interrupted(50, 6);
+  }
+
+  private void interrupted(int times, long seed) throws Exception {
+    SplittableRandom luck = new SplittableRandom(seed);
+    int kept = 0;
+    for (int i = 0; i < times; i++) {
+      String signal = luck.nextBoolean() && Jvm.heedsInterrupts() ? "INT" : "TERM";
+      long after = luck.nextLong(300, 6_000);
+      Process script = started("compare", DEMO.toString(), "--precision", "0.01%");
+      Thread.sleep(after);
+      List<ProcessHandle> all = script.descendants().toList();
+      new ProcessBuilder("kill", "-" + signal, Long.toString(script.pid())).start().waitFor();
+      int status = ended(script);
+      String when = signal + " after " + after + " ms: " + status + " " + out();
+      assertThat(all).as(when).noneMatch(ProcessHandle::isAlive);
+      // Before the program itself runs, the machine ends it in its own way.
+      assertThat(status).as(when).isIn(130, 143);
+      if (!out().isEmpty()) {
+        kept++;
+        assertThat(status).as(when).isEqualTo(130);
+        assertThat(out()).as(when).contains("UNFINISHED");
+      }
+    }
+    assertThat(kept).isPositive();
+  }
+
+  private Process started(String... arguments) throws IOException {
+    ProcessBuilder builder = new ProcessBuilder(SCRIPT.toString());
+    builder.command().addAll(List.of(arguments));
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    return builder
+        .redirectOutput(folder.resolve("out").toFile())
+        .redirectError(folder.resolve("err").toFile())
+        .start();
+  }
+
+  private static int ended(Process process) throws InterruptedException {
+    assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+    return process.exitValue();
+  }
+
+  private String out() throws IOException {
+    return Files.readString(folder.resolve("out"));
+  }
+}
