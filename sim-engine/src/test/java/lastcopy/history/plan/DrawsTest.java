@@ -104,6 +104,7 @@ class DrawsTest {
     long other = Draws.key(3, 2, 5);
     assertThat(Draws.key(source, use, n)).isNotEqualTo(other).isEqualTo(Draws.key(source, use, n));
     assertThat(Draws.key(1, use, n + 1)).isNotEqualTo(Draws.key(1, use, n));
+    assertThat(Draws.key(1, use + 1, n)).isNotEqualTo(Draws.key(1, use, n));
     assertThat(Draws.key(1, use + 1, n)).isNotEqualTo(Draws.key(1, use, n + 1));
   }
 }
