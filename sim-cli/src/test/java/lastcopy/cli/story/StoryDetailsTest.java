@@ -234,9 +234,11 @@ class StoryDetailsTest {
     List<String> names = List.of("main", "sixteen-letters-", "gone-copy", "seventeen-letters");
     assertThat(StoryBars.of(names, scene, 1e12, "  "))
         .isEqualTo(
-            "  main [##########] 1 TB   sixteen-letters- [#####.....] 500 GB, 1 drive down\n"
-                + "  gone-copy [..........] gone\n"
-                + "  seventeen-lette~ [..........] empty, 2 drives down\n");
+            """
+              main [##########] 1 TB   sixteen-letters- [#####.....] 500 GB, 1 drive down
+              gone-copy [..........] gone
+              seventeen-lette~ [..........] empty, 2 drives down
+            """);
   }
 
   @Test
