@@ -40,7 +40,8 @@ final class Sample {
                 OptionalDouble.of(4),
                 OptionalDouble.of(6),
                 Estimate.exact(0.2),
-                10_000)));
+                10_000,
+                Optional.empty())));
   }
 
   private static LayoutResult layout(String id, String title, double hazard) {
@@ -77,6 +78,7 @@ final class Sample {
         List.of(),
         new Exposure(none, none, none, none, none, 10_000),
         List.of(),
+        Optional.empty(),
         List.of(),
         List.of());
   }

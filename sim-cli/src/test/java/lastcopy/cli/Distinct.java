@@ -3,8 +3,10 @@ package lastcopy.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.Cost;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
@@ -27,6 +29,7 @@ import lastcopy.outlook.Warning;
 final class Distinct {
 
   private double last = 1000;
+  private double lastMoney = 1000;
 
   /** Two layouts and two pairs; the flags of the two layouts differ where they can. */
   static Comparison comparison() {
@@ -70,6 +73,7 @@ final class Distinct {
         List.of(cause(id, 1), cause(id, 2)),
         new Exposure(estimate(), estimate(), estimate(), estimate(), estimate(), (long) number()),
         List.of(recovery(id, 1), recovery(id, 2)),
+        Optional.of(cost()),
         doubts,
         List.of("note of " + id));
   }
@@ -89,7 +93,29 @@ final class Distinct {
   }
 
   private Pair pair(String a, String b) {
-    return new Pair(a, b, maybe(), maybe(), maybe(), estimate(), (long) number());
+    return new Pair(
+        a, b, maybe(), maybe(), maybe(), estimate(), (long) number(), Optional.of(amount()));
+  }
+
+  private Cost cost() {
+    List<Cost.Part> byKind =
+        Stream.of("drives", "boxes", "services", "power", "work", "other")
+            .map(kind -> new Cost.Part(kind, money()))
+            .toList();
+    return new Cost(
+        amount(), money(), money(), money(), byKind, List.of(money(), money()), (long) money());
+  }
+
+  private Estimate amount() {
+    double low = money();
+    double value = money();
+    return new Estimate(value, low, money(), true);
+  }
+
+  /** Numbers of their own, so that a figure of money moves no other. */
+  private double money() {
+    lastMoney = Math.rint(lastMoney * 1.02);
+    return lastMoney + 0.25;
   }
 
   private Point point() {

@@ -76,7 +76,8 @@ class DistinctFiguresTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"summary", "curve", "exceedance", "causes", "comparisons", "recovery"})
+  @ValueSource(
+      strings = {"summary", "curve", "exceedance", "causes", "comparisons", "recovery", "cost"})
   void csvHoldsEachFigureInItsColumn(String table) throws IOException {
     CsvResult.write(Distinct.comparison(), directory);
     same(Files.readString(directory.resolve(table + ".csv")), table + ".csv");
@@ -86,7 +87,7 @@ class DistinctFiguresTest {
   void everyTableIsCompared() throws IOException {
     CsvResult.write(Distinct.comparison(), directory);
     try (Stream<Path> files = Files.list(directory)) {
-      assertThat(files).hasSize(6);
+      assertThat(files).hasSize(7);
     }
   }
 
@@ -107,7 +108,8 @@ class DistinctFiguresTest {
     List<Omission> omitted = List.of(new Omission(Omission.Kind.SPOILS, List.of("far")));
     Map<String, List<String>> assumed =
         Map.of("first", List.of("of first"), "second", List.of("one of second", "two of second"));
-    JsonResult.write(Distinct.comparison(), new Remarks(omitted, assumed, List.of()), out);
+    JsonResult.write(
+        Distinct.comparison(), new Remarks(omitted, assumed, List.of(), List.of()), out);
     return out.toString(StandardCharsets.UTF_8);
   }
 

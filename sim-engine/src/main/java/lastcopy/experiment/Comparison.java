@@ -43,6 +43,8 @@ public record Comparison(
    * @param ratioHigh upper end, or the bound where a was never seen to lose; empty if there is none
    * @param difference P(a loses) − P(b loses)
    * @param pairedHistories histories that both have
+   * @param costDifference cost of a − cost of b, whose histories share their luck; empty if the
+   *     scenario prices nothing
    */
   public record Pair(
       String a,
@@ -51,5 +53,6 @@ public record Comparison(
       OptionalDouble ratioLow,
       OptionalDouble ratioHigh,
       Estimate difference,
-      long pairedHistories) {}
+      long pairedHistories,
+      Optional<Estimate> costDifference) {}
 }

@@ -29,6 +29,7 @@ import lastcopy.interval.Estimate;
  * @param causes shares by cause, the largest first; empty if no loss was seen
  * @param exposure how bare the footage stands
  * @param recoveries how long interruptions of work last, by cause, the commonest first
+ * @param cost what it costs; empty if the scenario prices nothing
  * @param doubts why the figures are not to be trusted, sentences for a layman; empty if they are
  * @param notes what else is to be known of how they were made, sentences for a layman
  */
@@ -54,6 +55,7 @@ public record LayoutResult(
     List<CauseShare> causes,
     Exposure exposure,
     List<Recovery> recoveries,
+    Optional<Cost> cost,
     List<String> doubts,
     List<String> notes) {
 

@@ -38,7 +38,13 @@ final class EventLoop {
     state = new HistoryState(plan, clock);
     mechanisms = new Mechanisms(state, draws, audience);
     exposure =
-        new ExposureMeter(state, mechanisms.tracker, audience, this::step, this::instantEnds);
+        new ExposureMeter(
+            state,
+            mechanisms.tracker,
+            audience,
+            mechanisms.spending,
+            this::step,
+            this::instantEnds);
   }
 
   HistoryState state() {
@@ -69,6 +75,7 @@ final class EventLoop {
     mechanisms.tracker.start();
     play();
     state.course(recorder.finished());
+    mechanisms.spending.courseIsKnown();
     recorder = null;
   }
 
@@ -91,6 +98,7 @@ final class EventLoop {
     mechanisms.rule.declare();
     play();
     mechanisms.interruptions.whole();
+    mechanisms.spending.ends();
     mechanisms.clocks.weight(); // settles what was run up until the horizon
     mechanisms.narrator.say(Happening.Kind.END, 0, Double.NaN, "");
   }

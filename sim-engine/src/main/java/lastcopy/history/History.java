@@ -168,6 +168,7 @@ public final class History {
     loop.audience().counts(to);
     if (plain && to.wantsTime() && course() != null && screen.nothingHappens()) {
       loop.exposure().nothingHappens();
+      loop.mechanisms().spending.nothingHappens();
       return;
     }
     loop.run(shoots());

@@ -33,6 +33,7 @@ import lastcopy.history.event.Returns;
 import lastcopy.history.event.Rotations;
 import lastcopy.history.event.Shelves;
 import lastcopy.history.event.Shocks;
+import lastcopy.history.event.Spending;
 import lastcopy.history.event.Spoiling;
 import lastcopy.history.event.Spots;
 import lastcopy.history.event.TimerHandler;
@@ -59,6 +60,7 @@ final class Mechanisms {
   final LossRule rule;
   final Narrator narrator;
   final Interruptions interruptions;
+  final Spending spending;
   final UnnoticedDamage unnoticed;
   final Drives drives;
   final Shocks shocks;
@@ -78,9 +80,10 @@ final class Mechanisms {
     tracker = new CourseTracker(state, audience);
     interruptions = new Interruptions(state, audience);
     unnoticed = new UnnoticedDamage(state);
+    spending = new Spending(state, audience);
     Flows flows = new Flows(state);
     rule = new LossRule(state, flows, unnoticed, clocks, audience, narrator);
-    Common common = new Common(state, tracker, rule, narrator);
+    Common common = new Common(state, tracker, rule, narrator, spending);
     RepairTimes times = new RepairTimes(plan, draws);
     UnlikelyDraws unlikely = new UnlikelyDraws(plan, clocks, audience);
     Defects defects = new Defects(plan, draws, state.clock(), clocks, unlikely);
@@ -90,9 +93,15 @@ final class Mechanisms {
     Notices notices = new Notices(plan, draws, clocks.likelihood(), unlikely);
     Clips clips = new Clips(common, clocks, defects, flows, spots);
     drives =
-        new Drives(state, clocks, new Frailty(plan, draws, clocks.likelihood()), defects, narrator);
+        new Drives(
+            state,
+            clocks,
+            new Frailty(plan, draws, clocks.likelihood()),
+            defects,
+            narrator,
+            spending);
     Repairs repairs = new Repairs(common, times, drives, clips);
-    Rotations rotations = new Rotations(state, clocks);
+    Rotations rotations = new Rotations(state, clocks, spending);
     Feeds feeds = new Feeds(common, clips, rotations);
     stops = new FeedStops(common, feeds);
     DeskDamage desk = new DeskDamage(common, unnoticed, feeds, flows);
@@ -139,7 +148,7 @@ final class Mechanisms {
             deskNotices);
     tracker.tells(all);
     resettable =
-        Stream.concat(Stream.of(rule, interruptions), all.stream())
+        Stream.concat(Stream.of(rule, interruptions, spending), all.stream())
             .filter(Resettable.class::isInstance)
             .toArray(Resettable[]::new);
 

@@ -17,11 +17,16 @@ public record Periodic(double at, double every) {
 
   /** The first that is not before a time. */
   public double from(double time) {
+    return instant(countBefore(time));
+  }
+
+  /** How many are before a time, a whole number. */
+  public double countBefore(double time) {
     double k = Math.max(0, Math.ceil((time - at) / every));
     if (k > 0 && instant(k - 1) >= time) {
       k--; // the quotient rounded up
     }
-    return instant(k) < time ? instant(k + 1) : instant(k);
+    return instant(k) < time ? k + 1 : k;
   }
 
   /** The first after a time. */

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Settings;
+import lastcopy.interval.Estimate;
 import lastcopy.interval.IndependentRatio;
+import lastcopy.interval.PairedMeans;
 import lastcopy.interval.PairedRatio;
 import lastcopy.interval.RatioEstimate;
 import lastcopy.scenario.Studio;
@@ -120,7 +123,16 @@ final class Totals {
         estimate.low(),
         estimate.high(),
         estimate.difference(),
-        independent ? 0 : paired[a][b]);
+        independent ? 0 : paired[a][b],
+        costDifference(a, b));
+  }
+
+  private Optional<Estimate> costDifference(int a, int b) {
+    double[] ofA = tallies[a].cost().totals();
+    double[] ofB = tallies[b].cost().totals();
+    return ofA.length == 0 || ofB.length == 0
+        ? Optional.empty()
+        : Optional.of(PairedMeans.difference(ofA, ofB, settings.confidence()));
   }
 
   private RatioEstimate paired(int a, int b) {

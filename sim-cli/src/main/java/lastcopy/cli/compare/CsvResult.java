@@ -33,7 +33,8 @@ public final class CsvResult {
   private CsvResult() {}
 
   /**
-   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv.
+   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv,
+   * and cost.csv where anything is priced.
    *
    * @param directory exists
    * @return the files written
@@ -47,6 +48,9 @@ public final class CsvResult {
     tables.put("causes.csv", causes(result));
     tables.put("comparisons.csv", comparisons(result));
     tables.put("recovery.csv", recoveries(result));
+    if (result.layouts().stream().anyMatch(layout -> layout.cost().isPresent())) {
+      tables.put("cost.csv", CsvCost.rows(result));
+    }
     List<Path> written = new ArrayList<>();
     for (Map.Entry<String, List<List<String>>> entry : tables.entrySet()) {
       written.add(directory.resolve(entry.getKey()));
@@ -101,17 +105,23 @@ public final class CsvResult {
 
   private static List<List<String>> comparisons(Comparison result) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            "a",
-            "b",
-            "ratio",
-            "ratio_low",
-            "ratio_high",
-            "difference",
-            "difference_low",
-            "difference_high",
-            "paired_histories"));
+    boolean priced = result.pairs().stream().anyMatch(pair -> pair.costDifference().isPresent());
+    List<String> header =
+        new ArrayList<>(
+            List.of(
+                "a",
+                "b",
+                "ratio",
+                "ratio_low",
+                "ratio_high",
+                "difference",
+                "difference_low",
+                "difference_high",
+                "paired_histories"));
+    if (priced) {
+      header.addAll(List.of("cost_difference", "cost_difference_low", "cost_difference_high"));
+    }
+    rows.add(header);
     for (Comparison.Pair pair : result.pairs()) {
       List<String> row =
           new ArrayList<>(List.of(text(pair.a()), text(pair.b()), Numbers.exact(pair.ratio())));
@@ -119,6 +129,7 @@ public final class CsvResult {
       row.add(Numbers.exact(pair.ratioHigh()));
       add(row, pair.difference());
       row.add(Long.toString(pair.pairedHistories()));
+      pair.costDifference().ifPresent(more -> add(row, more));
       rows.add(row);
     }
     return rows;

@@ -44,6 +44,7 @@ final class CsvSummary {
     columns.put("no_working_copy_days_per_year", layout.exposure().noWorkingCopyDays());
     columns.put("refilling_days_per_year", layout.exposure().refillingDays());
     columns.put("largest_single_copy_bytes", layout.exposure().largestSingleCopyBytes());
+    layout.cost().ifPresent(cost -> columns.put("cost_mean", cost.total()));
     return columns;
   }
 

@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.cli.output.JsonPage;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
+import lastcopy.experiment.Cost;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
@@ -49,9 +51,10 @@ public final class JsonResult {
     number("confidence", result.confidence());
     json.writeBooleanField("finished", result.finished());
     page.omissions(remarks.omissions());
+    page.unpriced(remarks.unpriced());
     json.writeArrayFieldStart("layouts");
     for (LayoutResult layout : result.layouts()) {
-      layout(layout);
+      layout(layout, result.currency());
     }
     json.writeEndArray();
     json.writeArrayFieldStart("comparisons");
@@ -62,7 +65,7 @@ public final class JsonResult {
     json.writeEndObject();
   }
 
-  private void layout(LayoutResult layout) throws IOException {
+  private void layout(LayoutResult layout, Optional<String> currency) throws IOException {
     json.writeStartObject();
     json.writeStringField("id", layout.id());
     json.writeStringField("title", layout.title());
@@ -85,6 +88,9 @@ public final class JsonResult {
     causes(layout.causes());
     exposure(layout.exposure());
     recoveries(layout.recoveries());
+    if (layout.cost().isPresent()) {
+      cost(layout.cost().get(), currency);
+    }
     json.writeEndObject();
   }
 
@@ -146,8 +152,8 @@ public final class JsonResult {
 
   private void exposure(Exposure exposure) throws IOException {
     json.writeObjectFieldStart("exposure");
-    days("single_copy_days_per_year", exposure.singleCopyDays());
-    days("no_redundancy_days_per_year", exposure.noRedundancyDays());
+    withEnds("single_copy_days_per_year", exposure.singleCopyDays());
+    withEnds("no_redundancy_days_per_year", exposure.noRedundancyDays());
     number("largest_single_copy_bytes", exposure.largestSingleCopyBytes().value());
     number("no_working_copy_days_per_year", exposure.noWorkingCopyDays().value());
     number("refilling_days_per_year", exposure.refillingDays().value());
@@ -172,10 +178,33 @@ public final class JsonResult {
     json.writeEndArray();
   }
 
-  private void days(String field, Estimate days) throws IOException {
-    number(field, days.value());
-    number(field + "_low", days.low());
-    number(field + "_high", days.high());
+  private void cost(Cost cost, Optional<String> currency) throws IOException {
+    json.writeObjectFieldStart("cost");
+    values("total", cost.total());
+    if (currency.isPresent()) {
+      json.writeStringField("currency", currency.get());
+    }
+    number("p5", cost.p5());
+    number("p50", cost.p50());
+    number("p95", cost.p95());
+    json.writeObjectFieldStart("by_kind");
+    for (Cost.Part part : cost.byKind()) {
+      number(part.kind(), part.mean());
+    }
+    json.writeEndObject();
+    json.writeArrayFieldStart("by_year");
+    for (double year : cost.byYear()) {
+      page.value(year);
+    }
+    json.writeEndArray();
+    json.writeNumberField("histories", cost.histories());
+    json.writeEndObject();
+  }
+
+  private void withEnds(String field, Estimate estimate) throws IOException {
+    number(field, estimate.value());
+    number(field + "_low", estimate.low());
+    number(field + "_high", estimate.high());
   }
 
   private void pair(Comparison.Pair pair) throws IOException {
@@ -189,6 +218,9 @@ public final class JsonResult {
     number("difference_low", pair.difference().low());
     number("difference_high", pair.difference().high());
     json.writeNumberField("paired_histories", pair.pairedHistories());
+    if (pair.costDifference().isPresent()) {
+      withEnds("cost_difference", pair.costDifference().get());
+    }
     json.writeEndObject();
   }
 

@@ -12,6 +12,7 @@ import lastcopy.cli.output.OmissionWords;
 import lastcopy.cli.output.Spans;
 import lastcopy.cli.output.Wrap;
 import lastcopy.cli.sentence.Answer;
+import lastcopy.cli.sentence.CostWords;
 import lastcopy.cli.sentence.Horizon;
 import lastcopy.cli.sentence.LossSizes;
 import lastcopy.cli.sentence.PairSentences;
@@ -27,8 +28,6 @@ import lastcopy.words.OutOf;
 final class TextReport {
 
   private static final int LABEL = 24;
-  private static final int NAME = 17;
-  private static final int COLUMN = 21;
   private static final int CAUSE = 45;
   private static final int SPAN = 18;
 
@@ -84,8 +83,12 @@ final class TextReport {
             + outOf.words()
             + " like yours, so many lose footage within "
             + Horizon.of(result)
-            + ":");
+            + (priced() ? "; the cost is what one pays by then, on average:" : ":"));
     text.append('\n');
+  }
+
+  private boolean priced() {
+    return result.layouts().stream().anyMatch(layout -> layout.cost().isPresent());
   }
 
   /** Above the figures where they leave out so much that they would be misread. */
@@ -100,49 +103,17 @@ final class TextReport {
     }
   }
 
-  /** Beside the figures; once where every layout assumes the same. */
-  private void assumption(String layout) {
-    if (remarks.assumptionOfAll().isEmpty()) {
-      remarks.assumption(layout).ifPresent(words -> text.append(Wrap.lines("  ", "  ", words)));
-    }
-  }
-
   private void table() {
-    row("Layout", "Any footage", "A shoot or more", "Everything");
-    text.append("-".repeat(NAME + 3 * COLUMN)).append('\n');
-    for (LayoutResult layout : result.layouts()) {
-      row(
-          layout.title(),
-          Numbers.studios(layout.anyLoss(), outOf),
-          oneShootPoint(layout).map(chance -> Numbers.studios(chance, outOf)).orElse("-"),
-          Numbers.studios(layout.everythingLost(), outOf));
-      assumption(layout.id());
-    }
+    text.append(SummaryTable.of(result, outOf, this::assumption));
     remarks.assumptionOfAll().ifPresent(words -> paragraph("Each layout " + words + "."));
     text.append('\n');
   }
 
-  /** A name too long for its column stands on a line alone; so do intervals. */
-  private void row(String name, String... cells) {
-    if (name.length() >= NAME) {
-      text.append(Wrap.lines("", "  ", name));
-      row("", cells);
-    } else if (Stream.of(cells).anyMatch(cell -> cell.length() >= COLUMN)) {
-      line(name, Stream.of(cells).map(cell -> cell.split(" \\(", 2)[0]));
-      line("", Stream.of(cells).map(TextReport::bracket));
-    } else {
-      line(name, Stream.of(cells));
-    }
-  }
-
-  private void line(String name, Stream<String> cells) {
-    String padded = cells.map(cell -> Wrap.column(cell, COLUMN)).collect(Collectors.joining());
-    text.append((Wrap.column(name, NAME) + padded).stripTrailing()).append('\n');
-  }
-
-  private static String bracket(String cell) {
-    int at = cell.indexOf(" (");
-    return at < 0 ? "" : cell.substring(at + 1);
+  /** Beside the figures; once where every layout assumes the same. */
+  private Optional<String> assumption(String layout) {
+    return remarks.assumptionOfAll().isPresent()
+        ? Optional.empty()
+        : remarks.assumption(layout).map(words -> Wrap.lines("  ", "  ", words));
   }
 
   private void block(LayoutResult layout) {
@@ -150,6 +121,7 @@ final class TextReport {
     label("Lost on average", Numbers.bytes(layout.bytesLost()) + ", over all studios");
     LossSizes.of(layout).ifPresent(words -> label("Of those that lose", words));
     layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
+    layout.cost().ifPresent(cost -> label("Cost", CostWords.detail(cost, result.currency())));
     label("Most common cause", topCause(layout.causes()));
     label("On a single copy", days(layout.exposure().singleCopyDays()));
     recoveries(layout.recoveries());
@@ -230,13 +202,6 @@ final class TextReport {
   }
 
   private static Estimate oneShoot(LayoutResult layout) {
-    return oneShootPoint(layout).orElse(Estimate.exact(0));
-  }
-
-  private static Optional<Estimate> oneShootPoint(LayoutResult layout) {
-    return layout.exceedanceShoots().stream()
-        .filter(point -> point.at() == 1)
-        .map(LayoutResult.Point::chance)
-        .findFirst();
+    return SummaryTable.oneShootPoint(layout).orElse(Estimate.exact(0));
   }
 }

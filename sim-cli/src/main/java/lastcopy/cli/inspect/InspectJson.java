@@ -8,11 +8,14 @@ import java.util.OptionalDouble;
 import lastcopy.cli.output.JsonPage;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.FirstPayments;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
+import lastcopy.outlook.Unpriced;
 import lastcopy.outlook.Warning;
+import lastcopy.scenario.Priced;
 import lastcopy.scenario.Studio;
 
 /** What a scenario means, for other programs: format lastcopy-inspect/1. Nothing is rounded. */
@@ -44,9 +47,10 @@ public final class InspectJson {
     json.writeStringField("scenario", studio.name());
     number("years", studio.years());
     page.omissions(Omissions.of(studio));
+    page.unpriced(Unpriced.of(studio));
     json.writeArrayFieldStart("layouts");
     for (Outlook outlook : outlooks) {
-      layout(outlook);
+      layout(studio, outlook);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("defaults");
@@ -57,7 +61,7 @@ public final class InspectJson {
     json.writeEndObject();
   }
 
-  private void layout(Outlook outlook) throws IOException {
+  private void layout(Studio studio, Outlook outlook) throws IOException {
     json.writeStartObject();
     json.writeStringField("id", outlook.layout().id());
     json.writeStringField("title", outlook.layout().title());
@@ -74,7 +78,19 @@ public final class InspectJson {
       copy(copy);
     }
     json.writeEndArray();
+    if (Priced.in(studio)) {
+      firstPayments(FirstPayments.of(outlook.layout(), studio.footage().onHandBytes()));
+    }
     warnings(outlook.warnings());
+    json.writeEndObject();
+  }
+
+  private void firstPayments(FirstPayments paid) throws IOException {
+    json.writeObjectFieldStart("paid_at_the_start");
+    number("total", paid.total());
+    number("drives", paid.drives());
+    number("boxes", paid.boxes());
+    number("other", paid.other());
     json.writeEndObject();
   }
 

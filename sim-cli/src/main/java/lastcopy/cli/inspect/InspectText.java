@@ -1,18 +1,24 @@
 package lastcopy.cli.inspect;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
-import lastcopy.cli.output.UnusedPrices;
+import lastcopy.cli.output.PriceWords;
 import lastcopy.cli.output.Wrap;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.FirstPayments;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
+import lastcopy.outlook.Unpriced;
 import lastcopy.outlook.Warning;
+import lastcopy.scenario.Priced;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
@@ -38,8 +44,15 @@ public final class InspectText {
     page.wrap("", "", studio.name() + ": what is sure over " + years + " years, if nothing fails");
     OmissionWords.paragraph(Omissions.of(studio), outlooks.size())
         .ifPresent(words -> page.wrap("", "", words));
-    UnusedPrices.of(studio).ifPresent(words -> page.wrap("", "", words));
-    outlooks.forEach(page::layout);
+    boolean priced = Priced.in(studio);
+    page.wrap("", "", prices(studio));
+    for (Outlook outlook : outlooks) {
+      page.layout(outlook);
+      if (priced) {
+        page.firstPayments(studio, outlook);
+      }
+      page.warnings(outlook);
+    }
     if (!defaults.isEmpty()) {
       page.text.append("\nDefaults used because the file says nothing (--all lists each)\n");
       defaults.forEach(line -> page.wrap("  ", "      ", line));
@@ -52,10 +65,43 @@ public final class InspectText {
     wrap("", "  ", outlook.layout().title() + " (" + outlook.layout().id() + ")");
     room(outlook);
     outlook.copies().forEach(this::copy);
+  }
+
+  private void warnings(Outlook outlook) {
     for (Warning warning : outlook.warnings()) {
       String about = warning.copy().isEmpty() ? "" : warning.copy() + ": ";
       wrap("  ! ", "    ", about + warning.text() + " [" + warning.id() + "]");
     }
+  }
+
+  /** What is priced, and what costs nothing because it is not. */
+  private static String prices(Studio studio) {
+    return Priced.in(studio)
+        ? PriceWords.sentence(Unpriced.of(studio)).orElse("All that layouts take has a price.")
+        : "The file prices nothing: what a layout costs is not told.";
+  }
+
+  private void firstPayments(Studio studio, Outlook outlook) {
+    FirstPayments paid = FirstPayments.of(outlook.layout(), studio.footage().onHandBytes());
+    String currency = studio.currency().map(label -> label + " ").orElse("");
+    String parts =
+        Stream.of(
+                part("drives", paid.drives()),
+                part("boxes", paid.boxes()),
+                part("other", paid.other()))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", "));
+    wrap(
+        "  ",
+        "    ",
+        "paid at the start: "
+            + currency
+            + ByteUnit.digits(paid.total())
+            + (parts.isEmpty() ? "" : " (" + parts + ")"));
+  }
+
+  private static Optional<String> part(String kind, double money) {
+    return money == 0 ? Optional.empty() : Optional.of(kind + " " + ByteUnit.digits(money));
   }
 
   private void room(Outlook outlook) {

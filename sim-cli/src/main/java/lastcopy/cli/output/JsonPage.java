@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import lastcopy.outlook.Omission;
+import lastcopy.outlook.Unpriced;
 
 /**
  * A page of JSON whose numbers are never rounded.
@@ -50,6 +51,18 @@ public record JsonPage(JsonGenerator generator) {
       generator.writeStartObject();
       generator.writeStringField("id", omission.kind().id());
       generator.writeStringField("title", OmissionWords.title(omission));
+      generator.writeEndObject();
+    }
+    generator.writeEndArray();
+  }
+
+  /** What costs nothing because the scenario does not price it. */
+  public void unpriced(List<Unpriced> unpriced) throws IOException {
+    generator.writeArrayFieldStart("not_priced");
+    for (Unpriced each : unpriced) {
+      generator.writeStartObject();
+      generator.writeStringField("id", PriceWords.id(each));
+      generator.writeStringField("title", PriceWords.title(each));
       generator.writeEndObject();
     }
     generator.writeEndArray();

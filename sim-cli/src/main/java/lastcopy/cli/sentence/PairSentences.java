@@ -3,6 +3,7 @@ package lastcopy.cli.sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -35,8 +36,8 @@ public final class PairSentences {
     List<String> sentences = new ArrayList<>();
     for (Pair pair : result.pairs()) {
       if (all || pair.a().equals(anchor) || pair.b().equals(anchor)) {
-        String horizon = Horizon.of(result);
-        sentences.add(sentence(horizon, pair, layouts, outOf));
+        String losses = sentence(Horizon.of(result), pair, layouts, outOf);
+        sentences.add(losses + costs(pair, layouts, result.currency()));
       }
     }
     return sentences;
@@ -59,6 +60,17 @@ public final class PairSentences {
     return pair.difference().value() >= 0
         ? worseFirst(horizon, pair, a, b, outOf)
         : worseFirst(horizon, swapped(pair), b, a, outOf);
+  }
+
+  /** What the safer one costs more, or the second where neither was shown to be safer. */
+  private static String costs(
+      Pair pair, Map<String, LayoutResult> layouts, Optional<String> currency) {
+    boolean ofB = undecided(pair) || pair.difference().value() >= 0;
+    String name = quoted(layouts.get(ofB ? pair.b() : pair.a()));
+    return pair.costDifference()
+        .map(ofA -> ofB ? CostWords.negative(ofA) : ofA)
+        .map(more -> " " + CostWords.difference(more, name, currency))
+        .orElse("");
   }
 
   /** A title as it stands in a sentence. */
@@ -130,7 +142,8 @@ public final class PairSentences {
         inverse(pair.ratioHigh()),
         inverse(pair.ratioLow()),
         new Estimate(-d.value(), -d.high(), -d.low(), d.seen()),
-        pair.pairedHistories());
+        pair.pairedHistories(),
+        pair.costDifference().map(CostWords::negative));
   }
 
   private static OptionalDouble inverse(OptionalDouble ratio) {

@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lastcopy.cli.output.OmissionWords;
-import lastcopy.cli.output.UnusedPrices;
+import lastcopy.cli.output.PriceWords;
 import lastcopy.outlook.Omission;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Unpriced;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
@@ -19,24 +20,30 @@ import lastcopy.scenario.Studio;
  *
  * @param omissions what is not counted because the file says nothing about it
  * @param assumptions by the id of each layout, what its figures take for granted, if anything
+ * @param unpriced what costs nothing because the file does not price it
  * @param warnings sentences for the end of the report
  */
 public record Remarks(
-    List<Omission> omissions, Map<String, List<String>> assumptions, List<String> warnings) {
+    List<Omission> omissions,
+    Map<String, List<String>> assumptions,
+    List<Unpriced> unpriced,
+    List<String> warnings) {
 
   /** Copies the lists. */
   public Remarks {
     omissions = List.copyOf(omissions);
     assumptions = Map.copyOf(assumptions);
+    unpriced = List.copyOf(unpriced);
     warnings = List.copyOf(warnings);
   }
 
   /** Those of a studio, after the warnings that its reader has. */
   public static Remarks of(Studio studio, List<String> fromReader) {
+    List<Unpriced> unpriced = Unpriced.of(studio);
     List<String> warnings = new ArrayList<>(fromReader);
     warnings.addAll(TopWarnings.of(Outlook.of(studio)));
-    UnusedPrices.of(studio).ifPresent(warnings::add);
-    return new Remarks(Omissions.of(studio), assumptions(studio), warnings);
+    PriceWords.sentence(unpriced).ifPresent(warnings::add);
+    return new Remarks(Omissions.of(studio), assumptions(studio), unpriced, warnings);
   }
 
   private static Map<String, List<String>> assumptions(Studio studio) {
@@ -51,7 +58,7 @@ public record Remarks(
   public Remarks andWarning(String sentence) {
     List<String> more = new ArrayList<>(warnings);
     more.add(sentence);
-    return new Remarks(omissions, assumptions, more);
+    return new Remarks(omissions, assumptions, unpriced, more);
   }
 
   /** What the figures of a layout take for granted, if anything. */

@@ -117,21 +117,33 @@ class RemarksTest {
     assertThat(text).doesNotContain("assumes");
   }
 
-  /** Prices are read, and nothing is told of them. */
+  /** What has no price is named once, where anything has one. */
   @Test
-  void pricesThatAreNotUsedAreSaid() {
-    String sentence = "Prices and power are read but not used: what a layout costs is not told.";
-    assertThat(remarks(PAIRS).warnings()).doesNotContain(sentence);
-    for (String key : List.of("price: 90", "power: 6 W")) {
-      assertThat(remarks(PAIRS.replace("size: 8 TB", "size: 8 TB, " + key)).warnings())
-          .contains(sentence);
-    }
+  void whatIsNotPricedIsNamed() {
+    assertThat(remarks(PAIRS).warnings()).isEmpty();
+    String begins = "What the file does not price counts as costing nothing: ";
+    String drives = PAIRS.replace("size: 8 TB", "size: 8 TB, price: 90");
+    assertThat(remarks(drives).warnings())
+        .containsExactly(begins + "electric power; the owner's own time.");
+    // A box that no layout uses is of no interest.
     String box = PAIRS.replace("drives:\n  desk", "boxes: {bay: {price: 90}}\ndrives:\n  desk");
-    assertThat(remarks(box).warnings()).doesNotContain(sentence);
-    assertThat(remarks(box.replace("main: {", "main: {box: bay, ")).warnings()).contains(sentence);
-    String service = "service: {loses: 0.2 %/year, price: 5 per TB per month}";
-    assertThat(remarks(PAIRS.replace("home, drives: 1 x desk", "home, " + service)).warnings())
-        .contains(sentence);
+    assertThat(remarks(box).warnings()).isEmpty();
+    assertThat(remarks(box.replace("main: {", "main: {box: bay, ")).warnings())
+        .containsExactly(begins + "drives (desk); electric power; the owner's own time.");
+    String bare = drives.replace("drives:\n  desk", "boxes: {bay: {}}\ndrives:\n  desk");
+    assertThat(remarks(bare.replace("main: {", "main: {box: bay, ")).warnings())
+        .containsExactly(begins + "boxes (bay); electric power; the owner's own time.");
+    String service = drives.replace("home, drives: 1 x desk", "home, service: {loses: 1 %/year}");
+    assertThat(remarks(service).warnings())
+        .containsExactly(begins + "services (far); electric power; the owner's own time.");
+    String energy = PAIRS.replace("footage:", "energy: 0.3 per kWh\nfootage:");
+    assertThat(remarks(energy).warnings()).isEmpty();
+    assertThat(remarks(energy.replace("size: 8 TB", "size: 8 TB, power: 6 W")).warnings())
+        .containsExactly(begins + "drives (desk); the owner's own time.");
+    assertThat(
+            remarks(PAIRS.replace("footage:", "work: {price: 9 per h, look: 1 h}\nfootage:"))
+                .warnings())
+        .containsExactly(begins + "drives (desk); electric power.");
   }
 
   /** Of five kinds of warnings, the worst three; of a kind, the first. */

@@ -77,6 +77,7 @@ public final class SampleComparison {
                 new Recovery(
                     "place:fire", "fire struck at 'studio'", 1, wide(72), Optional.empty()))
             : List.of(),
+        Optional.empty(),
         List.of(),
         List.of());
   }
@@ -105,6 +106,7 @@ public final class SampleComparison {
         of.causes(),
         of.exposure(),
         of.recoveries(),
+        of.cost(),
         doubts,
         notes);
   }
@@ -116,7 +118,7 @@ public final class SampleComparison {
       OptionalDouble low,
       OptionalDouble high,
       Estimate difference) {
-    return new Pair(a, b, ratio, low, high, difference, 100_000);
+    return new Pair(a, b, ratio, low, high, difference, 100_000, Optional.empty());
   }
 
   public static Estimate seen(double value, double half) {

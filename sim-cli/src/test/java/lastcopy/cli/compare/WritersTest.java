@@ -43,6 +43,7 @@ class WritersTest {
             "confidence",
             "finished",
             "not_counted",
+            "not_priced",
             "layouts",
             "comparisons");
     assertThat(json.get("format").asText()).isEqualTo("lastcopy-result/1");
@@ -326,12 +327,13 @@ class WritersTest {
   }
 
   private static final Remarks LEFT_OUT =
-      new Remarks(OMITTED, Map.of("mirror", List.of("a deletion is seen at once")), List.of());
+      new Remarks(
+          OMITTED, Map.of("mirror", List.of("a deletion is seen at once")), List.of(), List.of());
 
-  private static final Remarks NOTHING = new Remarks(List.of(), Map.of(), List.of());
+  private static final Remarks NOTHING = new Remarks(List.of(), Map.of(), List.of(), List.of());
 
   private static Remarks warning(String sentence) {
-    return new Remarks(List.of(), Map.of(), List.of(sentence));
+    return new Remarks(List.of(), Map.of(), List.of(), List.of(sentence));
   }
 
   private static JsonNode json() throws IOException {

@@ -9,5 +9,11 @@ import lastcopy.history.state.HistoryState;
  * @param tracker told before anything disturbs the undisturbed course
  * @param rule told what struck and what was removed
  * @param narrator told what happens
+ * @param spending told what is paid for
  */
-public record Common(HistoryState state, CourseTracker tracker, LossRule rule, Narrator narrator) {}
+public record Common(
+    HistoryState state,
+    CourseTracker tracker,
+    LossRule rule,
+    Narrator narrator,
+    Spending spending) {}

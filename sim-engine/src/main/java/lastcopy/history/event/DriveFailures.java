@@ -17,6 +17,7 @@ public final class DriveFailures implements Mechanism, TimerHandler {
   private final HistoryState state;
   private final Plan plan;
   private final LossRule rule;
+  private final Spending spending;
   private final Clocks clocks;
   private final Drives drives;
   private final Repairs repairs;
@@ -36,6 +37,7 @@ public final class DriveFailures implements Mechanism, TimerHandler {
     state = common.state();
     plan = state.plan();
     rule = common.rule();
+    spending = common.spending();
     this.clocks = clocks;
     this.drives = drives;
     this.repairs = repairs;
@@ -57,6 +59,7 @@ public final class DriveFailures implements Mechanism, TimerHandler {
     clocks.fired(slot);
     state.clock().cancel(state.timers().swap(slot));
     DriveState drive = state.drive(slot);
+    spending.fails(drive);
     CopyState copy = state.copyOf(drive);
     if (copy.isGone()) {
       drive.condition(DriveState.Condition.FAILED);

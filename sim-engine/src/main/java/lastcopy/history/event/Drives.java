@@ -27,16 +27,23 @@ public final class Drives implements Mechanism, Resettable {
   private final Frailty frailty;
   private final Defects defects;
   private final Narrator narrator;
+  private final Spending spending;
 
   /** The drives of a state. */
   public Drives(
-      HistoryState state, Clocks clocks, Frailty frailty, Defects defects, Narrator narrator) {
+      HistoryState state,
+      Clocks clocks,
+      Frailty frailty,
+      Defects defects,
+      Narrator narrator,
+      Spending spending) {
     this.state = state;
     plan = state.plan();
     this.clocks = clocks;
     this.frailty = frailty;
     this.defects = defects;
     this.narrator = narrator;
+    this.spending = spending;
   }
 
   @Override
@@ -73,6 +80,7 @@ public final class Drives implements Mechanism, Resettable {
       double entry =
           Double.isNaN(slot.enters()) ? Plan.entry(state.shoots(), slot.from()) : slot.enters();
       drive.enters(entry);
+      spending.enters(drive, entry);
       if (entry <= plan.horizon()) {
         boolean later = entry > 0;
         double age = later ? slot.boughtAt() : frailty.ageAtStart(slot);
@@ -121,6 +129,7 @@ public final class Drives implements Mechanism, Resettable {
     if (drive.isUp()) {
       clocks.stop(slot);
       renew(drive);
+      spending.isSwapped(drive);
       narrator.say(Happening.Kind.DRIVE_SWAPPED, drive, 0, Double.NaN);
     }
   }
@@ -140,6 +149,7 @@ public final class Drives implements Mechanism, Resettable {
 
   /** Every drive of a copy is destroyed, but those of a shelf that are not yet bought. */
   void destroyAll(CopyState copy) {
+    spending.isDestroyed(copy);
     for (DriveState drive : copy.drives()) {
       if (drive.inService(state.now())) {
         clocks.stop(drive.slot());

@@ -15,12 +15,14 @@ public final class ExposureMeter {
   private final HistoryState state;
   private final CourseTracker tracker;
   private final Audience audience;
+  private final Spending spending;
   private final Runnable step;
   private final Runnable instant;
 
   /**
    * Tells an audience of the time that passes in a state.
    *
+   * @param spending told what passes too
    * @param step run for each step of what may be long
    * @param instant run after each instant at which what stands in one copy changes in kind
    */
@@ -28,11 +30,13 @@ public final class ExposureMeter {
       HistoryState state,
       CourseTracker tracker,
       Audience audience,
+      Spending spending,
       Runnable step,
       Runnable instant) {
     this.state = state;
     this.tracker = tracker;
     this.audience = audience;
+    this.spending = spending;
     this.step = step;
     this.instant = instant;
   }
@@ -43,6 +47,7 @@ public final class ExposureMeter {
       if (state.onCourse()) {
         boolean fragile = state.working().isFragile();
         undisturbedPassed(state.now(), until, state.lostBytes(), fragile);
+        spending.passed(state.now(), until);
       } else {
         disturbedPassed(until);
       }
@@ -80,6 +85,7 @@ public final class ExposureMeter {
       holdings.bringAllTo(from);
       double to = Math.min(until, from + Math.max(holdings.hoursOfOneKind(), LEAST_STEP));
       onePassed(to - from);
+      spending.passed(from, to);
       from = to;
       state.clock().passTo(from);
       if (from < until) {

@@ -52,6 +52,9 @@ public final class Mishaps implements Shocks.Strike {
         }
         common.rule().struck(shock.causes());
         drives.destroyAll(copy);
+        if (strikesBox(shock, copy)) {
+          common.spending().isBoxDestroyed(copy);
+        }
         outages.goes(copy);
       }
     }
@@ -79,6 +82,12 @@ public final class Mishaps implements Shocks.Strike {
     return shock.kind() == ShockProcess.Kind.BOX
         || !copy.plan().rotates()
         || rotations.placeOf(copy).equals(shock.placeId());
+  }
+
+  /** A drive that visits its source has left its box at home. */
+  private boolean strikesBox(ShockProcess shock, CopyState copy) {
+    return shock.kind() == ShockProcess.Kind.BOX
+        || copy.plan().stated().place().id().equals(shock.placeId());
   }
 
   private boolean takes(ShockProcess shock, int i, int k) {

@@ -45,6 +45,7 @@ public final class Outages {
   void goes(CopyState copy, DriveState by) {
     common.tracker().leave();
     state.holdings().bringAllTo(state.now());
+    common.spending().goes(copy);
     feeds.cutBy(copy);
     double bytes = copy.held().bytes();
     common.rule().removed(copy, copy.held());

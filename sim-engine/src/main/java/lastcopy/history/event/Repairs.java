@@ -22,6 +22,7 @@ public final class Repairs implements Mechanism, TimerHandler {
   private final HistoryState state;
   private final SimulationClock clock;
   private final Narrator narrator;
+  private final Spending spending;
   private final RepairTimes times;
   private final Drives drives;
   private final Clips clips;
@@ -31,6 +32,7 @@ public final class Repairs implements Mechanism, TimerHandler {
     state = common.state();
     clock = state.clock();
     narrator = common.narrator();
+    spending = common.spending();
     this.times = times;
     this.drives = drives;
     this.clips = clips;
@@ -52,6 +54,7 @@ public final class Repairs implements Mechanism, TimerHandler {
     double seen = times.seenAt(drive.plan(), k, state.now());
     double ready = seen + times.arrivalHours(drive.plan(), k);
     drive.seenAt(seen);
+    spending.isOrdered(drive, ready);
     int timer = state.timers().repair(drive.slot());
     SetPlan set = copy.plan().set();
     boolean partInUse = set.rebuild().reads() == Rebuild.Reads.USED;
@@ -90,6 +93,7 @@ public final class Repairs implements Mechanism, TimerHandler {
     }
     copy.driveIsBack(drive);
     drives.renew(drive);
+    spending.isReplaced(drive);
     drives.downChanged(copy);
     narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);
   }

@@ -12,6 +12,7 @@ public final class Returns implements Mechanism {
 
   private final HistoryState state;
   private final Narrator narrator;
+  private final Spending spending;
   private final Drives drives;
   private final Shelves shelves;
   private final Feeds feeds;
@@ -32,6 +33,7 @@ public final class Returns implements Mechanism {
       Refill refill) {
     state = common.state();
     narrator = common.narrator();
+    spending = common.spending();
     this.drives = drives;
     this.shelves = shelves;
     this.feeds = feeds;
@@ -50,6 +52,7 @@ public final class Returns implements Mechanism {
   public void ofCopy(int index) {
     CopyState copy = state.copy(index);
     copy.comesBack();
+    spending.returns(copy);
     drives.returnAll(copy);
     narrator.say(Happening.Kind.COPY_BACK, copy, 0, Double.NaN);
     if (index == 0) {
@@ -66,6 +69,7 @@ public final class Returns implements Mechanism {
     CopyState copy = state.copyOf(drive);
     copy.driveIsBack(drive);
     drives.renew(drive);
+    spending.isReplaced(drive);
     copy.takesAgain(drive.plan().from(), drive.plan().to());
     copy.isToBeFilled();
     narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);

@@ -11,10 +11,12 @@ public final class Rotations {
 
   private final HistoryState state;
   private final Clocks clocks;
+  private final Spending spending;
 
   /** The rotations of a state's copies. */
-  public Rotations(HistoryState state, Clocks clocks) {
+  public Rotations(HistoryState state, Clocks clocks, Spending spending) {
     this.state = state;
+    this.spending = spending;
     this.clocks = clocks;
   }
 
@@ -50,6 +52,7 @@ public final class Rotations {
       if (state.plan().wornByAbsence()) {
         clocks.skipVisit(copy.plan());
       }
+      spending.missesVisit(copy);
       return false;
     }
     copy.feed().visiting(true);

@@ -69,6 +69,7 @@ public final class Shelves implements Mechanism {
     copy.driveFails(drive);
     double back = times.replacedAt(drive.plan(), drive.countFailure(), state.now());
     state.clock().set(state.timers().repair(drive.slot()), back);
+    common.spending().isOrdered(drive, back);
     if (copy.index() == 0) {
       Cause cause = state.plan().driveCauses().get(Cause.Context.ALONE);
       interruptions.shelfDriveFails(cause, fills(drive));

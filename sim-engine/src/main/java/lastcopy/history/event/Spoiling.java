@@ -48,6 +48,7 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
     feeds.cutBy(copy);
     common.rule().struck(shock.causes());
     double bytes = copy.held().bytes();
+    common.spending().spoils(copy, bytes);
     common.rule().removed(copy, copy.held());
     copy.spoils();
     desk.gone(copy);
@@ -65,7 +66,9 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
   /** A restore is tried. */
   @Override
   public void due(int index) {
-    found(state.copy(index));
+    CopyState copy = state.copy(index);
+    found(copy);
+    common.spending().isTried(copy);
   }
 
   /** An unusable copy is found, and counts as gone from now on. */

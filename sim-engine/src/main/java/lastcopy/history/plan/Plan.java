@@ -32,6 +32,7 @@ public final class Plan {
   private final Groups groups;
   private final int[] groupOf;
   private final Timers timers;
+  private final Prices prices;
   private final Map<Cause.Context, Cause> driveCauses = Cause.family("drive", "a drive failed");
   private final Map<Cause.Context, Cause> serviceCauses =
       Cause.family("service", "the service lost its copy");
@@ -56,6 +57,7 @@ public final class Plan {
     groups = new Groups(copy, slot, all);
     groupOf = groupOfEachSource();
     timers = new Timers(slot.length, shock.length, copy.length);
+    prices = new Prices(this, layout);
   }
 
   /** Compiles a layout of a studio. */
@@ -190,6 +192,11 @@ public final class Plan {
   /** The numbers of all timers. */
   public Timers timers() {
     return timers;
+  }
+
+  /** What each thing costs. */
+  public Prices prices() {
+    return prices;
   }
 
   /** Causes of what a failed drive takes. */

@@ -89,6 +89,16 @@ public final class UndisturbedCourse {
     return inclusive && i < size && time[i] == at ? i : i - 1;
   }
 
+  /** How many entries. */
+  public int size() {
+    return size;
+  }
+
+  /** When an entry begins, in hours. */
+  public double time(int entry) {
+    return time[entry];
+  }
+
   public double base(int entry, int copy) {
     return base[entry * copies + copy];
   }

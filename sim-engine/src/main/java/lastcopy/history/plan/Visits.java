@@ -20,6 +20,14 @@ public record Visits(Periodic due, double hours) {
     return time <= lastBefore(time) + hours;
   }
 
+  /** Hours of visits by the clock up to a time. */
+  public double hoursBefore(double time) {
+    double begun = due.countBefore(time);
+    return begun == 0
+        ? 0
+        : (begun - 1) * Math.min(hours, due.every()) + Math.min(hours, time - due.before(time));
+  }
+
   /** The next instant after a time at which a visit starts or ends. */
   public double nextChange(double time) {
     double end = due.upTo(time) + hours;

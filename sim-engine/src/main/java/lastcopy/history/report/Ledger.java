@@ -45,6 +45,15 @@ public interface Ledger {
   /** Such a draw has come out badly. */
   default void cameOutBadly(int channel) {}
 
-  /** Whether stretches of time and recoveries are wanted; without them a history costs less. */
+  /**
+   * What a history cost, told at its end where time is wanted and the studio prices anything.
+   *
+   * @param all valid during the call only
+   */
+  default void paid(Account all) {}
+
+  /**
+   * Whether stretches of time, recoveries and money are wanted; without them a history costs less.
+   */
   boolean wantsTime();
 }

@@ -77,6 +77,11 @@ public final class DriveState {
     enteredAt = at;
   }
 
+  /** When the slot's first drive enters service, in hours; infinite if never. */
+  public double enteredAt() {
+    return enteredAt;
+  }
+
   /** Whether the slot's first drive has entered service by a time. */
   public boolean inService(double now) {
     return enteredAt <= now;

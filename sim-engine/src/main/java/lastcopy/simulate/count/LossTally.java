@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lastcopy.history.report.Account;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
@@ -16,7 +17,7 @@ import lastcopy.interval.MeanTally;
  */
 public final class LossTally implements Ledger {
 
-  /** Exposure comes from the first plain histories only. */
+  /** Exposure and cost come from the first plain histories only. */
   public static final long TIMED_HISTORIES = 20_000;
 
   /** Events and bytes of one cause. */
@@ -60,6 +61,7 @@ public final class LossTally implements Ledger {
   private final MeanTally hits = new MeanTally();
   private final Map<String, CauseTally> causes = new TreeMap<>();
   private final TimeTally time = new TimeTally();
+  private final CostTally cost = new CostTally();
   private long histories;
   private long losses;
   private long everything;
@@ -82,6 +84,7 @@ public final class LossTally implements Ledger {
     now.clear();
     lost.clear();
     time.begin();
+    cost.begin();
   }
 
   /** Counted at the end of the history, since one that is given up counts for nothing. */
@@ -108,6 +111,11 @@ public final class LossTally implements Ledger {
   }
 
   @Override
+  public void paid(Account all) {
+    cost.paid(all);
+  }
+
+  @Override
   public boolean wantsTime() {
     return timed;
   }
@@ -118,6 +126,7 @@ public final class LossTally implements Ledger {
     histories++;
     if (timed) {
       time.endHistory();
+      cost.endHistory();
     }
     if (now.events() == 0) {
       return false;
@@ -154,6 +163,7 @@ public final class LossTally implements Ledger {
                 .computeIfAbsent(id, key -> new CauseTally(tally.sentence))
                 .add(tally.events, tally.bytes));
     time.merge(chunk.time);
+    cost.merge(chunk.cost);
   }
 
   private static void mergeMean(MeanTally into, MeanTally from, long histories) {
@@ -225,6 +235,11 @@ public final class LossTally implements Ledger {
   /** Losses by the stable id of their cause. */
   public Map<String, CauseTally> causes() {
     return Collections.unmodifiableMap(causes);
+  }
+
+  /** What histories cost. */
+  public CostTally cost() {
+    return cost;
   }
 
   /** Exposure and interruptions. */

@@ -116,6 +116,7 @@ public final class Results {
         figures.causes(),
         plain.time().exposure(studio.horizonHours(), confidence),
         plain.time().recoveries(confidence),
+        plain.cost().cost(confidence),
         made.caveats.doubts(),
         made.caveats.notes());
   }
