@@ -61,6 +61,21 @@ class NamesTest {
     assertThat(found).isEmpty();
   }
 
+  /** Red when a package does not say what it is for. */
+  @Test
+  void everyPackageSaysWhatItIsFor() throws IOException {
+    List<Path> silent = new ArrayList<>();
+    for (String module : MODULES) {
+      for (Path file : sources(module, "src/main")) {
+        Path said = file.resolveSibling("package-info.java");
+        if (!Files.exists(said) && !silent.contains(said)) {
+          silent.add(said);
+        }
+      }
+    }
+    assertThat(silent).isEmpty();
+  }
+
   private static List<Path> sources(String module, String folder) throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("..", module).resolve(folder))) {
       return files

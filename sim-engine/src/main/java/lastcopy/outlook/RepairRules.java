@@ -1,6 +1,7 @@
 package lastcopy.outlook;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
@@ -71,10 +72,12 @@ final class RepairRules {
       subject.warn(
           "rebuild-too-slow",
           outlook.copy().id(),
-          "A rebuild takes %.0f h; the next of the other %d drives fails after %.0f h on average."
+          "A rebuild %s; the %s fails after %.0f h on average."
               + " Use fewer or better drives, or a faster rebuild.",
-          rebuild,
-          others.size(),
+          Double.isInfinite(rebuild)
+              ? "never ends"
+              : String.format(Locale.ROOT, "takes %.0f h", rebuild),
+          others.size() == 1 ? "other drive" : "next of the other " + others.size() + " drives",
           next);
     }
   }

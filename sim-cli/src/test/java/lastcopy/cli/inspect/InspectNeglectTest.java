@@ -66,6 +66,18 @@ class InspectNeglectTest {
     assertThat(figure(text, "after ([0-9]+) h")).isEqualTo(Math.rint(900 / 8.0));
   }
 
+  /** Seed 59899 of the fuzzer: it took Infinity h, and there were other 1 drives. */
+  @Test
+  void aRebuildMayNeverEnd() {
+    Written studio =
+        Written.of(
+            STUDIO
+                + "      main: {drives: 2 x frail, arrangement: mirror, rebuild: 0 %/year,"
+                + " noticed: 1 h, wait: 1 h}\n");
+    assertThat(studio.warning("rebuild-too-slow").text())
+        .startsWith("A rebuild never ends; the other drive fails after 900 h on average.");
+  }
+
   /** From a failure until a new drive is there, which takes no time once somebody looks. */
   @Test
   void soLongAFailedDriveStaysUnseen() {
