@@ -9,6 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -42,14 +43,40 @@ public final class WholeFile {
   /**
    * Writes a file, replacing one of that name.
    *
-   * @throws IOException if it cannot be written; then a file of that name is as it was
+   * @throws IOException if it cannot be written, and names it; then a file of that name is as it
+   *     was
    */
   public static void write(Path file, Content content) throws IOException {
     Path target = target(file);
-    if (isSpecial(target)) {
-      straight(target, content);
-      return;
+    try {
+      if (isSpecial(target)) {
+        straight(target, content);
+      } else {
+        beside(target, content);
+      }
+    } catch (IOException e) {
+      throw named(file, e);
     }
+  }
+
+  /** Nobody asked for the temporary name, and a full disk names no file at all. */
+  private static IOException named(Path file, IOException e) {
+    String name = file.toString();
+    FileSystemException named;
+    if (e instanceof NoSuchFileException) {
+      named = new NoSuchFileException(name);
+    } else if (e instanceof AccessDeniedException denied) {
+      named = new AccessDeniedException(name, null, denied.getReason());
+    } else {
+      boolean known = e instanceof FileSystemException other && other.getReason() != null;
+      String reason = known ? ((FileSystemException) e).getReason() : e.getMessage();
+      named = new FileSystemException(name, null, reason);
+    }
+    named.initCause(e);
+    return named;
+  }
+
+  private static void beside(Path target, Content content) throws IOException {
     Path temporary = target.resolveSibling("." + unique() + ".tmp");
     try {
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {

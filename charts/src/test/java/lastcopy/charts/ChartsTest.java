@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.BasicStroke;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,7 +14,6 @@ import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lastcopy.experiment.Comparison;
-import lastcopy.files.WholeFile;
 import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
@@ -260,25 +258,6 @@ class ChartsTest {
                     }))
         .isInstanceOf(ChartException.class)
         .hasMessageContaining("fontconfig fonts-dejavu-core libfreetype6");
-  }
-
-  @Test
-  void aFailedFileLeavesTheOldOne() throws Exception {
-    Path file = directory.resolve("kept.txt");
-    Files.writeString(file, "old");
-    assertThatThrownBy(
-            () ->
-                WholeFile.write(
-                    file,
-                    out -> {
-                      out.write(65);
-                      throw new IOException("disk full");
-                    }))
-        .hasMessage("disk full");
-    assertThat(file).hasContent("old");
-    try (var listed = Files.list(directory)) {
-      assertThat(listed).containsExactly(file);
-    }
   }
 
   @Test
