@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.kernel.SimulationClock;
 import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.law.Weibull;
+import lastcopy.scenario.DriveModel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,7 +34,11 @@ class ClocksTest {
   private double budget;
 
   private void start(Law life, Bias bias, UndisturbedCourse course) {
-    plan = HazardsTest.plan(life);
+    start(HazardsTest.plan(life), bias, course);
+  }
+
+  private void start(Plan compiled, Bias bias, UndisturbedCourse course) {
+    plan = compiled;
     time = new SimulationClock(plan.timers().priorities(), plan.horizon());
     clocks = new Clocks(plan, draws, time);
     draws.start(1);
@@ -156,6 +163,41 @@ class ClocksTest {
     assertThat(clocks.likelihood().statistics().hazard(0, 0)).isZero();
   }
 
+  /** What ends without having happened has run up its hazard until then. */
+  @Test
+  void whatStopsHasPassedItsHazard() {
+    Law life = new Exponential(100);
+    start(life, bias(life, 4), null);
+    live(0, 0);
+    time.passTo(10 * budget);
+    clocks.stop(0);
+    time.passTo(20 * budget);
+    assertThat(clocks.weight()).isCloseTo(Math.exp(3 * .1 * budget), within(1e-12));
+    live(20 * budget, 0);
+    time.passTo(45 * budget);
+    clocks.fired(0);
+    assertThat(clocks.likelihood().statistics().events(0, 0)).isEqualTo(1);
+    clocks.clear();
+    assertThat(clocks.likelihood().statistics().events(0, 0)).as("another history").isZero();
+  }
+
+  /** Off at 0.01 an hour all the while, since the visit that is due at 10 h does not take place. */
+  @Test
+  void aDriveWhoseVisitIsSkippedIsSetAnew() {
+    start(new Exponential(100), Bias.NONE, null);
+    long history = 0;
+    while (draws.budget(KEY) < .2 || draws.budget(KEY) > .5) {
+      draws.start(history++);
+    }
+    double left = draws.budget(KEY);
+    clocks.startLife(plan.slot(1), 0, 0, 1, KEY);
+    assertThat(time.of(1)).isLessThan(10 + 100 * (left - .1));
+    time.passTo(10);
+    clocks.skipVisit(plan.copy(1));
+    assertThat(time.of(1)).isCloseTo(100 * left, within(1e-9));
+    assertThat(time.isSet(2)).as("the other turn does not run").isFalse();
+  }
+
   /** Bare from 10 to 30 and from 40 to 45 h. */
   private static UndisturbedCourse course() {
     UndisturbedCourse course = new UndisturbedCourse(3);
@@ -201,6 +243,53 @@ class ClocksTest {
     clocks.fired(0);
     double log = (2 - 1) * .01 * (edges - bare) + (6 - 1) * .01 * bare;
     assertThat(clocks.weight()).isCloseTo(Math.exp(log) / (whileBare ? 6 : 2), within(1e-9));
+  }
+
+  /**
+   * Off the course from 15 to 35 h, where nothing is bare though the clock says so until 30, by a
+   * drive that has been there since the start, so that it is looked up in its table: of constant
+   * hazard, and of one that rises from an age of 20 h on.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  void awayFromTheCourseAndBack(long history) {
+    away(new Exponential(100), history, t -> t / 100);
+    away(new Weibull(2, 60, 0), history, t -> Math.pow((20 + t) / 60, 2));
+  }
+
+  private void away(Law life, long history, DoubleUnaryOperator hazard) {
+    double[] byLevel = new double[2 * Levels.of(HazardsTest.plan(life)).depths()];
+    Arrays.fill(byLevel, 0, byLevel.length / 2, 2);
+    Arrays.fill(byLevel, byLevel.length / 2, byLevel.length, 6);
+    Plan aged = HazardsTest.plan(DriveModel.builder("m", 1e12).fails(life).age(new Fixed(20)));
+    start(aged, bias(life, byLevel), course());
+    draws.start(history);
+    clocks.clear();
+    clocks.levelIs(0, true, false);
+    live(0, 20);
+    double[] edges = {0, 10, 15, 35, 40, 45, 1e9};
+    double[] factors = {2, 6, 2, 2, 6, 2};
+    double left = draws.budget(KEY);
+    double log = 0;
+    for (int k = 0; k < factors.length; k++) {
+      double ran = hazard.applyAsDouble(edges[k + 1]) - hazard.applyAsDouble(edges[k]);
+      if (factors[k] * ran >= left) {
+        double at = time.of(0);
+        double whole = hazard.applyAsDouble(edges[k]) + left / factors[k];
+        assertThat(hazard.applyAsDouble(at)).isCloseTo(whole, within(1e-9));
+        time.passTo(at);
+        clocks.fired(0);
+        log += (factors[k] - 1) * left / factors[k];
+        assertThat(clocks.weight()).isCloseTo(Math.exp(log) / factors[k], within(1e-9));
+        return;
+      }
+      left -= factors[k] * ran;
+      log += (factors[k] - 1) * ran;
+      if (edges[k + 1] == 15 || edges[k + 1] == 35) {
+        time.passTo(edges[k + 1]);
+        clocks.levelIs(0, edges[k + 1] == 35, false);
+      }
+    }
   }
 
   /** A drive that ages and came at 5 h is no first one: it is searched stretch by stretch. */

@@ -11,6 +11,7 @@ import lastcopy.kernel.SimulationClock;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.DriveModel;
@@ -29,6 +30,7 @@ class DefectsTest {
   private SimulationClock time;
   private Clocks clocks;
   private Defects defects;
+  private final Audience audience = new Audience();
 
   private void start(Law spots, Law scrub) {
     DriveModel model = DriveModel.builder("m", 1e12).fails(new Exponential(1e4)).build();
@@ -44,8 +46,7 @@ class DefectsTest {
     plan = Plan.of(Studio.builder("s", 1).footage(footage).layout(layout).build(), layout);
     time = new SimulationClock(plan.timers().priorities(), plan.horizon());
     clocks = new Clocks(plan, draws, time);
-    defects =
-        new Defects(plan, draws, time, clocks, new UnlikelyDraws(plan, clocks, new Audience()));
+    defects = new Defects(plan, draws, time, clocks, new UnlikelyDraws(plan, clocks, audience));
     clear();
   }
 
@@ -53,6 +54,31 @@ class DefectsTest {
     time.clear();
     clocks.clear();
     defects.clear();
+  }
+
+  /** Told of draws of the working copy's defects, the only channel. */
+  private static final class Told extends lastcopy.simulate.count.LossLedger {
+    private int risked;
+    private int came;
+    private double chance;
+
+    @Override
+    public void lost(lastcopy.history.report.Loss loss) {
+      throw new AssertionError("nothing is lost");
+    }
+
+    @Override
+    public void risked(int channel, double badly) {
+      assertThat(channel).isZero();
+      risked++;
+      chance = Math.max(chance, badly);
+    }
+
+    @Override
+    public void cameOutBadly(int channel) {
+      assertThat(channel).isZero();
+      came++;
+    }
   }
 
   private void aliveAt(double hours, boolean alive) {
@@ -104,6 +130,36 @@ class DefectsTest {
     aliveAt(8_000, true);
   }
 
+  /** Looked at twice, with a hazard that rises: (500/10,000)² by then, and none is found before. */
+  @Test
+  void whatWasNotThereMayStillCome() {
+    start(new Weibull(2, 1e4, 0), new lastcopy.law.Never());
+    double[][] factors = new double[plan.groups().count()][2 * Levels.of(plan).depths()];
+    for (double[] each : factors) {
+      Arrays.fill(each, 1);
+    }
+    clocks.bias(Bias.of(factors), null);
+    int many = 20_000;
+    double first = 0;
+    double second = 0;
+    double squares = 0;
+    for (int history = 0; history < many; history++) {
+      draws.start(history);
+      clear();
+      defects.begin(0, 0, 0);
+      time.passTo(200);
+      first += defects.alive(0) ? clocks.weight() : 0;
+      time.passTo(500);
+      double weight = defects.alive(0) ? clocks.weight() : 0;
+      second += weight;
+      squares += weight * weight;
+    }
+    assertThat(first / many).isCloseTo(4e-4, within(4e-5));
+    double error = Math.sqrt(squares) / many;
+    assertThat(second / many).isCloseTo(-Math.expm1(-.0025), within(5 * error));
+    assertThat(error).isLessThan(1e-4);
+  }
+
   /**
    * One that comes at λ an hour and goes at μ is there at t with λ/(λ + μ)·(1 − exp(−(λ + μ)t)), as
    * any two-state chain (Ross, Introduction to Probability Models, 10th ed. 2010, 6.4). The
@@ -118,6 +174,8 @@ class DefectsTest {
       Arrays.fill(each, 1);
     }
     clocks.bias(Bias.of(factors), null);
+    Told told = new Told();
+    audience.counts(told);
     int many = 20_000;
     int alive = 0;
     double weights = 0;
@@ -130,6 +188,8 @@ class DefectsTest {
       time.passTo(500);
       boolean one = defects.alive(0);
       double weight = clocks.weight();
+      double places = clocks.likelihood().statistics().places();
+      assertThat(places).isCloseTo(Math.log(weight), within(1e-9));
       weights += weight;
       alive += one ? 1 : 0;
       sum += one ? weight : 0;
@@ -138,7 +198,14 @@ class DefectsTest {
     double exact = 200 / (1e6 + 200) * -Math.expm1(-(1e-6 + 1 / 200.0) * 500);
     assertThat(sum / many).isCloseTo(exact, within(5 * Math.sqrt(squares) / many));
     assertThat(weights / many).isCloseTo(1, within(.02));
-    // 0.3 over two drives and the 1.75 failures of a year, less what scrubs have found by then
-    assertThat(alive / (double) many).as("of %s", exact).isBetween(.03, .0856);
+    assertThat(told.risked).as("once, and again after a scrub").isBetween(many, many + many / 10);
+    assertThat(told.came).isEqualTo(alive);
+    // the hazards of three halvings and what is left, 1, 1/2, 1/4 and 1/8 of each
+    assertThat(told.chance).isCloseTo(2.531e-4, within(1e-7));
+    // The hazard is to be 0.0856, 0.3 over two drives and the 1.752 failures of a year, where each
+    // halving of the chance that no scrub has come counts half: 338 times its own at first. Left of
+    // it by scrubs, over 138.6 h each but the last: (100·338 + 50·170 + 25·85 + 9·43)·1e-6 =
+    // 0.0448.
+    assertThat(alive / (double) many).as("of %s", exact).isBetween(.037, .052);
   }
 }

@@ -115,6 +115,7 @@ class FrailtyTest {
       double z = frailty.atStart(plan.slot(0));
       double weight = likelihood.ratio();
       assertThat(weight).isLessThanOrEqualTo(2 + 1e-12);
+      assertThat(likelihood.statistics().places()).isCloseTo(Math.log(weight), within(1e-9));
       weights += weight;
       plain += z;
       weighted += z * weight;

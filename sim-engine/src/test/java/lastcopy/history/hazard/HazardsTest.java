@@ -38,11 +38,11 @@ class HazardsTest {
   }
 
   static Plan plan(DriveModelBuilder main) {
-    DriveModel turning =
-        DriveModel.builder("t", 1e12)
-            .fails(new Exponential(10))
-            .failsOff(new Exponential(100))
-            .build();
+    return plan(main, new Exponential(10), new Exponential(100));
+  }
+
+  private static Plan plan(DriveModelBuilder main, Law on, Law off) {
+    DriveModel turning = DriveModel.builder("t", 1e12).fails(on).failsOff(off).build();
     Place studio = Place.of("studio", new Mishap("fire", new Rate(.002), 1));
     Layout layout =
         Layout.of(
@@ -96,6 +96,22 @@ class HazardsTest {
     assertThat(hazards.between(TURN + 1, 0, 0, 34))
         .as("the other, later")
         .isCloseTo(.34, within(1e-12));
+  }
+
+  /** On, (t/100)² and off, (t/1000)²: it ages all the while, whichever law counts. */
+  @Test
+  void aDriveAgesOnAndOff() {
+    DriveModelBuilder main = DriveModel.builder("m", 1e12).fails(new Exponential(9));
+    Hazards turns = new Hazards(plan(main, new Weibull(2, 100, 0), new Weibull(2, 1_000, 0)));
+    double exact = (100 + 58 * 58 - 169) / 1e6 + (169 - 100) / 1e4;
+    assertThat(turns.between(TURN, 0, 0, 58)).isCloseTo(exact, within(1e-12));
+    double half = (100 + 30 * 30 - 169) / 1e6 + (169 - 100) / 1e4;
+    assertThat(turns.after(TURN, 0, 0, half)).isCloseTo(30, within(1e-9));
+    double older = ((60.0 * 60 - 2_500) + (108.0 * 108 - 63 * 63)) / 1e6;
+    double on = (63.0 * 63 - 3_600) / 1e4;
+    assertThat(turns.between(TURN, 0, 50, 58))
+        .as("from age 50")
+        .isCloseTo(older + on, within(1e-12));
   }
 
   @Test
