@@ -121,5 +121,9 @@ class FuzzTest {
           copies:
             main: {place: studio, drives: 2 x desk, arrangement: mirror, noticed: 1 day, wait: 2 days}
             web: {drives: 4 x old, arrangement: shelf, feed: {from: main, continuous: true, link: 100 Mbit/s}}
+        three:
+          copies:
+            main: {place: studio, drives: [2 x desk, 1 x old, 1 x odd], arrangement: pairs, strain: 2, noticed: 1 day, wait: 2 days}
+            far: {drives: [1 x old, 1 x desk], arrangement: shelf, feed: {from: main, every: 1 day}}
       """;
 }

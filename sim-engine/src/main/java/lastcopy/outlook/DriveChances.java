@@ -24,7 +24,8 @@ final class DriveChances {
     return set.kinds().stream().mapToDouble(m -> failsWithin(set, m, hours)).max().orElseThrow();
   }
 
-  private static double failsWithin(Medium.DriveSet set, DriveModel model, double hours) {
+  /** The same of a drive of one of its models. */
+  static double failsWithin(Medium.DriveSet set, DriveModel model, double hours) {
     return mean(model.age(), age -> failsWithin(set, model, age, hours));
   }
 

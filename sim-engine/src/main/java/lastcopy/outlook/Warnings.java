@@ -27,12 +27,14 @@ public final class Warnings {
           "one-copy",
           "service-too-good",
           "one-batch",
+          "like-beside-like",
           "visit-too-short",
           "rotation-gap",
           "never-scrubbed",
           "run-at-shoot",
           "rate-above-hardware",
           "slow-restore",
+          "idle-room",
           "line-rate",
           "seen-at-once");
 
@@ -55,6 +57,7 @@ public final class Warnings {
     DeskRules.apply(subject);
     for (CopyOutlook copy : copies) {
       RoomRules.apply(subject, copy);
+      SetRules.apply(subject, copy);
       FeedRules.apply(subject, copy);
       RotationRules.apply(subject, copy);
       RepairRules.apply(subject, copy);

@@ -76,7 +76,7 @@ public record MissingSafeguard(Lack lack, int copy, double hours) {
       if (before.stream().anyMatch(m -> strikes(m, loss) && copyOf(m) == copy)) {
         struckCopies++;
         if (cause.endsWith("+rebuild") || cause.endsWith("+unseen")) {
-          driveDown(before, loss, c, all);
+          driveDown(story, before, loss, c, all);
         }
       } else if (struck || (desk && c > 0 && wasMissing(cause) && !hit(story, before, loss, c))) {
         other(story, before, loss, c, all);
@@ -151,11 +151,16 @@ public record MissingSafeguard(Lack lack, int copy, double hours) {
   }
 
   private static void driveDown(
-      List<Moment> before, Moment loss, int copy, List<MissingSafeguard> all) {
+      Story story, List<Moment> before, Moment loss, int copy, List<MissingSafeguard> all) {
+    int partner = partnerOfTheLast(story, before, loss, copy);
     Moment failed =
         last(
             before,
-            m -> m.kind() == Kind.DRIVE_FAILED && copyOf(m) == copy && m.hours() < loss.hours());
+            m ->
+                m.kind() == Kind.DRIVE_FAILED
+                    && copyOf(m) == copy
+                    && m.hours() < loss.hours()
+                    && (partner < 0 || m.happening().drive() == partner));
     if (failed == null) {
       return;
     }
@@ -169,6 +174,12 @@ public record MissingSafeguard(Lack lack, int copy, double hours) {
     if (since(before, failed).noneMatch(ended)) {
       all.add(new MissingSafeguard(Lack.DRIVE_DOWN, copy, loss.hours() - failed.hours()));
     }
+  }
+
+  /** Of pairs the drive whose absence mattered: the partner of the one that went; else −1. */
+  private static int partnerOfTheLast(Story story, List<Moment> before, Moment loss, int copy) {
+    Moment gone = last(before, m -> isAt(m, loss, Kind.COPY_GONE) && copyOf(m) == copy);
+    return gone == null ? -1 : story.otherOfPair(gone.happening());
   }
 
   private static void other(

@@ -2,7 +2,9 @@ package lastcopy.story;
 
 import java.util.List;
 import java.util.Optional;
+import lastcopy.history.report.Happening;
 import lastcopy.history.report.Loss;
+import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
@@ -37,6 +39,18 @@ public record Story(
   /** The copy of an index; each turn of a rotation is one of its own. */
   public Copy copy(int index) {
     return Turns.of(layout).get(index);
+  }
+
+  /** The drive, from 0, that forms a pair with that of a happening; −1 if there is none. */
+  public int otherOfPair(Happening happening) {
+    boolean pairs =
+        happening.copy() >= 0
+            && happening.drive() >= 0
+            && copy(happening.copy())
+                .driveSet()
+                .filter(set -> set.arrangement() == Arrangement.PAIRS)
+                .isPresent();
+    return pairs ? happening.drive() ^ 1 : -1;
   }
 
   /** All bytes lost. */

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import lastcopy.cli.output.Spans;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Loss;
+import lastcopy.scenario.Arrangement;
 import lastcopy.story.MissingSafeguard;
 import lastcopy.story.Moment;
 import lastcopy.story.NearMiss;
@@ -141,8 +142,20 @@ final class StoryEnding {
                     Spans.span(p.hours()),
                     ByteUnit.format(p.bytes()),
                     sentences.name(p.copy()),
-                    p.failures() == 1 ? "one more failure" : p.failures() + " more failures",
+                    failures(p),
                     escape(p)));
+  }
+
+  /** Of pairs not any failure would do, but that of the other drive of one pair. */
+  private String failures(NearMiss peril) {
+    boolean pairs =
+        story
+            .copy(peril.copy())
+            .driveSet()
+            .filter(set -> set.arrangement() == Arrangement.PAIRS && set.drives() > 2)
+            .isPresent();
+    String of = pairs ? peril.failures() == 1 ? " (of the partner)" : " (of one pair)" : "";
+    return (peril.failures() == 1 ? "one more failure" : peril.failures() + " more failures") + of;
   }
 
   private String escape(NearMiss peril) {

@@ -32,6 +32,12 @@ final class StoryOutage {
     if (copy.driveSet().isEmpty()) {
       return "The service of " + name + " fails. ";
     }
+    int partner = story.otherOfPair(moment.happening());
+    if (partner >= 0) {
+      return String.format(
+          "Drive %d of %s fails while drive %d, the other of its pair, is down. ",
+          moment.happening().drive() + 1, name, partner + 1);
+    }
     return copy.driveSet().map(Medium.DriveSet::drives).orElse(1) == 1
         ? "The drive of " + name + " fails. "
         : "One drive too many of " + name + " is down. ";

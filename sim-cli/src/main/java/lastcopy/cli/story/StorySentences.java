@@ -1,6 +1,7 @@
 package lastcopy.cli.story;
 
 import java.util.Locale;
+import java.util.Optional;
 import lastcopy.cli.output.Spans;
 import lastcopy.history.report.Happening;
 import lastcopy.scenario.Arrangement;
@@ -160,8 +161,18 @@ final class StorySentences {
             && story.copy(it.copy()).driveSet().map(Medium.DriveSet::drives).orElse(1) > 1;
     boolean added = it.kind() == Happening.Kind.DRIVE_ADDED;
     return it.drive() >= 0 && (several || added)
-        ? "drive " + (it.drive() + 1) + " of " + name(it.copy())
+        ? "drive " + (it.drive() + 1) + " of " + name(it.copy()) + model(it)
         : "the drive of " + name(it.copy());
+  }
+
+  /** The model of a drive, where not all are of one. */
+  private String model(Happening it) {
+    return Optional.of(it.copy())
+        .filter(copy -> copy >= 0)
+        .flatMap(copy -> story.copy(copy).driveSet())
+        .filter(set -> set.kinds().size() > 1)
+        .map(set -> " (" + set.model(it.drive()).id() + ")")
+        .orElse("");
   }
 
   private boolean shelf(Happening it) {

@@ -1,5 +1,7 @@
 package lastcopy.cli.story;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Spans;
@@ -77,8 +79,26 @@ final class StoryText {
   }
 
   private static String drives(Medium.DriveSet set) {
-    String arrangement = set.drives() == 1 ? "" : " (" + set.arrangement().word() + ")";
+    String arrangement =
+        set.drives() == 1 ? "" : " (" + set.arrangement().word() + models(set) + ")";
     return set.drives() + (set.drives() == 1 ? " drive" : " drives") + arrangement;
+  }
+
+  /** Of unlike drives which, as the file lists them. */
+  private static String models(Medium.DriveSet set) {
+    if (set.kinds().size() == 1) {
+      return "";
+    }
+    List<String> runs = new ArrayList<>();
+    int alike = 1;
+    for (int i = 0; i < set.drives(); i += alike) {
+      alike = 1;
+      while (i + alike < set.drives() && set.model(i + alike).equals(set.model(i))) {
+        alike++;
+      }
+      runs.add(alike + " x " + set.model(i).id());
+    }
+    return ": " + String.join(", ", runs);
   }
 
   private static String fed(Feed feed) {

@@ -1,8 +1,10 @@
 package lastcopy.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lastcopy.exact.UnlikeSet;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Warning;
 import lastcopy.scenario.Studio;
@@ -167,6 +169,51 @@ class WarningsTest {
     String text = QUIET.replace("1 x desk", "1 x desk, batch: {name: spring, spread: 0.5}");
     assertThat(warnings(text)).extracting(Warning::id).containsExactly("one-batch");
     assertThat(warnings(text).get(0).text()).contains("2 drives (main, far)").contains("1.5 times");
+  }
+
+  /** Drives of 8 and 3 TB mirror each other: 3 TB of room, and 5 TB that nobody uses. */
+  @Test
+  void roomThatTheSmallestDriveWastes() {
+    String text = unlike("[1 x desk, 1 x small], arrangement: mirror");
+    assertThat(ids(text)).containsExactly("fills", "idle-room");
+    assertThat(textOf(text, "idle-room"))
+        .contains("drive, 3.0 TB,")
+        .contains("5.0 TB of the larger");
+    assertThat(ids(unlike("2 x desk, arrangement: mirror"))).isEmpty();
+    assertThat(ids(unlike("[1 x desk, 1 x small], arrangement: shelf"))).isEmpty();
+  }
+
+  /**
+   * Two drives of 2 and two of 10 %/year: hazards a and b, so (a² + b²)/2ab = 2.70 times; and the
+   * whole chain of four drives says the same of losses that are rare.
+   */
+  @Test
+  void pairsOfLikeDrives() {
+    String text = unlike("[2 x desk, 2 x worn], arrangement: pairs");
+    assertThat(ids(text)).containsExactly("like-beside-like");
+    assertThat(textOf(text, "like-beside-like"))
+        .contains("about 2.7 times as often")
+        .contains("(desk, worn, desk, worn)");
+    assertThat(ids(unlike("[1 x desk, 1 x worn, 1 x worn, 1 x desk], arrangement: pairs")))
+        .isEmpty();
+    assertThat(ids(unlike("4 x worn, arrangement: pairs"))).isEmpty();
+    assertThat(ids(unlike("[2 x desk, 2 x worn], arrangement: parity"))).isEmpty();
+    double a = -Math.log(0.98) / 8_760;
+    double b = -Math.log(0.9) / 8_760;
+    assertThat(pairs(a, a, b, b) / pairs(a, b, a, b)).isCloseTo(2.70, within(0.02));
+  }
+
+  private static double pairs(Double... perHour) {
+    return new UnlikeSet(List.of(perHour), 1.0 / 72, 2, 1, 1).lossBy(5 * 8_760);
+  }
+
+  private static String unlike(String drives) {
+    return QUIET
+        .replace(
+            "layouts:",
+            "  worn: {size: 8 TB, fails: 10 %/year}\n  small: {size: 3 TB, fails: 2 %/year}\nlayouts:")
+        .replace(
+            "main: {place: studio, drives: 1 x desk", "main: {place: studio, drives: " + drives);
   }
 
   /** What never happens is said in words; what is never noticed needs memory for good. */

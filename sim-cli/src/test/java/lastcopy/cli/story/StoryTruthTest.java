@@ -1,15 +1,19 @@
 package lastcopy.cli.story;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lastcopy.cli.Written;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
+import lastcopy.story.MissingSafeguard;
 import lastcopy.story.Moment;
 import lastcopy.story.Stories;
 import lastcopy.story.Story;
@@ -58,6 +62,10 @@ class StoryTruthTest {
             off: {place: home, drives: 1 x d, noticed: 1 day, wait: 2 days, keeps_deleted: 9 days,
                   rotation: {drives: 2, every: 7 days},
                   feed: {from: main, every: 7 days, at: 9 h, visits: 12 h}}
+        pairs:
+          copies:
+            main: {place: home, drives: [3 x d, 3 x s], arrangement: pairs, noticed: 9 days,
+                   wait: 9 days, read_errors: 1e-14}
         bare:
           copies:
             main: {place: studio, drives: 1 x d}
@@ -155,6 +163,7 @@ class StoryTruthTest {
           drive+spoilt            | 'had been unusable'           | 'Behind at the time'
           drive+away              | 'at the time: '               | 'Behind at the time'
           drive+unseen            | 'had it been seen'            | 'Behind at the time'
+          drive+rebuild           | 'Another drive of main had been down for' | 'Behind at the time'
           place:fire              | ''                            | 'had it been seen'
           desk:malware+behind     | 'Behind at the time'          | 'dropped it'
           desk:deletion+late      | 'No copy kept it until somebody noticed ; The last copy dropped it' | 'Behind at the time'
@@ -179,6 +188,59 @@ class StoryTruthTest {
       }
     }
     assertThat(seen).as(cause).isPositive();
+  }
+
+  /**
+   * What is said of a pair that lost both: the drive that is named as its other was down, since
+   * when the advice says. Red if another pair's drive that is down is taken for it.
+   */
+  @Test
+  void theOtherOfThePairWasDown() {
+    Written harsh = Written.of(HARSH);
+    Layout pairs =
+        harsh.studio().layouts().stream().filter(l -> l.id().equals("pairs")).findFirst().get();
+    int seen = 0;
+    int more = 0;
+    for (long number = 0; number < 4 * HISTORIES; number++) {
+      Story story = new Stories(harsh.studio(), pairs, 1).tell(number);
+      Map<Integer, Double> down = new TreeMap<>();
+      for (int i = 0; i < story.moments().size(); i++) {
+        Moment moment = story.moments().get(i);
+        int drive = moment.happening().drive();
+        if (moment.kind() == Kind.DRIVE_FAILED) {
+          down.put(drive, moment.hours());
+        } else if (moment.kind() == Kind.DRIVE_READY) {
+          down.remove(drive);
+        } else if (moment.kind() == Kind.COPY_GONE) {
+          if (drive >= 0) {
+            seen++;
+            more += down.size() > 1 ? 1 : 0;
+            bothOfOnePair(story, i, down);
+          }
+          down.clear();
+        }
+      }
+    }
+    assertThat(seen).isGreaterThan(20);
+    assertThat(more).as("with a drive of another pair down too").isPositive();
+  }
+
+  private static void bothOfOnePair(Story story, int gone, Map<Integer, Double> down) {
+    Moment moment = story.moments().get(gone);
+    int drive = moment.happening().drive();
+    int partner = drive % 2 == 0 ? drive + 1 : drive - 1;
+    assertThat(down).containsKey(partner);
+    StoryClock clock = new StoryClock(Optional.empty(), story.studio().horizonHours());
+    assertThat(new StorySentences(story, clock).of(gone))
+        .matches("Drive %d of main .*fails while drive %d, .*".formatted(drive + 1, partner + 1));
+    Moment next = story.moments().get(gone + 1);
+    if (next.kind() == Kind.LOST && next.hours() == moment.hours()) {
+      double hours = moment.hours() - down.get(partner);
+      assertThat(MissingSafeguard.of(story, gone + 1))
+          .filteredOn(lack -> lack.lack() == MissingSafeguard.Lack.DRIVE_DOWN)
+          .singleElement()
+          .satisfies(lack -> assertThat(lack.hours()).isCloseTo(hours, within(1e-6)));
+    }
   }
 
   /** One drive has nothing to come back from, and a shelf neither. */
