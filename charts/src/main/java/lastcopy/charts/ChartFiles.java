@@ -75,6 +75,22 @@ public final class ChartFiles {
     }
   }
 
+  /**
+   * A chart as an SVG element to stand in a page.
+   *
+   * @param prefix of all its ids, unlike that of any other in the page
+   * @throws ChartException if the system cannot draw
+   * @throws IOException if it cannot be written
+   */
+  public static String element(Supplier<JFreeChart> chart, String prefix)
+      throws ChartException, IOException {
+    try {
+      return SvgDrawing.of(drawn(chart), WIDTH, HEIGHT, prefix).element();
+    } catch (LinkageError | InternalError e) {
+      throw ChartException.noFonts(e);
+    }
+  }
+
   static Path writeNamed(JFreeChart chart, Path directory, String name, Format format)
       throws ChartException, IOException {
     Path file = directory.resolve(name + "." + format.ending());

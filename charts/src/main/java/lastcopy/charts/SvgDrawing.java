@@ -2,6 +2,7 @@ package lastcopy.charts;
 
 import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +18,8 @@ import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.apache.batik.svggen.SVGSyntax;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
@@ -26,6 +29,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 
 /**
  * A chart as an SVG that stands alone: no document type, style or picture from elsewhere, and a
@@ -43,9 +47,21 @@ final class SvgDrawing {
 
   /** Draws a chart in the given pixels. */
   static SvgDrawing of(JFreeChart chart, int width, int height) {
+    return of(chart, width, height, "");
+  }
+
+  /** The same with a prefix to all its ids, so that several can stand in one page. */
+  static SvgDrawing of(JFreeChart chart, int width, int height, String prefix) {
     Document document = newDocument();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);
+    context.setIDGenerator(
+        new SVGIDGenerator() {
+          @Override
+          public String generateID(String name) {
+            return prefix + super.generateID(name);
+          }
+        });
     SVGGraphics2D graphics = new SVGGraphics2D(context, false);
     graphics.setSVGCanvasSize(new Dimension(width, height));
     chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
@@ -55,14 +71,27 @@ final class SvgDrawing {
     root.setAttribute("shape-rendering", "geometricPrecision");
     // Readers of a screen speak the first title and description of what is named so.
     root.setAttribute("role", "img");
-    root.setAttribute("aria-labelledby", "title description");
+    root.setAttribute("aria-labelledby", prefix + "title " + prefix + "description");
     root.insertBefore(
-        text(document, "desc", "description", described(chart)), root.getFirstChild());
-    root.insertBefore(text(document, "title", "title", titled(chart)), root.getFirstChild());
+        text(document, "desc", prefix + "description", described(chart)), root.getFirstChild());
+    root.insertBefore(
+        text(document, "title", prefix + "title", titled(chart)), root.getFirstChild());
+    prefixGenericDefinitions(root, prefix);
     document.replaceChild(root, document.getDocumentElement());
     sanitize(root);
     document.setXmlStandalone(true);
     return new SvgDrawing(document);
+  }
+
+  /** Batik names these by itself, the same in each drawing. */
+  private static void prefixGenericDefinitions(Element root, String prefix) {
+    NodeList all = root.getElementsByTagName("defs");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element definitions = (Element) all.item(i);
+      if (definitions.getAttribute("id").equals(SVGSyntax.ID_PREFIX_GENERIC_DEFS)) {
+        definitions.setAttribute("id", prefix + SVGSyntax.ID_PREFIX_GENERIC_DEFS);
+      }
+    }
   }
 
   /**
@@ -71,9 +100,21 @@ final class SvgDrawing {
    * @throws IOException if it cannot be written
    */
   void writeTo(OutputStream out) throws IOException {
+    write(out, false);
+  }
+
+  /** The drawing as an element to stand in another document. */
+  String element() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    write(out, true);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private void write(OutputStream out, boolean within) throws IOException {
     try {
       Transformer writer = TransformerFactory.newDefaultInstance().newTransformer();
       writer.setOutputProperty(OutputKeys.ENCODING, StandardCharsets.UTF_8.name());
+      writer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, within ? "yes" : "no");
       writer.transform(new DOMSource(document), new StreamResult(out));
     } catch (TransformerException e) {
       throw e.getCause() instanceof IOException io ? io : new IOException(e.getMessage(), e);

@@ -25,12 +25,14 @@ class CommandLineArchitectureTest {
           Map.entry("output", List.of("scenario")),
           Map.entry("host", List.of("scenario", "output")),
           Map.entry("option", List.of("scenario", "output", "host")),
-          Map.entry("compare", List.of("option", "host", "output", "scenario", "sentence")),
+          Map.entry(
+              "compare", List.of("option", "host", "output", "scenario", "sentence", "report")),
           Map.entry("inspect", SHARED),
           Map.entry("story", SHARED),
           Map.entry("prove", SHARED),
           Map.entry("fit", SHARED),
           Map.entry("rates", SHARED),
+          Map.entry("report", List.of("scenario", "output", "sentence")),
           Map.entry("sentence", List.of("scenario", "output")));
 
   @ArchTest

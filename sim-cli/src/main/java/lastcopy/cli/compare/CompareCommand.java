@@ -69,7 +69,8 @@ public final class CompareCommand implements Callable<Integer> {
     Studio studio = simulation.over(loaded.studio());
     Comparison result = simulate(studio, settings);
     Remarks remarks = remarks(loaded, studio, result);
-    List<Path> written = outputs.write(result, remarks, host, file);
+    List<Path> written =
+        outputs.write(result, remarks, studio, host, file, spec.root().version()[0]);
     if (!quiet) {
       Wrote.say(host, written);
     }

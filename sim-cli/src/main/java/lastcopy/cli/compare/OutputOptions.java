@@ -1,8 +1,13 @@
 package lastcopy.cli.compare;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,8 +18,10 @@ import lastcopy.cli.host.OutputFile;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.report.ReportPage;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
+import lastcopy.scenario.Studio;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -32,6 +39,12 @@ final class OutputOptions {
   private Path csv;
 
   @Mixin private ChartOptions charts;
+
+  @Option(
+      names = "--report",
+      paramLabel = "FILE.html",
+      description = "Write a page that argues the decision, for whoever has to agree to it.")
+  private Path report;
 
   /** Whether standard output is for JSON alone. */
   boolean onlyJson() {
@@ -52,17 +65,23 @@ final class OutputOptions {
       files.checkFolder(csv, Set.of(".csv"));
     }
     charts.prepare(files);
+    if (report != null) {
+      files.check(report);
+    }
   }
 
   /**
    * Prints the result and writes the files asked for.
    *
+   * @param studio that was simulated
+   * @param version of the program
    * @return the files written
    * @throws RefusedException if there is another file of a name by now
    * @throws IOException if a file cannot be written
    * @throws ChartException if this system cannot draw
    */
-  List<Path> write(Comparison result, Remarks remarks, Host host, Path scenario)
+  List<Path> write(
+      Comparison result, Remarks remarks, Studio studio, Host host, Path scenario, String version)
       throws IOException, ChartException, RefusedException {
     List<Path> written =
         new ArrayList<>(
@@ -78,6 +97,31 @@ final class OutputOptions {
       written.addAll(
           ChartFiles.writeAll(result, host.today().get(), charts.folder().get(), charts.formats()));
     }
+    if (report != null) {
+      written.add(report(result, remarks, studio, host, scenario, version));
+    }
     return written;
+  }
+
+  private Path report(
+      Comparison result, Remarks remarks, Studio studio, Host host, Path scenario, String version)
+      throws IOException, ChartException, RefusedException {
+    ReportPage.Made made =
+        new ReportPage.Made(
+            host.today().get(), version, String.valueOf(scenario.getFileName()), hash(scenario));
+    ByteArrayOutputStream page = new ByteArrayOutputStream();
+    ReportPage.write(result, studio, remarks, made, page);
+    json.beside(Optional.of(scenario)).write(report, page::writeTo);
+    return report;
+  }
+
+  /** SHA-256, which every Java has. */
+  private static String hash(Path file) throws IOException {
+    try {
+      byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+      return HexFormat.of().formatHex(hash);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 }

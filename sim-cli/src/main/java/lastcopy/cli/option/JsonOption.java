@@ -29,7 +29,7 @@ public final class JsonOption {
 
   @Option(
       names = "--force",
-      description = "Let --json replace a file that this program did not write.")
+      description = "Let --json or --report replace a file that this program did not write.")
   private boolean force;
 
   /** Whether standard output is for JSON alone. */

@@ -41,12 +41,17 @@ public final class Answer {
    * first, which is what there is today as a rule.
    */
   public static LayoutResult anchor(Comparison result) {
+    LayoutResult safest = new Answer(result, new OutOf(1_000)).safest();
+    return isSafest(result, safest) ? safest : result.layouts().get(0);
+  }
+
+  /** Whether a layout is shown to lose footage in fewer studios than each other one. */
+  public static boolean isSafest(Comparison result, LayoutResult layout) {
     Answer answer = new Answer(result, new OutOf(1_000));
-    LayoutResult safest = answer.safest();
-    boolean shown = answer.alike(safest).size() == 1;
-    return shown && result.layouts().stream().allMatch(LayoutResult::trusted)
-        ? safest
-        : result.layouts().get(0);
+    return result.layouts().size() > 1
+        && result.layouts().stream().allMatch(LayoutResult::trusted)
+        && answer.safest().equals(layout)
+        && answer.alike(layout).size() == 1;
   }
 
   private LayoutResult safest() {

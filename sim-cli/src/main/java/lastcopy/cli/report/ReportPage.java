@@ -1,0 +1,244 @@
+package lastcopy.cli.report;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lastcopy.charts.ChartException;
+import lastcopy.charts.ChartFiles;
+import lastcopy.charts.ExceedanceChart;
+import lastcopy.charts.LossCurveChart;
+import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.OmissionWords;
+import lastcopy.cli.output.Spans;
+import lastcopy.cli.sentence.Answer;
+import lastcopy.cli.sentence.Horizon;
+import lastcopy.cli.sentence.PairSentences;
+import lastcopy.cli.sentence.Remarks;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.interval.Estimate;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.Room;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Studio;
+import lastcopy.words.ByteUnit;
+import lastcopy.words.OutOf;
+
+/** A comparison as one page that argues the decision, and needs nothing but itself. */
+public final class ReportPage {
+
+  private static final OutOf THOUSAND = new OutOf(1_000);
+  private static final OutOf TEN_THOUSAND = new OutOf(10_000);
+
+  private final Comparison result;
+  private final Studio studio;
+  private final Remarks remarks;
+  private final Made made;
+  private final OutOf outOf;
+
+  private ReportPage(Comparison result, Studio studio, Remarks remarks, Made made) {
+    this.result = result;
+    this.studio = studio;
+    this.remarks = remarks;
+    this.made = made;
+    outOf = outOf(result);
+  }
+
+  /**
+   * How to make the same page again.
+   *
+   * @param date on which it was made
+   * @param version of the program
+   * @param file the scenario's name, without its folders
+   * @param hash of its bytes, SHA-256 in hexadecimal digits
+   */
+  public record Made(LocalDate date, String version, String file, String hash) {}
+
+  /**
+   * Which copies of a layout are left after each mishap.
+   *
+   * @param title of the layout
+   * @param heads the names of its copies
+   * @param rows a mishap each
+   */
+  record Unprotected(String title, List<String> heads, List<ThreatRows.Row> rows) {
+    Unprotected {
+      heads = List.copyOf(heads);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** All that the template shows; what it does not escape are the charts alone. */
+  record View(
+      String studio,
+      boolean unfinished,
+      String horizon,
+      String studios,
+      String answer,
+      List<String> stakes,
+      List<LayoutCard> cards,
+      List<String> pairs,
+      String curve,
+      String amounts,
+      List<Unprotected> unprotected,
+      List<String> notCounted,
+      List<String> assumed,
+      List<String> warnings,
+      String planned,
+      List<Errands.Errand> errands,
+      String confidence,
+      long seed,
+      Made made) {}
+
+  /**
+   * Writes the page.
+   *
+   * @param studio that was simulated
+   * @throws ChartException if this system cannot draw
+   * @throws IOException if it cannot be written
+   */
+  public static void write(
+      Comparison result, Studio studio, Remarks remarks, Made made, OutputStream out)
+      throws ChartException, IOException {
+    View view = new ReportPage(result, studio, remarks, made).view();
+    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    template().execute(view, writer);
+    writer.flush();
+  }
+
+  /** Escapes all that it is given, but for what stands in three braces. */
+  private static Template template() throws IOException {
+    try (InputStream in = ReportPage.class.getResourceAsStream("report.html");
+        Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
+      return Mustache.compiler().escapeHTML(true).compile(reader);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private View view() throws ChartException, IOException {
+    LayoutResult anchor = Answer.anchor(result);
+    List<Outlook> outlooks = Outlook.of(studio);
+    Outlook planned =
+        outlooks.stream()
+            .filter(o -> o.layout().id().equals(anchor.id()))
+            .findFirst()
+            .orElseThrow();
+    return new View(
+        result.studio(),
+        !result.finished(),
+        Horizon.of(result),
+        outOf.words(),
+        Answer.of(result, outOf).orElse(alone(anchor)),
+        stakes(planned.room()),
+        cards(anchor),
+        PairSentences.of(result, outOf, false),
+        ChartFiles.element(() -> LossCurveChart.of(result, made.date()), "curve-"),
+        ChartFiles.element(() -> ExceedanceChart.of(result, made.date()), "amounts-"),
+        unprotected(),
+        OmissionWords.paragraph(remarks.omissions(), result.layouts().size()).stream().toList(),
+        assumed(),
+        remarks.warnings(),
+        anchor.title(),
+        Errands.of(planned, made.date()),
+        ByteUnit.digits(100 * result.confidence()),
+        result.seed(),
+        made);
+  }
+
+  /** One layout is no choice: what it does is the answer. */
+  private String alone(LayoutResult layout) {
+    return String.format(
+        Locale.ROOT,
+        "With %s, %s of %s like yours lose footage within %s.",
+        PairSentences.quoted(layout),
+        Numbers.studiosAlone(layout.anyLoss(), outOf),
+        outOf.words(),
+        Horizon.of(result));
+  }
+
+  private List<String> stakes(List<Room.Year> room) {
+    double now = room.get(0).footageBytes();
+    double then = room.get(room.size() - 1).footageBytes();
+    double size = studio.footage().shoots().sizeBytes();
+    List<String> stakes = new ArrayList<>();
+    stakes.add(
+        ByteUnit.format(now)
+            + " of footage today, "
+            + ByteUnit.format(then)
+            + " after "
+            + Horizon.of(result));
+    stakes.add(
+        String.format(
+            Locale.ROOT,
+            "a shoot of %s every %s on average, as large as %s shoots in all",
+            ByteUnit.format(size),
+            Spans.period(studio.footage().shoots().everyHours()),
+            ByteUnit.digits(Math.rint(then / size))));
+    studio
+        .footage()
+        .worthPerShoot()
+        .ifPresent(
+            worth ->
+                stakes.add(
+                    Numbers.money(Estimate.exact(worth), result.currency())
+                        + " for each shoot that is lost, as the file says"));
+    return stakes;
+  }
+
+  private List<LayoutCard> cards(LayoutResult anchor) {
+    boolean shown = Answer.isSafest(result, anchor);
+    List<LayoutCard> cards = new ArrayList<>();
+    for (LayoutResult layout : result.layouts()) {
+      boolean safest = shown && layout.equals(anchor);
+      cards.add(LayoutCard.of(result, layout, cards.size(), safest, outOf));
+    }
+    return cards;
+  }
+
+  private List<Unprotected> unprotected() {
+    List<Unprotected> all = new ArrayList<>();
+    for (Layout layout : studio.layouts()) {
+      all.add(
+          new Unprotected(layout.title(), ThreatRows.heads(layout), ThreatRows.of(studio, layout)));
+    }
+    return all;
+  }
+
+  private List<String> assumed() {
+    Optional<String> ofAll = remarks.assumptionOfAll();
+    if (ofAll.isPresent()) {
+      return List.of("Each layout " + ofAll.get() + ".");
+    }
+    return result.layouts().stream()
+        .flatMap(
+            layout ->
+                remarks.assumption(layout.id()).stream()
+                    .map(words -> PairSentences.quoted(layout) + " " + words + "."))
+        .toList();
+  }
+
+  /** Ten thousand squares can be seen; of more, nobody has a picture. */
+  private static OutOf outOf(Comparison result) {
+    double least =
+        result.layouts().stream()
+            .map(LayoutResult::anyLoss)
+            .mapToDouble(chance -> chance.onlyAtMost() ? chance.high() : chance.value())
+            .min()
+            .orElse(0);
+    return THOUSAND.count(least) < 1 ? TEN_THOUSAND : THOUSAND;
+  }
+}
