@@ -23,12 +23,10 @@ public final class Threats {
   private static final Fate GOES = new Threat.Goes();
   private static final Fate UNCONCERNED = new Threat.Unconcerned();
 
-  private final Studio studio;
   private final Layout layout;
   private final List<Threat> found = new ArrayList<>();
 
-  private Threats(Studio studio, Layout layout) {
-    this.studio = studio;
+  private Threats(Layout layout) {
     this.layout = layout;
   }
 
@@ -38,7 +36,7 @@ public final class Threats {
    * @param studio to which the layout belongs
    */
   public static List<Threat> of(Studio studio, Layout layout) {
-    Threats threats = new Threats(studio, layout);
+    Threats threats = new Threats(layout);
     threats.add(Kind.DRIVE, List.of(), true, Threats::afterADrive);
     threats.boxes();
     threats.places();
