@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.cli.output.Spans;
 import lastcopy.law.Fixed;
@@ -12,6 +11,7 @@ import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Delay;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Units;
 
 /** What the owner has to do so that the figures of a layout hold, each with its first date. */
@@ -81,23 +81,24 @@ final class Errands {
     found.add(new Errand(after(years * Units.HOURS_PER_YEAR), words));
   }
 
-  /** Where the drives' age is known. */
+  /** Of the drives whose age is known, a date for each model. */
   private void replacement(Copy copy) {
     copy.driveSet()
         .filter(set -> set.replaceAtHours().isPresent())
         .ifPresent(
-            set -> {
-              Optional<Double> age =
-                  set.model().age() instanceof Fixed fixed
-                      ? Optional.of(fixed.hours())
-                      : Optional.empty();
-              age.ifPresent(
-                  hours ->
-                      found.add(
-                          new Errand(
-                              after(Math.max(0, set.replaceAtHours().getAsDouble() - hours)),
-                              "replace the drives of " + copy.id() + " by new ones")));
-            });
+            set ->
+                set.kinds()
+                    .forEach(
+                        model -> replacement(copy, model, set.replaceAtHours().getAsDouble())));
+  }
+
+  private void replacement(Copy copy, DriveModel model, double atAge) {
+    if (model.age() instanceof Fixed age) {
+      found.add(
+          new Errand(
+              after(Math.max(0, atAge - age.hours())),
+              "replace each " + model.id() + " of " + copy.id() + " by a new one"));
+    }
   }
 
   private LocalDate after(double hours) {

@@ -172,7 +172,7 @@ class ReportPageTest {
                 LocalDate.of(2026, 4, 13),
                 "look at every drive of main, and again every 30 days from then on"),
             new Errands.Errand(
-                LocalDate.of(2028, 3, 13), "replace the drives of main by new ones"));
+                LocalDate.of(2028, 3, 13), "replace each disk of main by a new one"));
     assertThat(page).contains("<time datetime=\"2026-06-12\">2026-06-12</time>");
   }
 
