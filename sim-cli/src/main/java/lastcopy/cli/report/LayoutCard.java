@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Spans;
+import lastcopy.cli.sentence.CostWords;
 import lastcopy.cli.sentence.LossSizes;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
@@ -23,6 +24,7 @@ import lastcopy.words.OutOf;
  * @param average lost on average
  * @param sizes how much those lose that lose anything; empty if too few were seen
  * @param worth of what is lost on average; empty where a shoot has no price
+ * @param cost what it costs by the horizon; empty where nothing has a price
  * @param doubts why its figures are not to be trusted
  * @param causes why footage is lost, the commonest first
  * @param recoveries how long work stops
@@ -36,6 +38,7 @@ record LayoutCard(
     String average,
     List<String> sizes,
     List<String> worth,
+    List<String> cost,
     List<String> doubts,
     List<Bar> causes,
     List<Stop> recoveries) {
@@ -46,6 +49,7 @@ record LayoutCard(
   LayoutCard {
     sizes = List.copyOf(sizes);
     worth = List.copyOf(worth);
+    cost = List.copyOf(cost);
     doubts = List.copyOf(doubts);
     causes = List.copyOf(causes);
     recoveries = List.copyOf(recoveries);
@@ -85,6 +89,7 @@ record LayoutCard(
         Numbers.bytes(layout.bytesLost()),
         LossSizes.of(layout).stream().toList(),
         layout.moneyLost().map(money -> Numbers.money(money, result.currency())).stream().toList(),
+        layout.cost().map(cost -> CostWords.detail(cost, result.currency())).stream().toList(),
         layout.doubts(),
         layout.causes().stream().limit(CAUSES).map(LayoutCard::bar).toList(),
         layout.recoveries().stream().limit(RECOVERIES).map(LayoutCard::stop).toList());

@@ -3,6 +3,7 @@ package lastcopy.cli.sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lastcopy.cli.output.Numbers;
 import lastcopy.experiment.Comparison;
@@ -79,14 +80,26 @@ public final class Answer {
     LayoutResult first = result.layouts().get(0);
     LayoutResult against = first.equals(safest) ? next(safest) : first;
     return String.format(
-        "Safest here: %s. Of %s like yours, %s %s footage within %s, %s%s.",
+        "Safest here: %s. Of %s like yours, %s %s footage within %s, %s%s.%s",
         PairSentences.quoted(safest),
         outOf.words(),
         Numbers.studiosAlone(safest.anyLoss(), outOf),
         loses(safest),
         Horizon.of(result),
         fewer(against, safest),
-        first.equals(safest) ? ", the next best" : "");
+        first.equals(safest) ? ", the next best" : "",
+        price(safest, against));
+  }
+
+  /** What it costs more than the other, where the scenario prices anything. */
+  private String price(LayoutResult safest, LayoutResult against) {
+    return pair(safest, against)
+        .flatMap(
+            pair ->
+                pair.costDifference()
+                    .map(ofA -> pair.a().equals(safest.id()) ? ofA : CostWords.negative(ofA)))
+        .map(more -> " " + CostWords.difference(more, "It", result.currency()))
+        .orElse("");
   }
 
   /** Fewer than one and one lose in the singular. */
@@ -129,16 +142,18 @@ public final class Answer {
 
   /** P(one loses) - P(other loses), by paired histories; unknown where they were not compared. */
   private Estimate difference(LayoutResult one, LayoutResult other) {
-    for (Pair pair : result.pairs()) {
-      Estimate d = pair.difference();
-      if (pair.a().equals(one.id()) && pair.b().equals(other.id())) {
-        return d;
-      }
-      if (pair.a().equals(other.id()) && pair.b().equals(one.id())) {
-        return new Estimate(-d.value(), -d.high(), -d.low(), d.seen());
-      }
-    }
-    return new Estimate(0, -1, 1, false);
+    return pair(one, other)
+        .map(
+            pair ->
+                pair.a().equals(one.id())
+                    ? pair.difference()
+                    : CostWords.negative(pair.difference()))
+        .orElse(new Estimate(0, -1, 1, false));
+  }
+
+  private Optional<Pair> pair(LayoutResult one, LayoutResult other) {
+    Set<String> both = Set.of(one.id(), other.id());
+    return result.pairs().stream().filter(p -> Set.of(p.a(), p.b()).equals(both)).findFirst();
   }
 
   private static double told(LayoutResult layout) {

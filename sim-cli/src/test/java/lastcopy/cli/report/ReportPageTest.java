@@ -41,7 +41,7 @@ class ReportPageTest {
         studio: {mishaps: {fire: {rate: 1 %/year}, theft: {rate: 1 %/year}, water: {rate: 1 %/year}}}
       desk: {deletion: {rate: 5 %/year, size: 1 shoots, noticed: 3 days}}
       drives:
-        disk: {size: 8 TB, age: 1 year, fails: 5 %/year}
+        disk: {size: 8 TB, price: 100, age: 1 year, fails: 5 %/year}
       layouts:
         one:
           title: One <i>drive</i>
@@ -77,7 +77,7 @@ class ReportPageTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ReportPage.Made made = new ReportPage.Made(TODAY, "lastcopy 9.9", "heron.yaml", "abc123");
     ReportPage.write(
-        of, studio, new Remarks(List.of(), Map.of(), List.of("Mind that.")), made, out);
+        of, studio, new Remarks(List.of(), Map.of(), List.of(), List.of("Mind that.")), made, out);
     return out.toString(StandardCharsets.UTF_8);
   }
 
@@ -112,6 +112,7 @@ class ReportPageTest {
         .contains("1 TB of footage today, 6.2 TB after 5 years")
         .contains("a shoot of 20 GB every 7 days on average")
         .contains("EUR 500 for each shoot that is lost")
+        .contains("Costs within 5 years: EUR ")
         .contains("Mind that.")
         .contains("lastcopy 9.9, 2026-03-14, seed 1, scenario heron.yaml")
         .contains("<code>abc123</code>");

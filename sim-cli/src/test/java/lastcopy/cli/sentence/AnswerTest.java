@@ -32,6 +32,25 @@ class AnswerTest {
                 + " 62 fewer (60 to 64) than with \"Drive\".");
   }
 
+  /** The price of the step, seen from the safest; red if its sign is that of the pair. */
+  @Test
+  void theStepHasItsPrice() {
+    Pair free = more("drive", "mirror", 0.062, 0.002);
+    Pair pair =
+        new Pair(
+            free.a(),
+            free.b(),
+            free.ratio(),
+            free.ratioLow(),
+            free.ratioHigh(),
+            free.difference(),
+            free.pairedHistories(),
+            Optional.of(seen(-90, 2)));
+    assertThat(answer(List.of(DRIVE, MIRROR), pair).orElseThrow())
+        .endsWith("than with \"Drive\". It costs 90 (88 to 92) more.");
+    assertThat(answer(List.of(DRIVE, MIRROR), free).orElseThrow()).endsWith("\"Drive\".");
+  }
+
   /** Where the first is the safest, it stands against the next best; pairs in either order. */
   @Test
   void theFirstIsComparedWithTheNextBest() {
