@@ -232,7 +232,7 @@ final class Fuzzed {
 
   private void range(String path, double value) {
     String name = path.substring(path.lastIndexOf('.') + 1);
-    boolean signed = name.startsWith("difference") || name.equals("seed");
+    boolean signed = name.contains("difference") || name.equals("seed");
     boolean share = name.equals("probability") || name.startsWith("share");
     boolean days = name.contains("days_per_year");
     double most = share ? 1 + 1e-9 : days ? 365 : Double.MAX_VALUE;
