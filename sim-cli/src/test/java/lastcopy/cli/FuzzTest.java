@@ -106,7 +106,7 @@ class FuzzTest {
       drives:
         desk: {size: 8 TB, price: 180, power: 6 W, speed: 150 MB/s, fails: 20 %/year, age: 1 year, bought_at: 1 day, fails_off: 1 %/year}
         old: {size: 4 TB, price: 40, owned: true, fails: {by_age: [4 %/year, 9 %/year]}, age: {uniform: [1 year, 3 years]}}
-        odd: {size: 6 TB, fails: {sum: [{weibull: {shape: 1.2, scale: 90000 h, location: 9 h}}, {mean: 60000 h}]}}
+        odd: {size: 6 TB, fails: {sum: [{weibull: {shape: 1.2, scale: 90000 h, location: 9 h}}, {typical: portable, level: low}]}}
       layouts:
         one:
           title: Everything at once

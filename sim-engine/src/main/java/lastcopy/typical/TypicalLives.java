@@ -34,6 +34,17 @@ public final class TypicalLives {
 
   private TypicalLives() {}
 
+  /** What suggests the lives of a kind, in few words. */
+  public static String suggestedBy(DriveKind kind) {
+    return switch (kind) {
+      case HARD_DISK ->
+          "replacement rates of data centres, FAST 2007 and a large operator's of 2025";
+      case PORTABLE -> "twice a hard disk, and 1 % a year for a knock";
+      case USED_HARD_DISK -> "1.5 times a hard disk of that age";
+      case SOLID_STATE -> "boot drives of a large operator, 2022-23";
+    };
+  }
+
   /**
    * The hazards, failures per year, of the first, second ... year of age; the last goes on for
    * good.

@@ -96,6 +96,16 @@ public final class TypicalMishaps {
       "up to 1 % of UK businesses a year (UK Cyber Security Breaches Survey 2025); when it is"
           + " noticed is a guess";
 
+  /** What suggests what strikes places, in few words. */
+  public static final String PLACES_SUGGESTED_BY =
+      "fire: NFPA 2018 and US Fire Administration 2010; theft: US Bureau of Justice Statistics,"
+          + " 2011; water and surges: US insurance statistics, 2015-2020";
+
+  /** What suggests what happens at desks, in few words. */
+  public static final String DESKS_SUGGESTED_BY =
+      "deletions: Smith 2003; malware: UK Cyber Security Breaches Survey 2025; when they are"
+          + " noticed is a guess";
+
   private TypicalMishaps() {}
 
   /** What strikes a place. */

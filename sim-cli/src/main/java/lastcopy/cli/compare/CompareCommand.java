@@ -16,6 +16,7 @@ import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.sentence.Remarks;
+import lastcopy.cli.sentence.TypicalWords;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Settings;
 import lastcopy.scenario.Studio;
@@ -93,7 +94,8 @@ public final class CompareCommand implements Callable<Integer> {
   }
 
   private static Remarks remarks(ScenarioLoading.Loaded loaded, Studio studio, Comparison result) {
-    Remarks remarks = Remarks.of(studio, loaded.warnings());
+    Remarks all = Remarks.of(studio, loaded.warnings());
+    Remarks remarks = TypicalWords.sentence(loaded.defaults()).map(all::andCaution).orElse(all);
     return result.finished()
         ? remarks
         : remarks.andWarning(

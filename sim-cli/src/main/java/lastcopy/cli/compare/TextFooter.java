@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.cli.output.Wrap;
 import lastcopy.cli.sentence.PairSentences;
+import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Method;
@@ -36,11 +37,12 @@ final class TextFooter {
    *
    * @param details whether to say how the figures were made
    */
-  static String of(Comparison result, List<String> warnings, boolean details) {
+  static String of(Comparison result, Remarks remarks, boolean details) {
     StringBuilder text = new StringBuilder();
-    warnings.forEach(warning -> text.append(Wrap.lines("! ", "  ", warning)));
+    remarks.warnings().forEach(warning -> text.append(Wrap.lines("! ", "  ", warning)));
     doubts(result).forEach(doubt -> text.append(Wrap.lines("! ", "  ", doubt)));
-    CAUTIONS.forEach(caution -> text.append(Wrap.lines("- ", "  ", caution)));
+    Stream.concat(CAUTIONS.stream(), remarks.cautions().stream())
+        .forEach(caution -> text.append(Wrap.lines("- ", "  ", caution)));
     if (ofWiring(result)) {
       text.append(Wrap.lines("- ", "  ", WIRING));
     }

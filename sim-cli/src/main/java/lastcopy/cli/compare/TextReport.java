@@ -62,7 +62,7 @@ final class TextReport {
     report.omissions(false);
     result.layouts().forEach(report::block);
     report.pairs(details);
-    report.text.append(TextFooter.of(result, remarks.warnings(), details));
+    report.text.append(TextFooter.of(result, remarks, details));
     return report.text.toString();
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lastcopy.cli.scenario.Default;
 import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
@@ -31,10 +32,17 @@ public final class ScenarioLoading {
    *
    * @param studio what it says
    * @param warnings sentences for whoever reads the result, possibly none
+   * @param defaults each default that was used, and each typical value
    */
-  public record Loaded(Studio studio, List<String> warnings) {
+  public record Loaded(Studio studio, List<String> warnings, List<Default> defaults) {
     public Loaded {
       warnings = List.copyOf(warnings);
+      defaults = List.copyOf(defaults);
+    }
+
+    /** A scenario that names everything. */
+    public Loaded(Studio studio, List<String> warnings) {
+      this(studio, warnings, List.of());
     }
   }
 
@@ -49,7 +57,8 @@ public final class ScenarioLoading {
    * @throws IOException if it cannot be read
    */
   public static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
-    return new Loaded(read(file).studio(), List.of());
+    Scenario scenario = read(file);
+    return new Loaded(scenario.studio(), List.of(), scenario.defaults());
   }
 
   /**

@@ -45,7 +45,7 @@ final class LawReader {
 
   private Law mapping(Node node, boolean life) {
     Section section = Section.of(notes, life ? Kind.LIFE : Kind.LAW, node, "");
-    return section.has("typical") ? new TypicalReader(notes).life(section) : form(section);
+    return section.has("typical") ? new TypicalReader(notes).life(section) : form(section, life);
   }
 
   /** A law of a life: one that is over at once is a mistake. */
@@ -65,7 +65,7 @@ final class LawReader {
     Section section = Section.of(notes, Kind.LOOKS, node, "");
     Optional<Node> every = section.get("checked_every");
     if (every.isEmpty()) {
-      return new Delay.Lawful(form(section));
+      return new Delay.Lawful(form(section, false));
     }
     LAW_KEYS.forEach(key -> section.refuse(key, "beside 'checked_every'", "one of the two"));
     return new Delay.Looks(values.time(every.get(), Bound.ABOVE_ZERO));
@@ -102,7 +102,7 @@ final class LawReader {
         : "";
   }
 
-  private Law form(Section section) {
+  private Law form(Section section, boolean life) {
     section.refuse("level", "without 'typical'", "typical: hard-disk beside it");
     List<String> present = LAW_KEYS.stream().filter(section::has).toList();
     if (present.size() != 1) {
@@ -113,17 +113,17 @@ final class LawReader {
       return STAND_IN;
     }
     Node node = section.get(present.get(0)).orElseThrow();
-    return notes.build(node, () -> read(present.get(0), node)).orElse(STAND_IN);
+    return notes.build(node, () -> read(present.get(0), node, life)).orElse(STAND_IN);
   }
 
-  private Law read(String key, Node node) {
+  private Law read(String key, Node node, boolean life) {
     return switch (key) {
       case "mean" -> new Exponential(values.mean(node));
       case "fixed" -> new Fixed(values.time(node, Bound.AT_LEAST_ZERO));
       case "weibull" -> weibull(node);
       case "uniform" -> uniform(node);
       case "by_age" -> byAge(node);
-      default -> sum(node);
+      default -> sum(node, life);
     };
   }
 
@@ -167,9 +167,9 @@ final class LawReader {
     return chance < 1 ? chance : values.wrong(node, "a chance of less than 100 % within a year");
   }
 
-  private Law sum(Node node) {
+  private Law sum(Node node, boolean life) {
     List<Law> laws = new ArrayList<>();
-    Nodes.items(notes, node, "a list of laws").forEach(n -> laws.add(law(n)));
+    Nodes.items(notes, node, "a list of laws").forEach(n -> laws.add(law(n, life)));
     return laws.isEmpty() ? STAND_IN : new Competing(laws);
   }
 }

@@ -20,6 +20,8 @@ import lastcopy.typical.TypicalMishaps.Habit;
 import lastcopy.typical.TypicalMishaps.Site;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Reads where a file asks for typical values; {@code lastcopy rates} lists them. */
 final class TypicalReader {
@@ -43,13 +45,24 @@ final class TypicalReader {
     return new ByAge(TypicalLives.yearlyChances(kind, level));
   }
 
-  /** Notes that a key of a section asks for a typical life. */
+  /** Notes that a key of a section asks for a typical life, alone or in a sum. */
   void note(Section section, String key) {
-    if (section.get(key).orElse(null) instanceof MappingNode form) {
-      String kind = word(form, "typical");
-      String level = word(form, "level");
-      if (!kind.isEmpty()) {
-        notes.typical(section.where(), key, kind + ", " + (level.isEmpty() ? "central" : level));
+    section.get(key).ifPresent(node -> note(section.where(), key, node));
+  }
+
+  private void note(String where, String key, Node node) {
+    if (!(node instanceof MappingNode form)) {
+      return;
+    }
+    String kind = word(form, "typical");
+    String level = word(form, "level");
+    if (!kind.isEmpty()) {
+      notes.typical(where, key, kind + ", " + (level.isEmpty() ? "central" : level));
+    }
+    for (NodeTuple entry : form.getValue()) {
+      if (entry.getValueNode() instanceof SequenceNode laws
+          && Nodes.text(entry.getKeyNode()).equals("sum")) {
+        laws.getValue().forEach(law -> note(where, key, law));
       }
     }
   }

@@ -22,12 +22,23 @@ import lastcopy.scenario.Studio;
  * @param assumptions by the id of each layout, what its figures take for granted, if anything
  * @param unpriced what costs nothing because the file does not price it
  * @param warnings sentences for the end of the report
+ * @param cautions what to bear in mind whatever the figures are, after the warnings
  */
 public record Remarks(
     List<Omission> omissions,
     Map<String, List<String>> assumptions,
     List<Unpriced> unpriced,
-    List<String> warnings) {
+    List<String> warnings,
+    List<String> cautions) {
+
+  /** Nothing to bear in mind. */
+  public Remarks(
+      List<Omission> omissions,
+      Map<String, List<String>> assumptions,
+      List<Unpriced> unpriced,
+      List<String> warnings) {
+    this(omissions, assumptions, unpriced, warnings, List.of());
+  }
 
   /** Copies the lists. */
   public Remarks {
@@ -35,6 +46,7 @@ public record Remarks(
     assumptions = Map.copyOf(assumptions);
     unpriced = List.copyOf(unpriced);
     warnings = List.copyOf(warnings);
+    cautions = List.copyOf(cautions);
   }
 
   /** Those of a studio, after the warnings that its reader has. */
@@ -58,7 +70,14 @@ public record Remarks(
   public Remarks andWarning(String sentence) {
     List<String> more = new ArrayList<>(warnings);
     more.add(sentence);
-    return new Remarks(omissions, assumptions, unpriced, more);
+    return new Remarks(omissions, assumptions, unpriced, more, cautions);
+  }
+
+  /** The same with one more thing to bear in mind. */
+  public Remarks andCaution(String sentence) {
+    List<String> more = new ArrayList<>(cautions);
+    more.add(sentence);
+    return new Remarks(omissions, assumptions, unpriced, warnings, more);
   }
 
   /** What the figures of a layout take for granted, if anything. */

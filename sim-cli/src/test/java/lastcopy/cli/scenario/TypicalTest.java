@@ -92,6 +92,19 @@ class TypicalTest {
         .hasStackTraceContaining(told);
   }
 
+  /** Hazards add: 1 − e^−H is 1 − 0.987 × 0.98 after a year. Red if a sum knows no typical life. */
+  @Test
+  void aTypicalLifeInASum() {
+    String fails = "{sum: [{typical: hard-disk}, {by_age: [2 %/year]}]}";
+    String text = Texts.withDrive("size: 8 TB, fails: " + fails);
+    assertThat(Texts.model(text).fails().cumulativeHazard(8_760))
+        .isCloseTo(-Math.log(0.987 * 0.98), within(1e-12));
+    assertThat(Texts.scenario(text).defaults())
+        .contains(new Default("drives.desk", "fails", "hard-disk, central", Default.TYPICAL));
+    assertThatThrownBy(() -> Texts.studio(Texts.withMain("drives: 1 x desk, wait: " + fails)))
+        .hasStackTraceContaining("'typical', which is no key of");
+  }
+
   /** A delay has no typical life. */
   @Test
   void onlyALifeIsTypical() {
