@@ -17,6 +17,9 @@ final class Disk {
   /** False from its failure until a new one is whole in its stead. */
   boolean whole = true;
 
+  /** Whether one in its stead has arrived, which is not whole yet. */
+  boolean arrived;
+
   /** A spot that cannot be read. */
   boolean defect;
 
@@ -35,6 +38,7 @@ final class Disk {
     budget = unitExponential;
     asOf = now;
     whole = true;
+    arrived = false;
     defect = false;
     planned++;
     defectPlanned++;
@@ -42,6 +46,7 @@ final class Disk {
 
   void fail() {
     whole = false;
+    arrived = false;
     defect = false;
     planned++;
     defectPlanned++;

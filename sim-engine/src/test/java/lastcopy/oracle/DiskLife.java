@@ -110,6 +110,8 @@ final class DiskLife {
                         () -> {
                           if (planned == disk.planned) {
                             renew(vault, disk);
+                            world.purse.buys(disk);
+                            world.purse.repairs();
                             rethink(vault);
                           }
                         }));
@@ -119,6 +121,7 @@ final class DiskLife {
 
   /** Hardware is there again: new drives for those that failed; what it held is gone from all. */
   void comeBack(Vault vault) {
+    world.purse.comesBack(vault);
     for (Disk disk : vault.disks) {
       if (disk.whole) {
         disk.defectPlanned++;
@@ -162,6 +165,7 @@ final class DiskLife {
         vault,
         wait + luck.time(vault.copy.repair().arrival()),
         () -> {
+          arrives(disk);
           Medium.DriveSet set = vault.set().orElseThrow();
           boolean whole = set.rebuild().reads() == Rebuild.Reads.ALL;
           double inUse = vault.live.size();
@@ -171,6 +175,12 @@ final class DiskLife {
               rebuildHours(vault, set, perDrive),
               () -> rebuilt(vault, disk, whole ? vault.live.size() : inUse));
         });
+  }
+
+  private void arrives(Disk disk) {
+    world.purse.buys(disk);
+    world.purse.repairs();
+    disk.arrived = true;
   }
 
   /** How many drives' worth of footage a set holds. */
@@ -221,6 +231,7 @@ final class DiskLife {
         luck.delay(vault.copy.repair().noticed(), world.now())
             + luck.time(vault.copy.repair().arrival()),
         () -> {
+          arrives(disk);
           renew(vault, disk);
           rethink(vault);
           world.vaultLife.comesBack(vault);
@@ -245,6 +256,7 @@ final class DiskLife {
       while (vault.isShelf() && total > vault.roomOf(vault.disks.size())) {
         Disk disk = new Disk(vault.set().orElseThrow().model(vault.disks.size()));
         vault.disks.add(disk);
+        world.purse.buys(disk);
         renew(vault, disk);
         rethink(vault);
       }

@@ -125,6 +125,7 @@ final class Feeding {
 
   private void visit() {
     int visit = ++target.visits;
+    world.purse.visits();
     target.visiting = true;
     world.diskLife.powered(target);
     world.clock.in(

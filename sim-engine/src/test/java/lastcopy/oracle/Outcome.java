@@ -1,5 +1,8 @@
 package lastcopy.oracle;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** What one history came to. */
 final class Outcome {
   int events;
@@ -10,4 +13,5 @@ final class Outcome {
   double awayHours;
   double refillHours;
   double mostBare;
+  final Map<String, Double> paid = new HashMap<>();
 }

@@ -11,6 +11,7 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
+import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.DriveModelBuilder;
@@ -38,6 +39,7 @@ final class Part {
   private final int drives;
   private Consumer<DriveModelBuilder> other;
   private Optional<Rate> service = Optional.empty();
+  private OptionalDouble perTbMonth = OptionalDouble.empty();
   private FeedBuilder feed;
 
   Part(String id, Arrangement arrangement, int drives) {
@@ -102,6 +104,20 @@ final class Part {
 
   Part sized(double gigabytes) {
     return drive(made -> made.size(gigabytes * Units.GB));
+  }
+
+  /** Each drive, or each TB and month of a service, has a price; drives draw power. */
+  Part priced(double price, double watts) {
+    perTbMonth = OptionalDouble.of(price);
+    return drive(made -> made.price(price).power(watts));
+  }
+
+  Part owned() {
+    return drive(DriveModelBuilder::owned);
+  }
+
+  Part costs(Costs others) {
+    return copy(made -> made.costs(others));
   }
 
   Part batch(String name, double spread) {
@@ -204,7 +220,11 @@ final class Part {
     if (feed != null) {
       copy.fed(feed.build());
     }
-    return copy.on(service.<Medium>map(Medium.Service::losing).orElseGet(this::driveSet)).build();
+    return copy.on(
+            service
+                .<Medium>map(loses -> new Medium.Service(loses, perTbMonth))
+                .orElseGet(this::driveSet))
+        .build();
   }
 
   private Medium driveSet() {

@@ -32,6 +32,11 @@ final class Transfer {
     this.whenDone = whenDone;
   }
 
+  /** Bytes that cross within some hours from the last step on, if nothing happens. */
+  double brings(double hours) {
+    return Math.min(ahead.size(), bytesPerHour * hours);
+  }
+
   double endsAt() {
     return asOf + ahead.size() / bytesPerHour;
   }

@@ -41,7 +41,7 @@ final class VaultLife {
           () ->
               world.vaults.stream()
                   .filter(v -> v.copy.box().filter(b -> b.id().equals(box.id())).isPresent())
-                  .forEach(v -> goes(v, true)));
+                  .forEach(this::goesWithItsBox));
     }
   }
 
@@ -52,10 +52,23 @@ final class VaultLife {
             .filter(v -> world.placeOf(v).equals(place))
             .filter(v -> luck.happens(takes))
             .toList();
-    there.forEach(v -> goes(v, true));
+    for (Vault vault : there) {
+      if (vault.copy.place().id().equals(place)) {
+        goesWithItsBox(vault);
+      } else {
+        goes(vault, true); // its box is at home
+      }
+    }
     if (cardsGo) {
       world.cards = Stretches.NONE;
     }
+  }
+
+  private void goesWithItsBox(Vault vault) {
+    if (!vault.gone) {
+      world.purse.boxGoes(vault);
+    }
+    goes(vault, true);
   }
 
   /** The copy is gone; with its drives, or with those only that have failed. */

@@ -34,6 +34,7 @@ final class World {
   final Refilling refilling;
   final DeskLife desk;
   final Shooting shooting;
+  final Purse purse;
   private Stretches bare = Stretches.NONE;
   private boolean fragile;
   private double lastLoss = -1;
@@ -60,6 +61,7 @@ final class World {
     refilling = new Refilling(this);
     desk = new DeskLife(this);
     shooting = new Shooting(this);
+    purse = new Purse(this);
     for (Vault vault : vaults) {
       vault.live =
           vault.copy.startsFull() || vault == main() ? offloaded.and(vault.room()) : Stretches.NONE;
@@ -74,13 +76,16 @@ final class World {
     world.look();
     boolean more = true;
     while (more) {
-      world.pass(world.clock.next() - world.now());
+      double hours = world.clock.next() - world.now();
+      world.purse.pass(hours);
+      world.pass(hours);
       more = world.clock.step(world::moveOn);
       world.refilling.goOn();
       world.feedings.forEach(Feeding::glance);
       world.look();
     }
     world.outcome.mostBare = Math.max(world.outcome.mostBare, world.bare.size()); // at the horizon
+    Purse.KINDS.forEach(kind -> world.outcome.paid.put(kind, world.purse.paid(kind)));
     return world.outcome;
   }
 
