@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Comparison.Pair;
+import lastcopy.experiment.Cost;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
@@ -109,6 +110,35 @@ public final class SampleComparison {
         of.cost(),
         doubts,
         notes);
+  }
+
+  /** The same at a cost, if any. */
+  public static LayoutResult costing(LayoutResult of, Optional<Cost> cost) {
+    return new LayoutResult(
+        of.id(),
+        of.title(),
+        of.histories(),
+        of.method(),
+        of.precisionReached(),
+        of.effectiveHistories(),
+        of.largestWeightShare(),
+        of.anyLoss(),
+        of.everythingLost(),
+        of.lossEvents(),
+        of.bytesLost(),
+        of.shootsLost(),
+        of.shootsHit(),
+        of.moneyLost(),
+        of.curve(),
+        of.exceedanceBytes(),
+        of.exceedanceShoots(),
+        of.exceedanceMoney(),
+        of.causes(),
+        of.exposure(),
+        of.recoveries(),
+        cost,
+        of.doubts(),
+        of.notes());
   }
 
   public static Pair pair(
