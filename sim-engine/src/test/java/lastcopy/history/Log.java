@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lastcopy.history.report.Account;
 import lastcopy.history.report.Cause;
+import lastcopy.history.report.Expense;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
 
@@ -14,6 +19,7 @@ final class Log implements Ledger {
   final List<double[]> losses = new ArrayList<>();
   final List<String> causes = new ArrayList<>();
   final double[] time = new double[6];
+  final Map<Expense, Double> paid = new EnumMap<>(Expense.class);
   private final boolean wantsTime;
 
   Log() {
@@ -48,6 +54,13 @@ final class Log implements Ledger {
   }
 
   @Override
+  public void paid(Account all) {
+    for (Expense kind : Expense.values()) {
+      paid.put(kind, IntStream.range(0, all.years()).mapToDouble(y -> all.of(kind, y)).sum());
+    }
+  }
+
+  @Override
   public boolean wantsTime() {
     return wantsTime;
   }
@@ -63,12 +76,18 @@ final class Log implements Ledger {
     }
   }
 
-  /** The same losses and the same time bare, but for rounding. */
+  /** The same losses, the same time bare and the same money, but for rounding. */
   void assertSame(Log other, String what) {
     assertSameLosses(other, what);
     for (int j = 0; j < time.length; j++) {
       double slack = 1e-6 + 1e-9 * other.time[j];
       assertThat(time[j]).as(what + " time " + j).isCloseTo(other.time[j], within(slack));
     }
+    assertThat(paid.keySet()).as(what).isEqualTo(other.paid.keySet());
+    paid.forEach(
+        (kind, money) ->
+            assertThat(money)
+                .as(what + " " + kind)
+                .isCloseTo(other.paid.get(kind), within(1e-6 + 1e-9 * money)));
   }
 }

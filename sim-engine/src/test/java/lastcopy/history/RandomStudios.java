@@ -29,6 +29,7 @@ import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
+import lastcopy.scenario.Work;
 
 /**
  * Harsh studios of the whole model, drawn from a fixed seed: each mechanism is on half the time.
@@ -95,7 +96,15 @@ final class RandomStudios {
                     new Desk.Malware(
                         rate(2_000), new Exponential(between(20, 200) / (unlikely ? 10 : 1))))
                 : Optional.empty());
-    return new Studio("random", 0.4, Optional.empty(), footage, desk, List.of(layout()));
+    return new Studio(
+        "random",
+        0.4,
+        Optional.empty(),
+        OptionalDouble.of(1),
+        new Work(OptionalDouble.of(1), 2, 0.5, 0.25, 1),
+        footage,
+        desk,
+        List.of(layout()));
   }
 
   /** A studio in which sets only fail and heal, places have mishaps and feeds lag. */
@@ -216,13 +225,13 @@ final class RandomStudios {
     boolean rotates = mayRotate && feed.isPresent() && feed.get().schedule() instanceof Feed.Every;
     Medium medium =
         feed.isPresent() && !rotates && random.nextInt(4) == 0
-            ? new Medium.Service(rate(3_000), OptionalDouble.empty())
+            ? new Medium.Service(rate(3_000), OptionalDouble.of(1_000))
             : drives(rotates);
     boolean boxed = half() && medium instanceof Medium.DriveSet;
     return new Copy(
         id,
         place,
-        boxed ? Optional.of(Box.of(id, rate(3_000))) : Optional.empty(),
+        boxed ? Optional.of(box(id)) : Optional.empty(),
         medium,
         new Copy.Repair(delay(), delay(), half() ? new Fixed(30) : new Exponential(40)),
         feed,
@@ -234,6 +243,11 @@ final class RandomStudios {
         rotates ? Optional.of(new Copy.Rotation(2, between(40, 90))) : Optional.empty(),
         Costs.NONE,
         Set.of());
+  }
+
+  private Box box(String id) {
+    return new Box(
+        id, rate(3_000), OptionalDouble.of(40), OptionalDouble.of(5), OptionalDouble.empty());
   }
 
   private Delay delay() {
@@ -272,9 +286,9 @@ final class RandomStudios {
     return new DriveModel(
         id,
         arrangement == Arrangement.SHELF ? between(100, 400) * GB : between(3_000, 3_500) * GB,
-        OptionalDouble.empty(),
+        OptionalDouble.of(100),
         false,
-        OptionalDouble.empty(),
+        OptionalDouble.of(10),
         OptionalDouble.of(100 * GB / 3_600),
         life,
         half() ? new Fixed(0) : new Exponential(500),

@@ -35,6 +35,7 @@ class WholeModelTest {
         quick.simulate(k, a);
         slow.simulate(k, b);
         a.assertSame(b, "studio " + i + " history " + k + " of " + studio);
+        assertThat(a.paid).isNotEmpty();
         lossy += a.losses.isEmpty() ? 0 : 1;
       }
     }

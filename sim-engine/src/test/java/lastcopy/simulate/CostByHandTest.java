@@ -138,6 +138,28 @@ class CostByHandTest {
     paid(cost(3_299, onHand(), main), "power", 10 * 2_999 / 1_000.0);
   }
 
+  /** It fails in the first year, and arrives, with its work, in the second. */
+  @Test
+  void theYearOfAPaymentIsThatOfTheArrival() {
+    Copy main = single("main", drive(new Fixed(8_700))).build();
+    Cost cost = cost(2 * YEAR, onHand(), main);
+    assertThat(cost.byYear().get(0)).isCloseTo(100 + 87, within(1e-6));
+    assertThat(cost.byYear().get(1)).isCloseTo(100 + 80 + 86.7, within(1e-6));
+  }
+
+  /** One of a pair fails in the first year; the other, of another model, never does. */
+  @Test
+  void theSameWithinASetThatSurvives() {
+    DriveModel mortal = drive(new Fixed(8_700)).build();
+    DriveModel other = DriveModel.builder("other", Units.TB).fails(new Never()).build();
+    Copy mirror =
+        set("main", Medium.DriveSet.builder(Arrangement.MIRROR, 2).ofEach(mortal, other).build())
+            .build();
+    Cost cost = cost(2 * YEAR, onHand(), mirror);
+    assertThat(cost.byYear().get(0)).isCloseTo(100 + 87, within(1e-6));
+    assertThat(cost.byYear().get(1)).isCloseTo(100 + 80 + 86.7, within(1e-6));
+  }
+
   /** Both fail at once, so that no replacement arrives before the copy is back with both. */
   @Test
   void aCopyThatIsBroughtBackIsOneRepair() {
