@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lastcopy.charts.ChartException;
 import lastcopy.charts.ChartFiles;
 import lastcopy.charts.ExceedanceChart;
@@ -219,6 +220,10 @@ public final class ReportPage {
   }
 
   private List<String> assumed() {
+    return Stream.concat(assumedOfLayouts().stream(), remarks.cautions().stream()).toList();
+  }
+
+  private List<String> assumedOfLayouts() {
     Optional<String> ofAll = remarks.assumptionOfAll();
     if (ofAll.isPresent()) {
       return List.of("Each layout " + ofAll.get() + ".");

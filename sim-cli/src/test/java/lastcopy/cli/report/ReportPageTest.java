@@ -77,7 +77,11 @@ class ReportPageTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ReportPage.Made made = new ReportPage.Made(TODAY, "lastcopy 9.9", "heron.yaml", "abc123");
     ReportPage.write(
-        of, studio, new Remarks(List.of(), Map.of(), List.of(), List.of("Mind that.")), made, out);
+        of,
+        studio,
+        new Remarks(List.of(), Map.of(), List.of(), List.of("Mind that.")).andCaution("Guessed."),
+        made,
+        out);
     return out.toString(StandardCharsets.UTF_8);
   }
 
@@ -113,7 +117,7 @@ class ReportPageTest {
         .contains("a shoot of 20 GB every 7 days on average")
         .contains("EUR 500 for each shoot that is lost")
         .contains("Costs within 5 years: EUR ")
-        .contains("Mind that.")
+        .contains("<li>Mind that.</li>", "<li>Guessed.</li>")
         .contains("lastcopy 9.9, 2026-03-14, seed 1, scenario heron.yaml")
         .contains("<code>abc123</code>");
   }
