@@ -28,6 +28,7 @@ class PublicTypesTest {
           "lastcopy.law",
           "lastcopy.experiment",
           "lastcopy.simulate",
+          "lastcopy.worlds",
           "lastcopy.story",
           "lastcopy.outlook");
 

@@ -11,7 +11,7 @@ import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.StandardStream;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 
 /** The program: everything but the exit is in testable classes. */
 public final class Main {
@@ -43,7 +43,7 @@ public final class Main {
             new StandardStream(FileDescriptor.err),
             terminal(),
             ScenarioLoading::fromFile,
-            quickly ? quick(interruption) : Simulation::run,
+            quickly ? quick(interruption) : WorldSimulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
             interruption);
     return new Program(host).run(args);
@@ -52,7 +52,7 @@ public final class Main {
   /** As the launcher starts it first. */
   private static QuickStart quick(Interruption interruption) {
     return new QuickStart(
-        Simulation::run,
+        WorldSimulation::run,
         () -> {
           interruption.done(ExitStatus.BEGIN_ANEW);
           System.exit(ExitStatus.BEGIN_ANEW);

@@ -6,7 +6,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.NothingSimulatedException;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
-import lastcopy.scenario.Studio;
+import lastcopy.scenario.PossibleStudios;
 
 /**
  * Simulates on a virtual machine that has its quick compiler only, which is done first with what is
@@ -41,13 +41,13 @@ final class QuickStart implements Host.Engine {
   }
 
   @Override
-  public Comparison run(Studio studio, Settings settings, Progress progress) {
+  public Comparison run(PossibleStudios studios, Settings settings, Progress progress) {
     if (settings.histories().orElse(0) >= MANY) {
       leave.run();
     }
     Watch watch = new Watch(progress, processorTime);
     try {
-      Comparison result = engine.run(studio, settings, watch);
+      Comparison result = engine.run(studios, settings, watch);
       leave(watch, progress);
       return result;
     } catch (NothingSimulatedException e) {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -50,7 +50,7 @@ class DemosTest {
             System.err,
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.of(2026, 1, 1),
             new Interruption());
     String[] args =

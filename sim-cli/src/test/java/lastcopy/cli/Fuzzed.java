@@ -21,7 +21,7 @@ import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.WrongScenarioException;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 
 /** Puts one text through every command in this process and says what is wrong with what comes. */
 final class Fuzzed {
@@ -140,7 +140,7 @@ final class Fuzzed {
             new PrintStream(err, false, StandardCharsets.UTF_8),
             false,
             this::loaded,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.of(2026, 1, 1),
             new Interruption());
     int status = -1;

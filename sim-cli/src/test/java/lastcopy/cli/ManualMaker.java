@@ -9,7 +9,7 @@ import java.util.List;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +48,7 @@ public final class ManualMaker {
             System.err,
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.EPOCH,
             new Interruption());
     return new Program(host).commands();

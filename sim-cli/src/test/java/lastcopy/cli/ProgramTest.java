@@ -48,7 +48,7 @@ class ProgramTest {
     loader = path -> new ScenarioLoading.Loaded(read, List.of("The upload never catches up."));
     engine =
         (given, how, progress) -> {
-          studio.set(given);
+          studio.set(given.central());
           settings.set(how);
           return SampleComparison.result(!progress.cancelled());
         };

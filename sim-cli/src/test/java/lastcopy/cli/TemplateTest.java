@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,7 +64,7 @@ class TemplateTest {
             new PrintStream(err, true, StandardCharsets.UTF_8),
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.EPOCH,
             new Interruption());
     assertThat(new Program(host).run(arguments)).as(err.toString(StandardCharsets.UTF_8)).isZero();

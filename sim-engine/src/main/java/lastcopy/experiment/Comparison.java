@@ -16,6 +16,7 @@ import lastcopy.interval.Estimate;
  * @param finished false if it was interrupted
  * @param layouts in the order of the scenario
  * @param pairs every pair a before b, in the order of the scenario
+ * @param worlds what follows from what is not known, if anything is not
  */
 public record Comparison(
     String studio,
@@ -25,12 +26,26 @@ public record Comparison(
     double confidence,
     boolean finished,
     List<LayoutResult> layouts,
-    List<Pair> pairs) {
+    List<Pair> pairs,
+    Optional<Worlds> worlds) {
 
   /** Copies the lists. */
   public Comparison {
     layouts = List.copyOf(layouts);
     pairs = List.copyOf(pairs);
+  }
+
+  /** One of which all is known. */
+  public Comparison(
+      String studio,
+      double years,
+      Optional<String> currency,
+      long seed,
+      double confidence,
+      boolean finished,
+      List<LayoutResult> layouts,
+      List<Pair> pairs) {
+    this(studio, years, currency, seed, confidence, finished, layouts, pairs, Optional.empty());
   }
 
   /**

@@ -2,6 +2,7 @@ package lastcopy.experiment;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /**
@@ -16,6 +17,8 @@ import java.util.OptionalLong;
  * @param time the time after which to stop at the next chunk; empty for no cap
  * @param threads at least 1
  * @param method how losses are estimated
+ * @param worlds how many possible worlds are simulated where rates are not known; empty for as many
+ *     as it takes
  */
 public record Settings(
     long seed,
@@ -24,7 +27,20 @@ public record Settings(
     OptionalLong histories,
     Optional<Duration> time,
     int threads,
-    Method method) {
+    Method method,
+    OptionalInt worlds) {
+
+  /** Settings that leave the number of worlds open. */
+  public Settings(
+      long seed,
+      double confidence,
+      double precision,
+      OptionalLong histories,
+      Optional<Duration> time,
+      int threads,
+      Method method) {
+    this(seed, confidence, precision, histories, time, threads, method, OptionalInt.empty());
+  }
 
   /** Settings that leave the method to the pilot. */
   public Settings(
@@ -47,6 +63,9 @@ public record Settings(
     }
     if (histories.isPresent() && histories.getAsLong() < 1) {
       throw new IllegalArgumentException("histories must be at least 1: " + histories.getAsLong());
+    }
+    if (worlds.isPresent() && worlds.getAsInt() < 1) {
+      throw new IllegalArgumentException("worlds must be at least 1: " + worlds.getAsInt());
     }
     if (threads < 1) {
       throw new IllegalArgumentException("threads must be at least 1: " + threads);

@@ -12,7 +12,8 @@ import lastcopy.number.Elementary;
  * <p>All laws are immutable. Transcendental functions are {@link Elementary}'s or StrictMath's, so
  * that a value is the same to the last digit on any machine.
  */
-public sealed interface Law permits Exponential, Weibull, Fixed, Uniform, ByAge, Competing, Never {
+public sealed interface Law
+    permits Exponential, Weibull, Fixed, Uniform, ByAge, Competing, Stretched, Never {
 
   /**
    * The cumulative hazard H(t), the integral of the hazard from 0 to t.

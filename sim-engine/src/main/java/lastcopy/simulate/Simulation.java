@@ -16,6 +16,7 @@ import lastcopy.parallel.Workers;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.NoWayToLose;
 import lastcopy.scenario.Studio;
+import lastcopy.simulate.count.Caveats;
 import lastcopy.simulate.count.Chunk;
 import lastcopy.simulate.count.Figures;
 import lastcopy.simulate.count.Goal;
@@ -60,21 +61,9 @@ public final class Simulation {
   /** Histories of a layout of which even biased ones lose nothing, while no other does. */
   private static final long NEVER_SEEN = 1 << 22;
 
-  private static final String CANNOT_LOSE =
-      "Nothing in the file can lose this footage: nothing ever befalls its working copy. The chance"
-          + " is 0; \"at most\" says only what so few histories would show by themselves.";
-
-  private static final String NEVER_LOST =
-      "No history lost any footage, not even those in which failures and mishaps were made far more"
-          + " frequent on purpose.";
-
   private static final String NO_TIME =
       "There was no time to find out how to make its losses more frequent, so its figures come from"
           + " histories as they fall; more time (--time) would help.";
-
-  private static final String DROPPED =
-      "Histories in which failures were made more frequent on purpose were set aside, so its"
-          + " figures come from histories as they fall. ";
 
   private final Studio studio;
   private final Settings settings;
@@ -290,7 +279,7 @@ public final class Simulation {
       totals.reached[l] = outcome.reached();
       totals.caveats[l] = totals.caveats[l].doubted(outcome.doubt().stream().toList());
     } else {
-      note(l, DROPPED + outcome.doubt().get());
+      note(l, Caveats.DROPPED + outcome.doubt().get());
     }
   }
 
@@ -302,9 +291,9 @@ public final class Simulation {
   private void remark() {
     for (int l = 0; l < active.length; l++) {
       if (safe[l]) {
-        note(l, CANNOT_LOSE);
+        note(l, Caveats.CANNOT_LOSE);
       } else if (neverLost[l] && totals.tallies[l].losses() == 0) {
-        note(l, NEVER_LOST);
+        note(l, Caveats.NEVER_LOST);
       } else if (!piloted && settings.method() == Method.RARE) {
         note(l, NO_TIME);
       }

@@ -19,6 +19,7 @@ import lastcopy.cli.sentence.Remarks;
 import lastcopy.cli.sentence.TypicalWords;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Settings;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,8 +68,9 @@ public final class CompareCommand implements Callable<Integer> {
     }
     ScenarioLoading.Loaded loaded = host.scenarios().load(file);
     outputs.prepare(file);
-    Studio studio = simulation.over(loaded.studio());
-    Comparison result = simulate(studio, settings);
+    PossibleStudios studios = simulation.over(loaded.studios());
+    Studio studio = studios.central();
+    Comparison result = simulate(studios, settings);
     Remarks remarks = remarks(loaded, studio, result);
     List<Path> written =
         outputs.write(result, remarks, studio, host, file, spec.root().version()[0]);
@@ -81,13 +83,14 @@ public final class CompareCommand implements Callable<Integer> {
     return result.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
   }
 
-  private Comparison simulate(Studio studio, Settings settings) {
+  private Comparison simulate(PossibleStudios studios, Settings settings) {
+    Studio studio = studios.central();
     boolean shown = host.terminal() && !quiet;
     PrintStream err = host.err();
     TerminalProgress progress =
         new TerminalProgress(err, shown, host.interruption(), studio::titleOf, System::nanoTime);
     try {
-      return host.engine().run(studio, settings, progress);
+      return host.engine().run(studios, settings, progress);
     } finally {
       progress.end();
     }

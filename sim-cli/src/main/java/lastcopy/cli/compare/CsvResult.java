@@ -33,8 +33,9 @@ public final class CsvResult {
   private CsvResult() {}
 
   /**
-   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv,
-   * and cost.csv where anything is priced.
+   * Writes summary.csv, curve.csv, exceedance.csv, causes.csv, comparisons.csv and recovery.csv;
+   * cost.csv where anything is priced; worlds.csv, worlds_curve.csv, worlds_pairs.csv and
+   * unknowns.csv where some rates are not known.
    *
    * @param directory exists
    * @return the files written
@@ -51,6 +52,7 @@ public final class CsvResult {
     if (result.layouts().stream().anyMatch(layout -> layout.cost().isPresent())) {
       tables.put("cost.csv", CsvCost.rows(result));
     }
+    result.worlds().map(CsvWorlds::tables).ifPresent(tables::putAll);
     List<Path> written = new ArrayList<>();
     for (Map.Entry<String, List<List<String>>> entry : tables.entrySet()) {
       written.add(directory.resolve(entry.getKey()));

@@ -24,10 +24,12 @@ public final class JsonResult {
   private final JsonPage page;
   private final JsonGenerator json;
   private final Remarks remarks;
+  private final JsonWorlds worlds;
 
-  private JsonResult(JsonPage page, Remarks remarks) {
+  private JsonResult(JsonPage page, Comparison result, Remarks remarks) {
     this.page = page;
     this.remarks = remarks;
+    worlds = new JsonWorlds(page, result.worlds());
     this.json = page.generator();
   }
 
@@ -39,7 +41,7 @@ public final class JsonResult {
    */
   public static void write(Comparison result, Remarks remarks, OutputStream out)
       throws IOException {
-    JsonPage.write(out, page -> new JsonResult(page, remarks).comparison(result));
+    JsonPage.write(out, page -> new JsonResult(page, result, remarks).comparison(result));
   }
 
   private void comparison(Comparison result) throws IOException {
@@ -52,6 +54,7 @@ public final class JsonResult {
     json.writeBooleanField("finished", result.finished());
     page.omissions(remarks.omissions());
     page.unpriced(remarks.unpriced());
+    worlds.unknowns();
     json.writeArrayFieldStart("layouts");
     for (LayoutResult layout : result.layouts()) {
       layout(layout, result.currency());
@@ -91,6 +94,7 @@ public final class JsonResult {
     if (layout.cost().isPresent()) {
       cost(layout.cost().get(), currency);
     }
+    worlds.layout(layout.id());
     json.writeEndObject();
   }
 
@@ -221,6 +225,7 @@ public final class JsonResult {
     if (pair.costDifference().isPresent()) {
       withEnds("cost_difference", pair.costDifference().get());
     }
+    worlds.pair(pair.a(), pair.b());
     json.writeEndObject();
   }
 

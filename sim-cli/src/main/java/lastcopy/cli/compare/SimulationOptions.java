@@ -1,5 +1,6 @@
 package lastcopy.cli.compare;
 
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.Converters;
@@ -7,12 +8,20 @@ import lastcopy.cli.option.LuckOptions;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
-import lastcopy.scenario.Studio;
+import lastcopy.scenario.PossibleStudios;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The options of every command that simulates. */
 final class SimulationOptions {
+
+  private static final long MOST_WORLDS = 100_000;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
 
   @Mixin private YearsOption years;
 
@@ -44,6 +53,13 @@ final class SimulationOptions {
   private Long histories;
 
   @Option(
+      names = "--worlds",
+      paramLabel = "N",
+      converter = Converters.Count.class,
+      description = "So many possible worlds where rates are ranges (default: up to 2,048).")
+  private Long worlds;
+
+  @Option(
       names = "--method",
       paramLabel = "METHOD",
       defaultValue = "auto",
@@ -51,8 +67,17 @@ final class SimulationOptions {
       description = "How losses are estimated: auto, plain or rare (default: auto).")
   private Method method;
 
-  /** The settings asked for. */
+  /**
+   * The settings asked for.
+   *
+   * @throws ParameterException if an option is out of range
+   */
   Settings settings() {
+    if (worlds != null && worlds > MOST_WORLDS) {
+      throw new ParameterException(
+          command.commandLine(),
+          "Invalid value for option '--worlds': must be at most " + MOST_WORLDS);
+    }
     return new Settings(
         luck.seed(),
         confidence.value(),
@@ -60,11 +85,12 @@ final class SimulationOptions {
         histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
         time.duration(),
         luck.threads(),
-        method);
+        method,
+        worlds == null ? OptionalInt.empty() : OptionalInt.of(worlds.intValue()));
   }
 
-  /** The studio over the years asked for, if any were. */
-  Studio over(Studio studio) {
-    return years.over(studio);
+  /** The studio, in each possible world, over the years asked for, if any were. */
+  PossibleStudios over(PossibleStudios studios) {
+    return years.over(studios);
   }
 }

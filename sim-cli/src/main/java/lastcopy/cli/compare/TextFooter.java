@@ -68,8 +68,9 @@ final class TextFooter {
     return String.format(
         Locale.ROOT,
         "In brackets: how far chance may have led the simulation astray (%s %% intervals); that"
-            + " nobody knows the rates themselves comes on top.",
-        ByteUnit.digits(100 * result.confidence()));
+            + " nobody knows the %s comes on top.",
+        ByteUnit.digits(100 * result.confidence()),
+        result.worlds().isPresent() ? "other rates" : "rates themselves");
   }
 
   private static String made(Comparison result) {

@@ -59,6 +59,7 @@ final class TextReport {
     report.title();
     report.answer();
     report.table();
+    report.text.append(WorldWords.of(result, report.outOf));
     report.omissions(false);
     result.layouts().forEach(report::block);
     report.pairs(details);

@@ -1,6 +1,5 @@
 package lastcopy.cli.fit;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lastcopy.fit.Fitted;
@@ -12,8 +11,7 @@ import lastcopy.interval.Estimate;
 import lastcopy.interval.EventRates;
 
 /**
- * The line for a scenario that records give, which is valid today, and its range, which stands in a
- * comment until ranges are simulated.
+ * The line for a scenario that records give: a range of rates, and its middle alone in a comment.
  *
  * @param law the value of {@code fails}
  * @param range the same as a range, from its 5th to its 95th percentile
@@ -136,10 +134,5 @@ record FailsLine(String law, String range, String why) {
   /** As a scenario reads it: no separators of thousands. */
   private static String plain(double value) {
     return Yearly.number(value, 3).replace(",", "");
-  }
-
-  /** The line with its comments, indented as below a model of drives. */
-  List<String> yaml(String origin) {
-    return List.of("# " + origin, "# as a range: fails: " + range, "fails: " + law);
   }
 }

@@ -176,8 +176,8 @@ final class FitText {
     result.all().line().ifPresent(line -> paragraph(of + line.why()));
     if (result.all().line().isPresent()) {
       paragraph(
-          "The range (5th to 95th percentile) stands in a comment, since a scenario's ranges are"
-              + " not simulated yet.");
+          "The range is from the 5th to the 95th percentile of what the rate may be; compare takes"
+              + " all of it into account.");
     }
   }
 
@@ -198,8 +198,8 @@ final class FitText {
     }
     FailsLine line = group.line().get();
     text.append(Wrap.lines("    # ", "    # ", origin));
-    text.append(Wrap.lines("    # as a range: ", "    #   ", "fails: " + line.range()));
-    text.append(Wrap.lines("    fails: ", "      ", line.law()));
+    text.append(Wrap.lines("    fails: ", "      ", line.range()));
+    text.append(Wrap.lines("    # one value alone: ", "    #   ", "fails: " + line.law()));
   }
 
   private void paragraph(String sentence) {

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
-import lastcopy.scenario.Studio;
+import lastcopy.scenario.PossibleStudios;
 
 /**
  * What a command needs of the world around it, so that tests can give another.
@@ -28,7 +28,7 @@ public record Host(
     Supplier<LocalDate> today,
     Interruption interruption) {
 
-  /** Simulates a studio. */
+  /** Simulates a studio, in each possible world. */
   @FunctionalInterface
   public interface Engine {
     /**
@@ -36,6 +36,6 @@ public record Host(
      *
      * @throws UnsupportedOperationException if the studio uses what is not built, with a sentence
      */
-    Comparison run(Studio studio, Settings settings, Progress progress);
+    Comparison run(PossibleStudios studios, Settings settings, Progress progress);
   }
 }

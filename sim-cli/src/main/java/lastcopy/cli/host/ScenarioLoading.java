@@ -10,6 +10,7 @@ import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 
 /** Where commands get their scenario from. */
@@ -30,19 +31,24 @@ public final class ScenarioLoading {
   /**
    * A scenario that was read.
    *
-   * @param studio what it says
+   * @param studios what it says, in each possible world
    * @param warnings sentences for whoever reads the result, possibly none
    * @param defaults each default that was used, and each typical value
    */
-  public record Loaded(Studio studio, List<String> warnings, List<Default> defaults) {
+  public record Loaded(PossibleStudios studios, List<String> warnings, List<Default> defaults) {
     public Loaded {
       warnings = List.copyOf(warnings);
       defaults = List.copyOf(defaults);
     }
 
-    /** A scenario that names everything. */
+    /** A scenario of which all is known, and that names everything. */
     public Loaded(Studio studio, List<String> warnings) {
-      this(studio, warnings, List.of());
+      this(PossibleStudios.only(studio), warnings, List.of());
+    }
+
+    /** The studio in which each unknown has its median. */
+    public Studio studio() {
+      return studios.central();
     }
   }
 
@@ -58,7 +64,7 @@ public final class ScenarioLoading {
    */
   public static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
     Scenario scenario = read(file);
-    return new Loaded(scenario.studio(), List.of(), scenario.defaults());
+    return new Loaded(scenario.studios(), List.of(), scenario.defaults());
   }
 
   /**

@@ -20,7 +20,7 @@ import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioPages;
 import lastcopy.cli.scenario.ScenarioSchema;
 import lastcopy.outlook.Outlook;
-import lastcopy.scenario.Studio;
+import lastcopy.scenario.PossibleStudios;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,10 +52,10 @@ public final class InspectCommand implements Callable<Integer> {
   /**
    * A scenario that was read.
    *
-   * @param studio what it says
+   * @param studios what it says, in each possible world
    * @param defaults each default that was used
    */
-  public record Inspected(Studio studio, List<Default> defaults) {
+  public record Inspected(PossibleStudios studios, List<Default> defaults) {
     /** Copies the list. */
     public Inspected {
       defaults = List.copyOf(defaults);
@@ -68,7 +68,8 @@ public final class InspectCommand implements Callable<Integer> {
 
     /** What matters for the result first, and the rest in one line. */
     List<String> grouped() {
-      int copies = studio.layouts().stream().mapToInt(layout -> layout.copies().size()).sum();
+      int copies =
+          studios.central().layouts().stream().mapToInt(layout -> layout.copies().size()).sum();
       return DefaultLines.grouped(defaults, copies);
     }
   }
@@ -129,15 +130,15 @@ public final class InspectCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "no such scenario file: " + file);
     }
     Inspected read = source.read(file);
-    Studio studio = years.over(read.studio());
+    PossibleStudios studios = years.over(read.studios());
     json.prepare(Optional.of(file));
-    List<Outlook> outlooks = Outlook.of(studio);
+    List<Outlook> outlooks = Outlook.of(studios.central());
     List<Path> written =
         json.write(
             host,
             Optional.of(file),
-            InspectText.render(studio, outlooks, all ? read.each() : read.grouped()),
-            out -> InspectJson.write(studio, outlooks, read.each(), out));
+            InspectText.render(studios, outlooks, all ? read.each() : read.grouped()),
+            out -> InspectJson.write(studios, outlooks, read.each(), out));
     Wrote.say(host, written);
     return ExitStatus.DONE;
   }
@@ -157,6 +158,6 @@ public final class InspectCommand implements Callable<Integer> {
    */
   public static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
     Scenario scenario = ScenarioLoading.read(file);
-    return new Inspected(scenario.studio(), scenario.defaults());
+    return new Inspected(scenario.studios(), scenario.defaults());
   }
 }

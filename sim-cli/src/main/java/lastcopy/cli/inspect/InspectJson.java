@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.cli.output.JsonPage;
+import lastcopy.cli.output.UnknownWords;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.FirstPayments;
@@ -15,6 +16,7 @@ import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
 import lastcopy.outlook.Unpriced;
 import lastcopy.outlook.Warning;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Priced;
 import lastcopy.scenario.Studio;
 
@@ -37,17 +39,25 @@ public final class InspectJson {
   public static void write(
       Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
       throws IOException {
-    JsonPage.write(out, page -> new InspectJson(page).document(studio, outlooks, defaults));
+    write(PossibleStudios.only(studio), outlooks, defaults, out);
   }
 
-  private void document(Studio studio, List<Outlook> outlooks, List<String> defaults)
+  static void write(
+      PossibleStudios studios, List<Outlook> outlooks, List<String> defaults, OutputStream out)
       throws IOException {
+    JsonPage.write(out, page -> new InspectJson(page).document(studios, outlooks, defaults));
+  }
+
+  private void document(PossibleStudios studios, List<Outlook> outlooks, List<String> defaults)
+      throws IOException {
+    Studio studio = studios.central();
     json.writeStartObject();
     json.writeStringField("format", "lastcopy-inspect/1");
     json.writeStringField("scenario", studio.name());
     number("years", studio.years());
     page.omissions(Omissions.of(studio));
     page.unpriced(Unpriced.of(studio));
+    UnknownWords.list(page, studios.unknowns());
     json.writeArrayFieldStart("layouts");
     for (Outlook outlook : outlooks) {
       layout(studio, outlook);

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
 import lastcopy.cli.output.PriceWords;
+import lastcopy.cli.output.UnknownWords;
 import lastcopy.cli.output.Wrap;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
@@ -18,10 +19,12 @@ import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
 import lastcopy.outlook.Unpriced;
 import lastcopy.outlook.Warning;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Priced;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
+import lastcopy.scenario.Unknown;
 import lastcopy.words.ByteUnit;
 
 /** What a scenario means, for a terminal of 80 columns. */
@@ -39,6 +42,11 @@ public final class InspectText {
 
   /** Renders the outlooks of a studio; the same input gives the same text. */
   public static String render(Studio studio, List<Outlook> outlooks, List<String> defaults) {
+    return render(PossibleStudios.only(studio), outlooks, defaults);
+  }
+
+  static String render(PossibleStudios studios, List<Outlook> outlooks, List<String> defaults) {
+    Studio studio = studios.central();
     InspectText page = new InspectText();
     String years = ByteUnit.digits(studio.years());
     page.wrap("", "", studio.name() + ": what is sure over " + years + " years, if nothing fails");
@@ -53,11 +61,24 @@ public final class InspectText {
       }
       page.warnings(outlook);
     }
+    page.unknowns(studios.unknowns());
     if (!defaults.isEmpty()) {
       page.text.append("\nDefaults used because the file says nothing (--all lists each)\n");
       defaults.forEach(line -> page.wrap("  ", "      ", line));
     }
     return page.text.toString();
+  }
+
+  private void unknowns(List<Unknown> unknowns) {
+    if (!unknowns.isEmpty()) {
+      text.append('\n');
+      wrap(
+          "",
+          "",
+          "Not known, each with 9 chances in 10 of lying between its ends; the figures above take"
+              + " its middle (by factors, not by steps)");
+      unknowns.forEach(unknown -> wrap("  ", "      ", UnknownWords.line(unknown)));
+    }
   }
 
   private void layout(Outlook outlook) {

@@ -1,7 +1,7 @@
 package lastcopy.cli.option;
 
 import lastcopy.cli.scenario.ScenarioReader;
-import lastcopy.scenario.Studio;
+import lastcopy.scenario.PossibleStudios;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -21,15 +21,15 @@ public final class YearsOption {
   private CommandSpec command;
 
   /**
-   * The studio over the years asked for, if any were.
+   * The studio, in each possible world, over the years asked for, if any were.
    *
    * @throws ParameterException if so many years are absurdly much to compute
    */
-  public Studio over(Studio studio) {
+  public PossibleStudios over(PossibleStudios studios) {
     if (years == null) {
-      return studio;
+      return studios;
     }
-    Studio over = studio.withYears(years);
+    PossibleStudios over = studios.withYears(years);
     ScenarioReader.excess(over)
         .ifPresent(
             excess -> {

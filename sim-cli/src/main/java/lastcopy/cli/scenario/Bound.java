@@ -13,6 +13,7 @@ enum Bound {
   SHAPE("a number from 0.01 to 1000"),
   SPREAD("a number above 0 and at most 10"),
   FACTOR("a number from 0 to 1000000"),
+  TIMES("a number from 0.000001 to 1000000"),
   MONEY("a number from 0 to 1000000000000"),
   WATTS("a power from 0 to 1000000 W"),
   OWN_TIME("a time from 0 to a year");
@@ -41,6 +42,7 @@ enum Bound {
           case SHAPE -> value >= 0.01 && value <= 1_000;
           case SPREAD -> value > 0 && value <= 10;
           case FACTOR, WATTS -> value >= 0 && value <= 1e6;
+          case TIMES -> value >= 1e-6 && value <= 1e6;
           case MONEY -> value >= 0 && value <= 1e12;
           case OWN_TIME -> value >= 0 && value <= Units.HOURS_PER_YEAR;
         };

@@ -96,6 +96,11 @@ record Chance(double value, boolean probability) {
         : new Exponential(Units.HOURS_PER_YEAR / value);
   }
 
+  /** The hazard per year. */
+  double hazard() {
+    return probability ? -StrictMath.log1p(-value) : value;
+  }
+
   /** The probability of at least one event within a year. */
   double yearly() {
     return probability ? value : -StrictMath.expm1(-value);

@@ -73,9 +73,21 @@ public enum Kind {
   SPOILS("spoils", "rate", "tried_every"),
   FEED("a feed", "from", "every", "at", "continuous", "link", "stops", "checked_every", "visits"),
   ROTATION("rotation", "drives", "every"),
-  LAW("a law", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
-  LOOKS("a law or looks", "checked_every", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
-  LIFE("a life", "typical", "level", "mean", "fixed", "weibull", "uniform", "by_age", "sum"),
+  LAW("a law", "mean", "fixed", "weibull", "uniform", "by_age", "sum", "times", "law"),
+  LOOKS(
+      "a law or looks",
+      "checked_every",
+      "mean",
+      "fixed",
+      "weibull",
+      "uniform",
+      "by_age",
+      "sum",
+      "times",
+      "law"),
+  LIFE(
+      "a life", "typical", "level", "mean", "fixed", "weibull", "uniform", "by_age", "sum", "times",
+      "law"),
   WEIBULL("weibull", "shape", "scale", "location");
 
   private final String phrase;

@@ -9,6 +9,7 @@ import lastcopy.law.Competing;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
+import lastcopy.law.Stretched;
 import lastcopy.law.Uniform;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Delay;
@@ -21,7 +22,8 @@ final class LawReader {
       "a law such as 2 %/year, 4 days, {mean: 50000 h}, {fixed: 4 days}, "
           + "{weibull: {shape: 1.12, scale: 461386 h}}, {uniform: [1 day, 3 days]}, "
           + "{by_age: [2 %/year, 4 %/year]} or {sum: [law, law]}";
-  private static final List<String> LAW_KEYS = Kind.LAW.keys();
+  private static final List<String> LAW_KEYS =
+      Kind.LAW.keys().stream().filter(key -> !key.equals("law")).toList();
   private static final Law STAND_IN = new Fixed(1);
 
   private final Notes notes;
@@ -104,6 +106,10 @@ final class LawReader {
 
   private Law form(Section section, boolean life) {
     section.refuse("level", "without 'typical'", "typical: hard-disk beside it");
+    if (section.has("times")) {
+      return stretched(section, life);
+    }
+    section.refuse("law", "without 'times'", "times: 0.5..2.5 beside it");
     List<String> present = LAW_KEYS.stream().filter(section::has).toList();
     if (present.size() != 1) {
       if (section.isMapping()) {
@@ -125,6 +131,19 @@ final class LawReader {
       case "by_age" -> byAge(node);
       default -> sum(node, life);
     };
+  }
+
+  private Law stretched(Section section, boolean life) {
+    LAW_KEYS.stream()
+        .filter(key -> !key.equals("times"))
+        .forEach(key -> section.refuse(key, "beside 'times'", "it below 'law'"));
+    double factor = section.get("times").map(values::factor).orElse(1.0);
+    Optional<Node> node = section.require("law", "2 %/year");
+    Law law = node.map(n -> law(n, life)).orElse(STAND_IN);
+    if (law instanceof Fixed && node.isPresent() && !notes.hasProblems()) {
+      notes.problem(node.get(), "a fixed time, which has no hazard to stretch", EXAMPLE);
+    }
+    return Stretched.of(law, factor);
   }
 
   private Law weibull(Node node) {
@@ -164,7 +183,14 @@ final class LawReader {
   /** A high rate makes a chance that no number can tell from 1. */
   private double yearly(Node node) {
     double chance = values.chance(node).yearly();
+    if (chance == 1 && isRange(node)) {
+      return Math.nextDown(1.0); // in a world beyond the upper end
+    }
     return chance < 1 ? chance : values.wrong(node, "a chance of less than 100 % within a year");
+  }
+
+  private static boolean isRange(Node node) {
+    return Quantity.parse(Nodes.text(node)).filter(q -> q.high() > q.low()).isPresent();
   }
 
   private Law sum(Node node, boolean life) {

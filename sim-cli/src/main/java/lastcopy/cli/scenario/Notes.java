@@ -15,12 +15,23 @@ final class Notes {
   private static final int MANY = 500;
 
   private final String file;
+  private final Ranges ranges;
   private final Set<Problem> problems = new LinkedHashSet<>();
   private int noted;
   private final List<Default> defaults = new ArrayList<>();
 
   Notes(String file) {
+    this(file, Ranges.central());
+  }
+
+  Notes(String file, Ranges ranges) {
     this.file = file;
+    this.ranges = ranges;
+  }
+
+  /** The ranges that were met, and what stands in for them. */
+  Ranges ranges() {
+    return ranges;
   }
 
   void problem(Node at, String found, String accepted) {

@@ -1,18 +1,24 @@
 package lastcopy.cli.scenario;
 
 import java.util.List;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 
 /**
  * A scenario file that was read without mistakes.
  *
- * @param studio the studio and its layouts
+ * @param studios the studio and its layouts, in each possible world
  * @param defaults each default that was used, in the order of the file
  */
-public record Scenario(Studio studio, List<Default> defaults) {
+public record Scenario(PossibleStudios studios, List<Default> defaults) {
 
   /** Copies the list. */
   public Scenario {
     defaults = List.copyOf(defaults);
+  }
+
+  /** The studio in which each unknown has its median. */
+  public Studio studio() {
+    return studios.central();
   }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -16,6 +17,9 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class ScenarioReader {
   /** More than any text within the limit of characters takes in UTF-8. */
   private static final int MOST_BYTES = 4 * Loader.MOST_CHARACTERS;
+
+  /** Deviates so far out that hardly any world lies beyond. */
+  private static final double FAR = 4;
 
   private ScenarioReader() {}
 
@@ -54,14 +58,43 @@ public final class ScenarioReader {
   public static Scenario parse(String name, String text) throws ScenarioException {
     Notes notes = new Notes(name);
     Optional<Node> root = new Loader(notes).load(text);
-    Optional<Studio> studio =
-        root.flatMap(
-            node -> notes.build(node, () -> new StudioReader(notes).read(node)).flatMap(s -> s));
+    Optional<PossibleStudios> studios =
+        root.flatMap(node -> notes.build(node, () -> studios(node, notes, name)).flatMap(s -> s));
     List<Problem> problems = notes.problems();
     if (!problems.isEmpty()) {
       throw new ScenarioException(problems);
     }
-    return new Scenario(studio.orElseThrow(), notes.defaults());
+    return new Scenario(studios.orElseThrow(), notes.defaults());
+  }
+
+  /** Also what lies far above the ranges must not be absurdly much to compute. */
+  private static Optional<PossibleStudios> studios(Node root, Notes notes, String name) {
+    StudioReader reader = new StudioReader(notes);
+    Optional<PossibleStudios> read =
+        reader
+            .read(root)
+            .map(
+                studio ->
+                    new PossibleStudios(
+                        studio, notes.ranges().unknowns(root), point -> world(root, name, point)));
+    read.map(studios -> studios.isOne() ? studios.central() : studios.atAll(FAR))
+        .ifPresent(studio -> reader.limit(root, studio));
+    return read;
+  }
+
+  /** The file with values for its ranges, which has no mistakes by now. */
+  private static Studio world(Node root, String name, double[] point) {
+    Notes notes = new Notes(name, Ranges.in(point));
+    Optional<Studio> studio = new StudioReader(notes).read(root);
+    if (studio.isEmpty() || notes.hasProblems()) {
+      throw new IllegalStateException("no world at a point: " + notes.problems());
+    }
+    return studio.get();
+  }
+
+  /** The same of studios some rates of which are not known. */
+  public static Optional<String> excess(PossibleStudios studios) {
+    return excess(studios.isOne() ? studios.central() : studios.atAll(FAR));
   }
 
   /**

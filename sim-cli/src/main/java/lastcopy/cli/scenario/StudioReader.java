@@ -49,14 +49,15 @@ final class StudioReader {
     if (notes.hasProblems()) {
       return Optional.empty();
     }
-    Optional<Studio> studio =
-        notes.build(
-            root,
-            () ->
-                new Studio(
-                    name, years, currency, energy, work, footage.orElseThrow(), desk, layouts));
-    studio.ifPresent(s -> Limits.of(s).forEach(excess -> note(root, excess)));
-    return studio;
+    return notes.build(
+        root,
+        () ->
+            new Studio(name, years, currency, energy, work, footage.orElseThrow(), desk, layouts));
+  }
+
+  /** Notes what of a studio is absurdly much to compute. */
+  void limit(Node root, Studio studio) {
+    Limits.of(studio).forEach(excess -> note(root, excess));
   }
 
   private void note(Node root, Excess excess) {

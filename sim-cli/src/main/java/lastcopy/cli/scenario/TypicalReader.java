@@ -1,17 +1,20 @@
 package lastcopy.cli.scenario;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lastcopy.law.ByAge;
 import lastcopy.law.Law;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Rate;
+import lastcopy.scenario.Unknown;
 import lastcopy.typical.DriveKind;
 import lastcopy.typical.Level;
 import lastcopy.typical.TypicalLives;
@@ -41,11 +44,35 @@ final class TypicalReader {
   Law life(Section section) {
     Kind.LAW.keys().forEach(key -> section.refuse(key, "beside 'typical'", "one of the two"));
     DriveKind kind = one(section.get("typical").orElseThrow(), DriveKind.values(), DriveKind::id);
+    if (section.get("level").filter(n -> Nodes.text(n).equals(UNSURE)).isPresent()) {
+      return unsure(section.node(), kind);
+    }
     Level level = section.get("level").map(this::level).orElse(Level.CENTRAL);
     return new ByAge(TypicalLives.yearlyChances(kind, level));
   }
 
-  /** Notes that a key of a section asks for a typical life, alone or in a sum. */
+  /** From low to cautious at every age: one unknown, told by the mean over the table. */
+  private Law unsure(Node node, DriveKind kind) {
+    double z =
+        notes
+            .ranges()
+            .deviate(node, percent(kind, Level.LOW), percent(kind, Level.CAUTIOUS), "%/year");
+    List<Double> low = TypicalLives.yearlyHazards(kind, Level.LOW);
+    List<Double> high = TypicalLives.yearlyHazards(kind, Level.CAUTIOUS);
+    List<Double> chances = new ArrayList<>();
+    for (int year = 0; year < low.size(); year++) {
+      double hazard = Unknown.between(low.get(year), high.get(year), z);
+      chances.add(Math.min(Math.nextDown(1.0), -StrictMath.expm1(-hazard)));
+    }
+    return new ByAge(chances);
+  }
+
+  private static double percent(DriveKind kind, Level level) {
+    List<Double> chances = TypicalLives.yearlyChances(kind, level);
+    return 100 * chances.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+  }
+
+  /** Notes that a key of a section asks for a typical life, alone, in a sum or stretched. */
   void note(Section section, String key) {
     section.get(key).ifPresent(node -> note(section.where(), key, node));
   }
@@ -60,6 +87,9 @@ final class TypicalReader {
       notes.typical(where, key, kind + ", " + (level.isEmpty() ? "central" : level));
     }
     for (NodeTuple entry : form.getValue()) {
+      if (Nodes.text(entry.getKeyNode()).equals("law")) {
+        note(where, key, entry.getValueNode());
+      }
       if (entry.getValueNode() instanceof SequenceNode laws
           && Nodes.text(entry.getKeyNode()).equals("sum")) {
         laws.getValue().forEach(law -> note(where, key, law));
@@ -76,14 +106,11 @@ final class TypicalReader {
   }
 
   private Level level(Node node) {
-    if (Nodes.text(node).equals(UNSURE)) {
-      notes.problem(
-          node,
-          "'unsure', a range from low to cautious, which is not simulated yet",
-          "low, central or cautious");
-      return Level.CENTRAL;
-    }
-    return one(node, Level.values(), level -> level.name().toLowerCase(Locale.ROOT));
+    List<String> words = new ArrayList<>();
+    Stream.of(Level.values()).forEach(level -> words.add(level.name().toLowerCase(Locale.ROOT)));
+    words.add(UNSURE);
+    String word = values.word(node, words);
+    return word.equals(UNSURE) ? Level.CENTRAL : Level.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
   /** The one that is named; a mistake is noted, and the first stands in for it. */

@@ -3,6 +3,7 @@ package lastcopy.cli.scenario;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.scenario.Unknown;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads single values; a mistake is noted and a harmless value stands in for it. */
@@ -11,6 +12,8 @@ final class Values {
   private static final double LEAST = 1e-9;
 
   private static final double MOST = 1e21;
+
+  private static final String FACTOR = "a factor on the hazard, such as 2 or 0.5..2.5";
 
   /** Inside every bound, so that it causes no mistakes of its own. */
   private static final double STAND_IN = 0.5;
@@ -55,7 +58,39 @@ final class Values {
     if (parsed.isEmpty() || UnitTable.TIME.factor(parsed.get().unit()).isEmpty()) {
       return time(node, Bound.ABOVE_ZERO);
     }
-    return range(node, parsed.get(), "a mean such as 50000 h");
+    String accepted = "a mean such as 50000 h";
+    double factor = UnitTable.TIME.factor(parsed.get().unit()).getAsDouble();
+    Quantity ends = parsed.get();
+    double low = bounded(node, ends.low() * factor, accepted, Bound.ABOVE_ZERO);
+    double high = bounded(node, ends.high() * factor, accepted, Bound.ABOVE_ZERO);
+    return isRange(node, ends, accepted) ? between(node, ends, low, high, -1) : low;
+  }
+
+  /** A factor on a hazard, which may be a range. */
+  double factor(Node node) {
+    Optional<Quantity> parsed = Quantity.parse(Nodes.text(node)).filter(q -> q.unit().isEmpty());
+    if (parsed.isEmpty()) {
+      return wrong(node, FACTOR);
+    }
+    Quantity ends = parsed.get();
+    double low = bounded(node, ends.low(), FACTOR, Bound.TIMES);
+    double high = bounded(node, ends.high(), FACTOR, Bound.TIMES);
+    return isRange(node, ends, FACTOR) ? between(node, ends, low, high, 1) : low;
+  }
+
+  /** Whether it is a range of some width; a mistake is noted, and none is one. */
+  private boolean isRange(Node node, Quantity ends, String accepted) {
+    if (ends.range() && !(ends.low() > 0 && ends.high() >= ends.low())) {
+      wrong(node, accepted + ", or a range of two ends above 0, the lower first");
+      return false;
+    }
+    return ends.high() > ends.low();
+  }
+
+  /** What stands in for a range; in a larger world there is more hazard. */
+  private double between(Node node, Quantity ends, double low, double high, int sign) {
+    double z = notes.ranges().deviate(node, ends.low(), ends.high(), ends.unit());
+    return Unknown.between(low, high, sign * z);
   }
 
   /** A bare number. */
@@ -92,16 +127,15 @@ final class Values {
     return checked(node, parsed.get(), chance.get());
   }
 
-  private Chance checked(Node node, Quantity quantity, Chance chance) {
-    if (quantity.range()) {
-      range(node, quantity, Chance.EXAMPLE);
+  private Chance checked(Node node, Quantity quantity, Chance low) {
+    Chance high = Chance.of(quantity.high(), quantity.unit()).orElse(low);
+    if (!low.holds() || !high.holds()) {
+      wrong(node, low.words());
+      return Chance.STAND_IN;
     }
-    boolean high = Chance.of(quantity.high(), quantity.unit()).filter(Chance::holds).isPresent();
-    if (chance.holds() && high) {
-      return chance;
-    }
-    wrong(node, chance.words());
-    return Chance.STAND_IN;
+    return isRange(node, quantity, Chance.EXAMPLE)
+        ? new Chance(between(node, quantity, low.hazard(), high.hazard(), 1), false)
+        : low;
   }
 
   /** One of a few words; the first if it is none of them. */
@@ -161,6 +195,10 @@ final class Values {
     if (quantity.range()) {
       return wrong(node, accepted + "; a range only on a chance, a rate or a mean");
     }
+    return bounded(node, value, accepted, bound);
+  }
+
+  private double bounded(Node node, double value, String accepted, Bound bound) {
     boolean plain = accepted.equals(bound.words());
     if (!bound.holds(value)) {
       return wrong(node, plain ? accepted : accepted + "; " + bound.words());
@@ -171,14 +209,5 @@ final class Values {
       return wrong(node, accepted + "; nothing so " + (tooLarge ? "large" : "small"));
     }
     return value;
-  }
-
-  private double range(Node node, Quantity quantity, String accepted) {
-    if (!(quantity.low() > 0 && quantity.high() > quantity.low())) {
-      return wrong(node, accepted + ", or a range of two ends above 0, the lower first");
-    }
-    String found = "'" + Nodes.text(node) + "': a range of a rate, which is not simulated yet";
-    notes.problem(node, found, "a single number");
-    return STAND_IN;
   }
 }

@@ -20,6 +20,7 @@ import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.Spelling;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 import lastcopy.story.SearchLimit;
 import lastcopy.story.Stories;
@@ -142,11 +143,14 @@ public final class StoryCommand implements Callable<Integer> {
     if (!Files.isRegularFile(file)) {
       throw wrong("no such scenario file: " + file);
     }
-    Studio read = host.scenarios().load(file).studio();
-    Studio studio = years.over(read);
+    PossibleStudios studios = years.over(host.scenarios().load(file).studios());
+    Studio studio = studios.central();
     Layout layout = layout(studio);
     json.prepare(Optional.of(file));
     Told told = choose(studio, layout);
+    if (!studios.isOne()) {
+      told = told.inTheMiddle();
+    }
     StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
     write(told, studio, layout, clock);
     return told.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;

@@ -40,6 +40,13 @@ public record Told(
     return new Told(story, selector, searched, more, finished, chance);
   }
 
+  /** The same, of a scenario some rates of which are not known. */
+  Told inTheMiddle() {
+    return andHow(
+        "Some rates are not known: this is a life in the world in which each has the middle of its"
+            + " range (by factors, not by steps).");
+  }
+
   /** Whether the story is of a biased history. */
   boolean biased() {
     return chance.isPresent();

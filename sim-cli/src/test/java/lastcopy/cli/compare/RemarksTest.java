@@ -188,10 +188,17 @@ class RemarksTest {
     Path file = Files.writeString(folder.resolve("quay.yaml"), PAIRS);
     InspectCommand.Inspected read = InspectCommand.fromFile(file);
     String text =
-        InspectText.render(read.studio(), lastcopy.outlook.Outlook.of(read.studio()), List.of());
+        InspectText.render(
+            read.studios().central(),
+            lastcopy.outlook.Outlook.of(read.studios().central()),
+            List.of());
     assertThat(text.replaceAll("\\s+", " ")).contains(paragraph(PAIRS));
     var out = new java.io.ByteArrayOutputStream();
-    InspectJson.write(read.studio(), lastcopy.outlook.Outlook.of(read.studio()), List.of(), out);
+    InspectJson.write(
+        read.studios().central(),
+        lastcopy.outlook.Outlook.of(read.studios().central()),
+        List.of(),
+        out);
     assertThat(out.toString(java.nio.charset.StandardCharsets.UTF_8))
         .contains("\"not_counted\"")
         .contains("\"id\" : \"spoils\"")

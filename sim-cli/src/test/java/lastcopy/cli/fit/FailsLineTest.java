@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.law.ByAge;
@@ -31,7 +32,7 @@ class FailsLineTest {
   void aConstantRate() throws IOException {
     String page = page("exit,failed\n" + "2,1\n4,0\n".repeat(6), "--unit", "years");
     // By hand from a table of chi-square: 5.226 / 72 and 23.685 / 72 failures a year.
-    assertThat(page).contains("as a range: fails: 7..28 %/year");
+    assertThat(page).contains("fails: 7..28 %/year");
     Exponential law = (Exponential) law(page);
     assertThat(law.mean()).isCloseTo(6.0 * 8_760, within(0.005 * 6 * 8_760));
   }
@@ -93,7 +94,7 @@ class FailsLineTest {
     return run.out();
   }
 
-  /** Everything that is indented, pasted below a model of drives. */
+  /** The range pastes in as one unknown; so does the one value, whose law this is. */
   private Law law(String page) throws IOException {
     List<String> block =
         page.lines()
@@ -101,6 +102,16 @@ class FailsLineTest {
             .filter(line -> line.startsWith("    "))
             .toList();
     assertThat(block).filteredOn(line -> line.startsWith("    fails: ")).hasSize(1);
+    assertThat(scenario(block).studios().unknowns()).hasSize(1);
+    List<String> alone =
+        block.stream()
+            .dropWhile(line -> !line.startsWith("    # one value alone: "))
+            .map(line -> line.replace("# one value alone: ", "").replace("    #   ", "      "))
+            .toList();
+    return lawOf(scenario(alone).studio());
+  }
+
+  private Scenario scenario(List<String> block) throws IOException {
     String scenario =
         """
         lastcopy: 1
@@ -121,8 +132,7 @@ class FailsLineTest {
             """;
     Path file = Files.writeString(folder.resolve("scenario.yaml"), scenario);
     try {
-      Studio studio = ScenarioReader.read(file).studio();
-      return lawOf(studio);
+      return ScenarioReader.read(file);
     } catch (ScenarioException e) {
       throw new AssertionError(scenario, e);
     }

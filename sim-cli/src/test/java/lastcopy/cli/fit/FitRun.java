@@ -16,7 +16,7 @@ import lastcopy.cli.Program;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 
 /**
  * One run of the command without a process.
@@ -38,7 +38,7 @@ record FitRun(int status, String out, String err) {
             new PrintStream(err, true, StandardCharsets.UTF_8),
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> TODAY,
             new Interruption());
     List<String> line = new ArrayList<>(List.of("fit", records.toString()));

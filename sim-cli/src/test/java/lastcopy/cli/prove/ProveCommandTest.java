@@ -21,7 +21,7 @@ import lastcopy.prove.Check;
 import lastcopy.prove.Checks;
 import lastcopy.prove.Figure;
 import lastcopy.prove.Reference;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -109,7 +109,7 @@ class ProveCommandTest {
         System.err,
         false,
         ScenarioLoading::fromFile,
-        Simulation::run,
+        WorldSimulation::run,
         () -> LocalDate.EPOCH,
         interruption);
   }

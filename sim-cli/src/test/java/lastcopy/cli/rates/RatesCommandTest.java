@@ -13,7 +13,7 @@ import lastcopy.cli.Program;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import org.junit.jupiter.api.Test;
 
 /** The list of typical values: every one with its mark, and those of the project's table. */
@@ -54,7 +54,7 @@ class RatesCommandTest {
             System.err,
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.EPOCH,
             new Interruption());
     assertThat(new Program(host).run(args)).isZero();

@@ -69,6 +69,11 @@ final class KeysPage {
       String kind = meaning.isEmpty() ? "a number, or a number with %" : meaning;
       line("| %s | %s | %s |", word(name), kind, examples(definition(name)));
     }
+    line(
+        "| range | two ends of a chance, a rate, a mean or a factor that is not known: its 5th and"
+            + " 95th percentile | `1..4 %%/year`, `{mean: 20000..80000 h}`, `{times: 0.5..2.5, law:"
+            + " {typical: hard-disk}}` |",
+        "");
   }
 
   private void section(Kind kind) {

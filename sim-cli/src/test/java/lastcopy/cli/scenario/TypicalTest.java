@@ -82,7 +82,7 @@ class TypicalTest {
       delimiter = '|',
       value = {
         "{typical: hard-disc} | Did you mean 'hard-disk'?",
-        "{typical: hard-disk, level: unsure} | which is not simulated yet; accepted: low, central",
+        "{typical: hard-disk, level: unsur} | Did you mean 'unsure'?",
         "{typical: hard-disk, level: worst} | accepted: low, central, cautious",
         "{typical: hard-disk, mean: 5 years} | 'mean' beside 'typical'",
         "{level: low} | 'level' without 'typical'",

@@ -17,7 +17,7 @@ import lastcopy.cli.Program;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.simulate.Simulation;
+import lastcopy.worlds.WorldSimulation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -208,7 +208,7 @@ class StoryCommandTest {
             new PrintStream(err, true, StandardCharsets.UTF_8),
             false,
             ScenarioLoading::fromFile,
-            Simulation::run,
+            WorldSimulation::run,
             () -> LocalDate.of(2026, 1, 1),
             interruption);
     return new Program(host).run(args);

@@ -11,6 +11,19 @@ import java.util.List;
  */
 public record Caveats(List<String> doubts, List<String> notes) {
 
+  public static final String CANNOT_LOSE =
+      "Nothing in the file can lose this footage: nothing ever befalls its working copy. The chance"
+          + " is 0; \"at most\" says only what so few histories would show by themselves.";
+
+  public static final String NEVER_LOST =
+      "No history lost any footage, not even those in which failures and mishaps were made far more"
+          + " frequent on purpose.";
+
+  /** Before the reason. */
+  public static final String DROPPED =
+      "Histories in which failures were made more frequent on purpose were set aside, so its"
+          + " figures come from histories as they fall. ";
+
   public static final Caveats NONE = new Caveats(List.of(), List.of());
 
   /** Copies the lists. */

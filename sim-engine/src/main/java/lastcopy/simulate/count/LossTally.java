@@ -80,7 +80,12 @@ public final class LossTally implements Ledger {
 
   /** A history begins. */
   public void begin(long number) {
-    timed = number < TIMED_HISTORIES;
+    begin(number < TIMED_HISTORIES);
+  }
+
+  /** Begins a history of which the times are counted too, or not. */
+  public void begin(boolean withTimes) {
+    timed = withTimes;
     now.clear();
     lost.clear();
     time.begin();
@@ -118,6 +123,11 @@ public final class LossTally implements Ledger {
   @Override
   public boolean wantsTime() {
     return timed;
+  }
+
+  /** Histories that had lost something by a row of {@link Thresholds#years()}. */
+  public long lossesBy(int row) {
+    return firstLossBy[row];
   }
 
   /** Ends a history; whether it lost anything. */

@@ -51,7 +51,7 @@ public final class Mixture {
   }
 
   /** How many parts it has, each with a share of any row of histories. */
-  int parts() {
+  public int parts() {
     return biases.length;
   }
 

@@ -1,15 +1,11 @@
 package lastcopy.simulate.rare;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongFunction;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
-import lastcopy.interval.Estimate;
-import lastcopy.interval.OneIn;
-import lastcopy.interval.Proportions;
 import lastcopy.parallel.OrderedChunks;
 import lastcopy.parallel.Workers;
 import lastcopy.scenario.Layout;
@@ -41,12 +37,6 @@ public final class RareRun {
 
   /** Histories of either stage at the least: a tenth of a second. */
   private static final long LEAST = 4_000;
-
-  /** Two intervals this sure that are apart mean that one of them is wrong. */
-  private static final double SURE = 0.9999;
-
-  /** What was not seen may add so much, of the chance of any loss, to its interval. */
-  private static final double TOO_MUCH = 0.1;
 
   /** Seeds of biased histories, apart from those of plain ones and of each other's layouts. */
   private static final long TUNED = 0x6A09E667F3BCC909L; // fractional digits of √2, of √3
@@ -231,50 +221,6 @@ public final class RareRun {
   }
 
   private Optional<String> doubt(RareTally tally, Biasable one) {
-    if (tally.any.nonZero() == 0) {
-      return Optional.of(
-          tally.any.histories() == 0
-              ? "There was no time to count any history that is biased towards losses."
-              : "No history lost any footage, although failures and mishaps were made more"
-                  + " frequent on purpose.");
-    }
-    if (tally.weightless > 0) {
-      return Optional.of(
-          "Some drives reach a fixed age at which they fail for certain; histories that are biased"
-              + " towards losses cannot be weighed then.");
-    }
-    if (!tally.any.trusted()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "Of the %,d simulated histories that lost footage a few decide nearly all of the"
-                  + " figure (they say no more than %.0f equal ones would; one alone makes up"
-                  + " %.0f %%), so the true chance may lie far from it.",
-              tally.any.nonZero(),
-              tally.any.effective(),
-              100 * tally.any.largestShare()));
-    }
-    if (tally.channels.missed() > TOO_MUCH * tally.any.mean()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "Too few of the simulated histories saw that %s; that may add up to %s to the"
-                  + " chance of a loss.",
-              one.channel(tally.channels.missing().get(0)),
-              OneIn.words(Math.min(1, tally.channels.missed()))));
-    }
-    Estimate seen = Proportions.of(plain.losses(), plain.histories(), SURE);
-    Estimate weighted = tally.any.estimate(SURE, 1);
-    if (seen.low() > weighted.high() || weighted.low() > seen.high()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "Two ways to estimate the chance contradict each other: of %,d histories as they"
-                  + " fall %,d lost footage, which does not fit those that are biased towards"
-                  + " losses.",
-              plain.histories(),
-              plain.losses()));
-    }
-    return Optional.empty();
+    return Doubt.of(tally, plain, one);
   }
 }

@@ -55,7 +55,7 @@ public final class RareTally extends LossLedger {
    *
    * @param parts of the mixture, each a stratum
    */
-  RareTally(Thresholds thresholds, int parts) {
+  public RareTally(Thresholds thresholds, int parts) {
     this.thresholds = thresholds;
     WeightedTally[] figures = rows(6, parts);
     any = figures[0];
@@ -69,6 +69,21 @@ public final class RareTally extends LossLedger {
     shootsReached = new Exceedance(thresholds.shoots(), parts);
   }
 
+  /** Weights of histories with any loss. */
+  public WeightedTally any() {
+    return any;
+  }
+
+  /** Weighted bytes. */
+  public WeightedTally bytes() {
+    return bytes;
+  }
+
+  /** Weights of histories that had lost something by a row of {@link Thresholds#years()}. */
+  public WeightedTally lossesBy(int row) {
+    return firstLossBy[row];
+  }
+
   private static WeightedTally[] rows(int count, int parts) {
     WeightedTally[] rows = new WeightedTally[count];
     Arrays.setAll(rows, i -> new WeightedTally(parts));
@@ -76,7 +91,7 @@ public final class RareTally extends LossLedger {
   }
 
   /** Simulates histories under a mixture and counts them. */
-  static RareTally of(
+  public static RareTally of(
       Biasable histories, Mixture mixture, Thresholds thresholds, long first, int count) {
     RareTally tally = new RareTally(thresholds, mixture.parts());
     tally.channels = new Channels(histories.channels());
@@ -158,7 +173,7 @@ public final class RareTally extends LossLedger {
     shootsReached.addHistories(of, count);
   }
 
-  void merge(RareTally chunk) {
+  public void merge(RareTally chunk) {
     weightless += chunk.weightless;
     mergeChannels(chunk.channels);
     largest.raiseTo(chunk.largest);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import lastcopy.experiment.Cost;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.Method;
@@ -40,8 +41,14 @@ public final class Results {
     return new PlainFigures(tally, most, confidence, withUnseen);
   }
 
-  RareFigures figures(LossTally plain, RareTally rare, boolean doubted) {
+  /** Figures of biased histories; what was never seen is not in them. */
+  public RareFigures figures(LossTally plain, RareTally rare, boolean doubted) {
     return figures(plain, rare, doubted, false);
+  }
+
+  /** Figures as they are told: what was never seen is in the upper ends of means. */
+  public Figures told(LossTally plain, Optional<RareTally> rare, boolean doubted) {
+    return rare.isPresent() ? figures(plain, rare.get(), doubted, true) : figures(plain, true);
   }
 
   private RareFigures figures(
@@ -78,7 +85,7 @@ public final class Results {
   }
 
   /** How a result was made. */
-  private record Made(
+  public record Made(
       Method method,
       long histories,
       boolean reached,
@@ -87,6 +94,21 @@ public final class Results {
       Caveats caveats) {}
 
   private LayoutResult of(LossTally plain, Figures figures, Made made) {
+    return of(
+        plain,
+        figures,
+        plain.time().exposure(studio.horizonHours(), confidence),
+        plain.cost().cost(confidence),
+        made);
+  }
+
+  /** The result of figures; recoveries come from the plain histories. */
+  public LayoutResult of(
+      LossTally plain,
+      Figures figures,
+      LayoutResult.Exposure exposure,
+      Optional<Cost> cost,
+      Made made) {
     Thresholds rows = plain.thresholds();
     Estimate shoots = mean(figures.shootsLost());
     List<Point> reached = chances(figures.shootsReached());
@@ -114,9 +136,9 @@ public final class Results {
         reached,
         worth.map(w -> times(reached, w)).orElse(List.of()),
         figures.causes(),
-        plain.time().exposure(studio.horizonHours(), confidence),
+        exposure,
         plain.time().recoveries(confidence),
-        plain.cost().cost(confidence),
+        cost,
         made.caveats.doubts(),
         made.caveats.notes());
   }

@@ -1,0 +1,167 @@
+package lastcopy.cli.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.UnknownWords;
+import lastcopy.cli.output.Wrap;
+import lastcopy.cli.sentence.PairSentences;
+import lastcopy.experiment.Comparison;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.experiment.Worlds;
+import lastcopy.interval.Estimate;
+import lastcopy.words.OutOf;
+
+/** What is not known, in words: between what a chance may lie, and what makes the difference. */
+final class WorldWords {
+
+  /** So many unknowns are told, those that matter most; the files have all. */
+  private static final int MOST_UNKNOWNS = 5;
+
+  private static final double LEAST_SHARE = 0.005;
+
+  private final Comparison result;
+  private final Worlds worlds;
+  private final OutOf outOf;
+  private final StringBuilder text = new StringBuilder();
+
+  private WorldWords(Comparison result, Worlds worlds, OutOf outOf) {
+    this.result = result;
+    this.worlds = worlds;
+    this.outOf = outOf;
+  }
+
+  /**
+   * The paragraphs; nothing where all is known.
+   *
+   * @param outOf of how many studios, as in the table above
+   */
+  static String of(Comparison result, OutOf outOf) {
+    return result.worlds().map(worlds -> new WorldWords(result, worlds, outOf).write()).orElse("");
+  }
+
+  private String write() {
+    paragraph(
+        String.format(
+            Locale.ROOT,
+            "Some rates in the file are ranges. The table shows the mean over the worlds that they"
+                + " leave possible; in 9 of 10 of these, of %s, so many lose any footage:",
+            outOf.words()));
+    for (LayoutResult layout : result.layouts()) {
+      worlds.layout(layout.id()).ifPresent(of -> layout(layout, of));
+    }
+    text.append('\n');
+    unknowns();
+    pairs();
+    return text.toString();
+  }
+
+  private void layout(LayoutResult layout, Worlds.OfLayout of) {
+    String words =
+        of.anyLoss()
+            .percentiles()
+            .map(this::between)
+            .orElse("too few lost any to say what the ranges leave possible");
+    text.append(Wrap.lines("  ", "    ", layout.title() + ": " + words));
+  }
+
+  private String between(Worlds.Percentiles all) {
+    if (outOf.count(all.p95().value()) < 1) {
+      return "fewer than 1 in nearly all of them";
+    }
+    return String.format(
+        Locale.ROOT,
+        "between %s and %s, most likely about %s (what is not known); the simulation's own error is"
+            + " under %s",
+        studios(all.p5()),
+        studios(all.p95()),
+        studios(all.p50()),
+        Numbers.fixed(error(all), 0));
+  }
+
+  /** As many digits as the simulation knows, two at the least. */
+  private String studios(Estimate chance) {
+    double count = outOf.count(chance.value());
+    if (count < 1) {
+      return "fewer than 1";
+    }
+    return Numbers.fixed(count, count < 9.95 ? 1 : 0);
+  }
+
+  private double error(Worlds.Percentiles all) {
+    return Stream.of(all.p5(), all.p50(), all.p95())
+        .mapToDouble(p -> Math.max(p.high() - p.value(), p.value() - p.low()))
+        .map(half -> Math.floor(outOf.count(half)) + 1)
+        .max()
+        .orElseThrow();
+  }
+
+  private void unknowns() {
+    List<Worlds.OfUnknown> ranked =
+        worlds.unknowns().stream()
+            .filter(unknown -> share(unknown) >= LEAST_SHARE)
+            .sorted(Comparator.comparingDouble(unknown -> -share(unknown)))
+            .limit(MOST_UNKNOWNS)
+            .toList();
+    if (ranked.isEmpty()) {
+      return;
+    }
+    String each = result.layouts().size() > 1 ? ", on average over the layouts" : "";
+    paragraph("How much of that comes from each of what is not known" + each + ":");
+    for (Worlds.OfUnknown unknown : ranked) {
+      String share = String.format(Locale.ROOT, "%3.0f %%  ", 100 * share(unknown));
+      text.append(Wrap.lines("  " + share, "         ", unknown.key() + ": " + range(unknown)));
+    }
+    text.append('\n');
+  }
+
+  private static String range(Worlds.OfUnknown unknown) {
+    return UnknownWords.range(unknown.from(), unknown.to(), unknown.unit());
+  }
+
+  private static double share(Worlds.OfUnknown unknown) {
+    return unknown.shares().stream().mapToDouble(of -> of.share().value()).average().orElse(0);
+  }
+
+  private void pairs() {
+    List<String> ids = result.layouts().stream().map(LayoutResult::id).toList();
+    List<String> sentences = new ArrayList<>();
+    for (Worlds.OfPair pair : worlds.pairs()) {
+      int a = ids.indexOf(pair.a());
+      int b = ids.indexOf(pair.b());
+      if (a == 0 || b == a + 1) {
+        sentences.add(sentence(pair, result.layouts().get(a), result.layouts().get(b)));
+      }
+    }
+    sentences.forEach(this::paragraph);
+    text.append(sentences.isEmpty() ? "" : "\n");
+  }
+
+  private static String sentence(Worlds.OfPair pair, LayoutResult a, LayoutResult b) {
+    Estimate share = pair.aLosesLess();
+    return share.value() >= 0.5
+        ? less(share, a, b)
+        : less(new Estimate(1 - share.value(), 1 - share.high(), 1 - share.low(), true), b, a);
+  }
+
+  private static String less(Estimate share, LayoutResult better, LayoutResult worse) {
+    String names = PairSentences.quoted(better) + " loses less than " + PairSentences.quoted(worse);
+    if (share.low() > 0.99) {
+      return names + " in more than 99 of 100 possible worlds.";
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s in %.0f of 100 possible worlds (%.0f to %.0f).",
+        names,
+        100 * share.value(),
+        100 * share.low(),
+        100 * share.high());
+  }
+
+  private void paragraph(String words) {
+    text.append(Wrap.lines("", "", words));
+  }
+}
