@@ -6,6 +6,8 @@ import lastcopy.history.event.CourseRecorder;
 import lastcopy.history.event.ExposureMeter;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RecordedCourse;
+import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Audience;
 import lastcopy.history.report.GivenUpException;
 import lastcopy.history.report.Happening;
@@ -67,16 +69,18 @@ final class EventLoop {
     givesUp = asked;
   }
 
-  /** A history without luck becomes the undisturbed course. */
-  void recordCourse() {
-    recorder = new CourseRecorder(state);
-    audience.counts(recorder);
+  /** A history without luck, in which the working copy starts full, as a course. */
+  RecordedCourse recordCourse() {
     clear(plan.shoots());
     mechanisms.tracker.start();
+    state.working().takes(0, plan.shoots().onHand());
+    recorder = new CourseRecorder(state);
+    audience.counts(recorder);
     play();
-    state.course(recorder.finished());
-    mechanisms.spending.courseIsKnown();
+    RecordedCourse course = recorder.finished();
+    mechanisms.spending.courseIsKnown(course);
     recorder = null;
+    return course;
   }
 
   private void clear(ShootTable shoots) {
@@ -84,8 +88,13 @@ final class EventLoop {
     mechanisms.clear();
   }
 
-  /** A history with these shoots. */
-  void run(ShootTable shoots) {
+  /**
+   * A history with these shoots.
+   *
+   * @param course its undisturbed course; null to simulate it event by event
+   */
+  void run(ShootTable shoots, UndisturbedCourse course) {
+    state.course(course);
     clear(shoots);
     mechanisms.drives.start();
     mechanisms.shocks.start();

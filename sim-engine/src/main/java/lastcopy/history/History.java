@@ -14,6 +14,8 @@ import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.RandomShoots;
+import lastcopy.history.plan.ReckonedCourse;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.GivenUpException;
 import lastcopy.history.report.HistoryListener;
@@ -60,6 +62,13 @@ public final class History {
   private final Draws draws;
   private final EventLoop loop;
   private final Screen screen;
+
+  /** The undisturbed course of all histories; null if there is none. */
+  private final RecordedCourse recorded;
+
+  /** The undisturbed course of one history after another; null if there is none. */
+  private final ReckonedCourse reckoned;
+
   private final RandomShoots shoots;
   private final Levels levels;
 
@@ -80,9 +89,8 @@ public final class History {
     levels = Levels.of(plan);
     loop = new EventLoop(plan, draws);
     shoots = new RandomShoots(plan, draws);
-    if (byCourse && plan.evenShoots() && plan.copy(0).startsFull()) {
-      loop.recordCourse();
-    }
+    recorded = byCourse && plan.evenShoots() ? loop.recordCourse() : null;
+    reckoned = byCourse && !plan.evenShoots() ? new ReckonedCourse(plan, draws) : null;
     bias(bias);
     screen = new Screen(plan, draws, course(), effects(), loop::step);
   }
@@ -96,7 +104,7 @@ public final class History {
 
   /** From the next history on, another bias. */
   public void bias(Bias to) {
-    loop.mechanisms().clocks.bias(to, course());
+    loop.mechanisms().clocks.bias(to, courseOfAll());
   }
 
   /**
@@ -109,7 +117,7 @@ public final class History {
 
   /** The undisturbed course; null if histories are simulated event by event. */
   UndisturbedCourse course() {
-    return loop.state().course();
+    return reckoned != null ? reckoned : recorded;
   }
 
   /** How many groups of sources a bias tells apart. */
@@ -166,12 +174,27 @@ public final class History {
     }
     draws.start(number);
     loop.audience().counts(to);
-    if (plain && to.wantsTime() && course() != null && screen.nothingHappens()) {
-      loop.exposure().nothingHappens();
+    UndisturbedCourse course = plain ? courseOfPlain(to.wantsTime()) : courseOfAll();
+    if (plain && to.wantsTime() && course != null && screen.nothingHappens()) {
+      loop.exposure().nothingHappens(course);
       loop.mechanisms().spending.nothingHappens();
       return;
     }
-    loop.run(shoots());
+    loop.run(shoots(), course);
+  }
+
+  /** The course of the plain history of the draws, or null. */
+  private UndisturbedCourse courseOfPlain(boolean withTime) {
+    if (reckoned == null) {
+      return recorded;
+    }
+    reckoned.begin();
+    return reckoned.isWhole(withTime) ? reckoned : null;
+  }
+
+  /** What biased histories and stories leave and go back to: a course that all histories have. */
+  private RecordedCourse courseOfAll() {
+    return plan.copy(0).startsFull() ? recorded : null;
   }
 
   /**
@@ -185,10 +208,17 @@ public final class History {
   public void tell(long number, HistoryListener to) {
     draws.start(number);
     loop.audience().listens(to);
-    loop.run(shoots());
+    loop.run(shoots(), courseOfAll());
   }
 
   private ShootTable shoots() {
-    return plan.evenShoots() ? plan.shoots() : shoots.until(plan.horizon());
+    if (plan.evenShoots()) {
+      return plan.shoots();
+    }
+    if (reckoned == null) {
+      return shoots.ofHistory();
+    }
+    reckoned.begin();
+    return reckoned.shoots();
   }
 }

@@ -11,11 +11,13 @@
  * lastcopy.history.Mechanisms} makes them and connects them with their timers).
  *
  * <p>While each copy holds what the undisturbed course says, no offload, run, visit or card is
- * simulated. The course is recorded once for a layout by the engine itself, from a history without
- * luck. When something disturbs it, holdings are taken from the course at that instant, and events
- * are played until all is on the course again. {@code WholeModelTest} holds the shortcut against
- * event by event over random studios, and the {@code oracle} tests hold the engine against a second
- * simulator written from the model alone.
+ * simulated. Where shoots come by the clock the course is recorded once for a layout by the engine
+ * itself, from a history without luck; where they come at random it is reckoned from the shoots of
+ * each plain history, if all copies are fed from the working copy and none in turns ({@code
+ * plan.ReckonedCourse}). When something disturbs it, holdings are taken from the course at that
+ * instant, and events are played until all is on the course again. {@code WholeModelTest} holds the
+ * shortcut against event by event over random studios, and the {@code oracle} tests hold the engine
+ * against a second simulator written from the model alone.
  *
  * <p>The packages, each of which uses only those after it: {@code screen} and {@code event} side by
  * side, {@code state}, {@code hazard}, {@code plan}, {@code report}.

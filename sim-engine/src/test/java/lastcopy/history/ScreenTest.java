@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.ReckonedCourse;
+import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Happening;
 import lastcopy.history.report.HistoryListener;
 import lastcopy.history.report.Snapshot;
@@ -56,7 +58,9 @@ class ScreenTest {
     Plan plan = Plan.of(studio, studio.layouts().get(0));
     Draws draws = new Draws(SEED);
     History history = new History(studio, studio.layouts().get(0), SEED);
-    Screen screen = new Screen(plan, draws, history.course(), history.effects(), () -> {});
+    UndisturbedCourse course =
+        plan.evenShoots() ? history.course() : new ReckonedCourse(plan, draws);
+    Screen screen = new Screen(plan, draws, course, history.effects(), () -> {});
     for (int k = 0; k < HISTORIES; k++) {
       boolean passes = screen.nothingIsLost(k);
       Count count = new Count();

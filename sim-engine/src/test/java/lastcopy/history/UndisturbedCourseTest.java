@@ -3,10 +3,15 @@ package lastcopy.history;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.history.hazard.Bias;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.FootageBuilder;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.LayoutBuilder;
+import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.TwoCopies;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -22,12 +27,57 @@ class UndisturbedCourseTest {
   @ParameterizedTest
   @ValueSource(strings = {"nightly", "lagging", "continuous", "chain", "alone", "mirror"})
   void sameAsEventByEvent(String kind) {
-    Studio studio = TwoCopies.studio(kind);
+    equalsEventByEvent(TwoCopies.studio(kind), kind, HISTORIES);
+  }
+
+  /** The course is then another in each history, reckoned from its shoots. */
+  @ParameterizedTest
+  @CsvSource({
+    "nightly, 0, 0",
+    "lagging, 0, 0",
+    "continuous, 0, 0",
+    "chain, 0, 0",
+    "alone, 0, 0",
+    "mirror, 0, 0",
+    "lagging, 300, 0",
+    "nightly, 300, 0",
+    "alone, 300, 0",
+    "nightly, 0, 30",
+    "nightly, 0, 300",
+    "continuous, 300, 40",
+    "alone, 0, 100"
+  })
+  void sameAsEventByEventWithRandomShoots(String kind, double keepHours, double cardHours) {
+    equalsEventByEvent(atRandom(TwoCopies.studio(kind), keepHours, cardHours), kind, HISTORIES / 5);
+  }
+
+  private static Studio atRandom(Studio studio, double keepHours, double cardHours) {
+    Shoots even = studio.footage().shoots();
+    Shoots random = new Shoots(even.everyHours(), even.sizeBytes(), Shoots.Spacing.RANDOM);
+    FootageBuilder footage =
+        Footage.builder(random)
+            .onHand(studio.footage().onHandBytes())
+            .growth(studio.footage().growthPerYear());
+    LayoutBuilder layout = Layout.builder("only");
+    studio.layouts().get(0).copies().forEach(layout::copy);
+    if (keepHours > 0) {
+      footage.keepFor(keepHours);
+    }
+    if (cardHours > 0) {
+      layout.cardsKeep(cardHours);
+    }
+    return Studio.builder(studio.name(), studio.years())
+        .footage(footage.build())
+        .layout(layout.build())
+        .build();
+  }
+
+  private static void equalsEventByEvent(Studio studio, String kind, int histories) {
     Layout layout = studio.layouts().get(0);
     History quick = new History(studio, layout, 5, Bias.NONE, true);
     History slow = new History(studio, layout, 5, Bias.NONE, false);
     int lossy = 0;
-    for (int k = 0; k < HISTORIES; k++) {
+    for (int k = 0; k < histories; k++) {
       Log a = new Log();
       Log b = new Log();
       quick.simulate(k, a);

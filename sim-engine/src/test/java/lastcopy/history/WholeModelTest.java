@@ -20,12 +20,13 @@ class WholeModelTest {
   private static final int HISTORIES = 20;
 
   /** The shortcut by the undisturbed course gives what event by event gives. */
-  @Test
-  void shortcutEqualsEventByEvent() {
+  @ParameterizedTest
+  @ValueSource(strings = {"by the clock", "at random"})
+  void shortcutEqualsEventByEvent(String shoots) {
     RandomStudios studios = new RandomStudios(42);
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = studios.next();
+      Studio studio = shoots.equals("at random") ? studios.nextOfRandomShoots() : studios.next();
       Layout layout = studio.layouts().get(0);
       History quick = new History(studio, layout, 5, Bias.NONE, true);
       History slow = new History(studio, layout, 5, Bias.NONE, false);

@@ -1,7 +1,8 @@
 package lastcopy.history.event;
 
+import java.util.Arrays;
 import lastcopy.footage.Positions;
-import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
@@ -13,13 +14,15 @@ import lastcopy.history.state.Holdings;
 public final class CourseRecorder implements Ledger {
 
   private final HistoryState state;
-  private final UndisturbedCourse course;
+  private final RecordedCourse course;
   private double bareHours;
 
-  /** Nothing is written down yet. */
+  /** Nothing is written down yet; copies hold what they do at the start. */
   public CourseRecorder(HistoryState state) {
     this.state = state;
-    course = new UndisturbedCourse(state.copies().length);
+    course =
+        new RecordedCourse(
+            Arrays.stream(state.copies()).mapToDouble(c -> c.held().bytes()).toArray());
   }
 
   /** How things stand after an instant. */
@@ -41,7 +44,7 @@ public final class CourseRecorder implements Ledger {
   }
 
   /** The course, once the history has come to the horizon. */
-  public UndisturbedCourse finished() {
+  public RecordedCourse finished() {
     course.finish();
     return course;
   }

@@ -33,9 +33,9 @@ public final class CourseTracker {
     mechanisms = all.stream().filter(OffCourse.class::isInstance).toArray(OffCourse[]::new);
   }
 
-  /** Starts at time 0, on the course if there is one. */
+  /** Starts at time 0, on the course if there is one and the working copy is not to be filled. */
   public void start() {
-    if (state.course() != null) {
+    if (state.course() != null && plan.copy(0).startsFull()) {
       state.onCourse(true);
       return;
     }
@@ -58,13 +58,13 @@ public final class CourseTracker {
     }
     state.onCourse(false);
     UndisturbedCourse course = state.course();
-    int e = course.entry(state.now(), false);
+    course.moveTo(state.now(), false);
     for (CopyState copy : state.copies()) {
-      double base = e < 0 ? state.startBytes(copy) : course.base(e, copy.index());
+      double base = course.base(copy.index());
       copy.holds(base, state.lost());
-      double to = e < 0 ? 0 : course.flowTo(e, copy.index());
+      double to = course.flowTo(copy.index());
       if (to > base) {
-        resumeRun(copy, base, to, course.runStart(e, copy.index()));
+        resumeRun(copy, base, to, course.runStart(copy.index()));
       }
     }
     state.offloaded(state.shoots().shotBefore(state.now()));
@@ -94,28 +94,28 @@ public final class CourseTracker {
     if (working.flow().isGoing() || working.isGone() || standsEmpty() || somethingIsWrong()) {
       return false;
     }
-    int e = state.course().entry(state.now(), true);
-    if (e < 0 || lostWouldCount(e)) {
+    state.course().moveTo(state.now(), true);
+    if (lostWouldCount()) {
       return false;
     }
     for (CopyState copy : state.copies()) {
-      if (!isOnCourse(copy, e)) {
+      if (!isOnCourse(copy)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean isOnCourse(CopyState copy, int entry) {
+  private boolean isOnCourse(CopyState copy) {
     UndisturbedCourse course = state.course();
     Flow flow = copy.flow();
     int c = copy.index();
-    double base = course.base(entry, c);
-    double to = Math.max(base, course.flowTo(entry, c));
+    double base = course.base(c);
+    double to = Math.max(base, course.flowTo(c));
     boolean flows = to > base;
     boolean asItFlows =
         flows == flow.isGoing()
-            && (!flows || (flow.start() == course.runStart(entry, c) && flow.base() == base));
+            && (!flows || (flow.start() == course.runStart(c) && flow.base() == base));
     return asItFlows && state.holdings().isPrefix(copy, state.lost(), to);
   }
 
@@ -134,18 +134,18 @@ public final class CourseTracker {
   }
 
   /** Whether the course would carry something, or call it bare, now or later, that is lost. */
-  private boolean lostWouldCount(int entry) {
+  private boolean lostWouldCount() {
     PositionSet lost = state.lost();
     if (lost.isEmpty()) {
       return false;
     }
     double last = lost.to(lost.size() - 1);
     for (int c = 0; c < plan.copies(); c++) {
-      if (last > state.course().base(entry, c)) {
+      if (last > state.course().base(c)) {
         return true; // a run to come, or going on, would carry it
       }
     }
-    return audience.wantsTime() && !allIsBare() && last > state.course().lowestBare(entry);
+    return audience.wantsTime() && !allIsBare() && last > state.course().lowestBare();
   }
 
   /** Whether all that counts stands in one copy only, always. */

@@ -55,9 +55,10 @@ public final class ExposureMeter {
     state.clock().passTo(until);
   }
 
-  /** A whole history in which nothing happens. */
-  public void nothingHappens() {
+  /** A whole history in which nothing happens, of a course. */
+  public void nothingHappens(UndisturbedCourse course) {
     Plan plan = state.plan();
+    state.course(course);
     undisturbedPassed(0, plan.horizon(), 0, plan.copy(0).breaksIt() == 1);
   }
 

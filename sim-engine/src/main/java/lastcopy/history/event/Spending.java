@@ -6,6 +6,7 @@ import lastcopy.footage.Positions;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.Prices;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.plan.SlotPlan;
 import lastcopy.history.report.Account;
 import lastcopy.history.report.Audience;
@@ -272,8 +273,8 @@ public final class Spending implements Resettable {
   }
 
   /** The course is recorded. */
-  public void courseIsKnown() {
-    storage.courseIsKnown();
+  public void courseIsKnown(RecordedCourse course) {
+    storage.courseIsKnown(course);
   }
 
   /** A whole history in which nothing happens. */

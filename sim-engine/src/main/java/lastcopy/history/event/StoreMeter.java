@@ -6,6 +6,7 @@ import lastcopy.footage.Positions;
 import lastcopy.footage.ShootTable;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.Prices;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.plan.StoredHours;
 import lastcopy.history.report.Account;
 import lastcopy.history.report.Expense;
@@ -45,9 +46,9 @@ final class StoreMeter {
   }
 
   /** The course is recorded, and its shoots are those of every history. */
-  void courseIsKnown() {
+  void courseIsKnown(RecordedCourse course) {
     for (int c : prices.stores()) {
-      undisturbed[c] = new StoredHours(state.course(), plan.copy(c), state::agedBy);
+      undisturbed[c] = new StoredHours(course, plan.copy(c), state::agedBy);
     }
   }
 

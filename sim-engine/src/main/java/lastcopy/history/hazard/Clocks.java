@@ -3,8 +3,8 @@ package lastcopy.history.hazard;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.plan.SlotPlan;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.kernel.SimulationClock;
 
 /**
@@ -44,9 +44,9 @@ public final class Clocks {
   /**
    * From the next history on, another bias.
    *
-   * @param course the undisturbed course, or null if there is none
+   * @param course the undisturbed course of all histories, or null if there is none
    */
-  public void bias(Bias to, UndisturbedCourse course) {
+  public void bias(Bias to, RecordedCourse course) {
     likelihood.bias(to);
     // What stands in one copy only changes by the clock; a single copy always does.
     if (likelihood.biased() && watch.times() == null && course != null && plan.copies() > 1) {

@@ -48,6 +48,11 @@ public final class Draws {
     historyKey = historyKey(history);
   }
 
+  /** The key of the history whose draws these are. */
+  public long current() {
+    return historyKey;
+  }
+
   /** What makes the draws of a history its own. */
   public long historyKey(long history) {
     return random.historyKey(history);

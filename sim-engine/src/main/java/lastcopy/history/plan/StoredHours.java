@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class StoredHours {
 
-  private final UndisturbedCourse course;
+  private final RecordedCourse course;
   private final int copy;
   private final double perHour;
   private final DoubleUnaryOperator aged;
@@ -20,7 +20,7 @@ public final class StoredHours {
    * @param of the copy
    * @param aged bytes that have aged out by a time
    */
-  public StoredHours(UndisturbedCourse course, CopyPlan of, DoubleUnaryOperator aged) {
+  public StoredHours(RecordedCourse course, CopyPlan of, DoubleUnaryOperator aged) {
     this.course = course;
     copy = of.index();
     perHour = of.way() == null ? 0 : of.way().bytesPerHour();

@@ -1,132 +1,37 @@
 package lastcopy.history.plan;
 
-import java.util.Arrays;
-import lastcopy.footage.Rising;
-
 /**
- * The course of a layout as long as nothing fails, recorded once by the engine itself: what each
- * copy holds after each instant at which something changes. Immutable once recorded.
+ * The course of a history as long as nothing fails: what each copy holds at any time. Whoever asks
+ * moves it to an instant first; it belongs to one thread.
  */
-public final class UndisturbedCourse {
+public interface UndisturbedCourse {
 
-  private final int copies;
-  private double[] time = new double[64];
-  private double[] bareHours = new double[64];
-  private double[] bareBytes = new double[64];
-  private double[] most = new double[64];
-  private double[] lowestBare = new double[64];
-  private double[] base;
-  private double[] flowTo;
-  private double[] runStart;
-  private int size;
+  /** From now on it is that of the history of the draws. */
+  void begin();
 
-  public UndisturbedCourse(int copies) {
-    this.copies = copies;
-    base = new double[64 * copies];
-    flowTo = new double[64 * copies];
-    runStart = new double[64 * copies];
-  }
+  /**
+   * Moves it to an instant.
+   *
+   * @param at in hours, at least 0
+   * @param inclusive whether what changes at that instant has changed
+   */
+  void moveTo(double at, boolean inclusive);
 
-  /** Starts the entry of an instant; cumulative bare hours up to it, bytes bare after it. */
-  public int append(double at, double hoursBare, double bytesBare, double lowest) {
-    if (size > 0 && time[size - 1] == at) {
-      size--;
-    }
-    if (size == time.length) {
-      time = Arrays.copyOf(time, 2 * size);
-      bareHours = Arrays.copyOf(bareHours, 2 * size);
-      bareBytes = Arrays.copyOf(bareBytes, 2 * size);
-      most = Arrays.copyOf(most, 2 * size);
-      lowestBare = Arrays.copyOf(lowestBare, 2 * size);
-      base = Arrays.copyOf(base, 2 * size * copies);
-      flowTo = Arrays.copyOf(flowTo, 2 * size * copies);
-      runStart = Arrays.copyOf(runStart, 2 * size * copies);
-    }
-    time[size] = at;
-    bareHours[size] = hoursBare;
-    bareBytes[size] = bytesBare;
-    lowestBare[size] = lowest;
-    most[size] = size == 0 ? bytesBare : Math.max(most[size - 1], bytesBare);
-    return size++;
-  }
+  /** A copy holds [0, base), and more by a run that is going. */
+  double base(int copy);
 
-  /** No entry follows: from now on an entry's lowest bare position is that of all later ones. */
-  public void finish() {
-    for (int i = size - 2; i >= 0; i--) {
-      lowestBare[i] = Math.min(lowestBare[i], lowestBare[i + 1]);
-    }
-  }
+  /** If a run is going it brings [base, flowTo); if not, this is no more than the base. */
+  double flowTo(int copy);
 
-  /** When some footage stands in one copy only. */
-  public BareTimes bareTimes() {
-    double[] edges = new double[size];
-    int n = 0;
-    boolean bare = false;
-    for (int i = 0; i < size; i++) {
-      if (bareBytes[i] > 0 != bare) {
-        bare = !bare;
-        edges[n++] = time[i];
-      }
-    }
-    return new BareTimes(false, Arrays.copyOf(edges, n));
-  }
+  /** When the run that is going started, in hours. */
+  double runStart(int copy);
 
-  /** The lowest position that stands in one copy only after an entry or any later one. */
-  public double lowestBare(int entry) {
-    return lowestBare[entry];
-  }
+  /** No position below it stands in one copy only, then or later, as long as nothing fails. */
+  double lowestBare();
 
-  /** A copy holds [0, held); if a run is going it brings [held, to) from its start on. */
-  public void set(int entry, int copy, double held, double to, double start) {
-    base[entry * copies + copy] = held;
-    flowTo[entry * copies + copy] = to;
-    runStart[entry * copies + copy] = start;
-  }
+  /** Hours up to a time in which some footage is in one copy only. */
+  double bareHours(double at);
 
-  /** The last entry before a time, or at it if {@code inclusive}; −1 if there is none. */
-  public int entry(double at, boolean inclusive) {
-    int i = Rising.below(time, size, at);
-    return inclusive && i < size && time[i] == at ? i : i - 1;
-  }
-
-  /** How many entries. */
-  public int size() {
-    return size;
-  }
-
-  /** When an entry begins, in hours. */
-  public double time(int entry) {
-    return time[entry];
-  }
-
-  public double base(int entry, int copy) {
-    return base[entry * copies + copy];
-  }
-
-  public double flowTo(int entry, int copy) {
-    return flowTo[entry * copies + copy];
-  }
-
-  public double runStart(int entry, int copy) {
-    return runStart[entry * copies + copy];
-  }
-
-  /** Hours up to a time in which some footage was in one copy only. */
-  public double bareHours(double at) {
-    int i = entry(at, true);
-    return i < 0 ? 0 : bareHours[i] + (bareBytes[i] > 0 ? at - time[i] : 0);
-  }
-
-  /** The most that was in one copy only at any instant from one time to another. */
-  public double mostBare(double from, double to) {
-    int last = entry(to, true);
-    if (from == 0) {
-      return last < 0 ? 0 : most[last];
-    }
-    double largest = 0;
-    for (int i = Math.max(0, entry(from, true)); i <= last; i++) {
-      largest = Math.max(largest, bareBytes[i]);
-    }
-    return largest;
-  }
+  /** The most that is in one copy only at any instant from one time to another, in bytes. */
+  double mostBare(double from, double to);
 }

@@ -3,7 +3,6 @@ package lastcopy.history.screen;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RandomShoots;
 import lastcopy.history.plan.RepairTimes;
 import lastcopy.history.plan.ShockProcess;
 import lastcopy.history.plan.SlotPlan;
@@ -23,7 +22,6 @@ final class LoneOutage {
   private final RepairTimes times;
   private final UndisturbedCourse course;
   private final double[] limit;
-  private final RandomShoots shoots;
   private final Noticed noticed;
 
   /** Whether the working copy, while it stands, gives whatever is read from it. */
@@ -45,11 +43,11 @@ final class LoneOutage {
     this.times = times;
     this.course = course;
     this.limit = limit;
-    shoots = new RandomShoots(plan, draws);
     noticed = new Noticed(plan, draws);
     CopyPlan working = plan.copy(0);
     workReads = working.set().hidesNothing() || working.set().survives() > 0;
-    boolean all = plan.evenShoots() ? course != null : plan.keepHours() == Double.POSITIVE_INFINITY;
+    boolean all =
+        course != null && (plan.evenShoots() || plan.keepHours() == Double.POSITIVE_INFINITY);
     for (int c = 0; c < plan.copies(); c++) {
       all &= !plan.copy(c).rotates();
     }
@@ -208,19 +206,14 @@ final class LoneOutage {
   }
 
   private boolean isHeldElsewhere(double at, int[] going) {
-    int e = plan.evenShoots() ? course.entry(at, false) : 0;
-    for (int c = 1; e >= 0 && c < plan.copies(); c++) {
-      if (!contains(going, c) && givesAll(plan.copy(c)) && isUpToDate(c, e, at)) {
+    course.begin();
+    course.moveTo(at, false);
+    for (int c = 1; c < plan.copies(); c++) {
+      if (!contains(going, c) && givesAll(plan.copy(c)) && course.base(c) >= course.base(0)) {
         return true;
       }
     }
     return false;
-  }
-
-  private boolean isUpToDate(int copy, int entry, double at) {
-    return plan.evenShoots()
-        ? course.base(entry, copy) >= course.base(entry, 0)
-        : shoots.areHeld(copy, at);
   }
 
   /** Whether a refill from a copy surely reads all: nothing is hidden, or redundancy is whole. */

@@ -171,14 +171,14 @@ public final class HistoryState {
     return sum;
   }
 
-  /** The undisturbed course; null if histories are simulated event by event. */
+  /** The undisturbed course; null if the history is simulated event by event. */
   public UndisturbedCourse course() {
     return course;
   }
 
-  /** From the next history on there is a course. */
-  public void course(UndisturbedCourse recorded) {
-    course = recorded;
+  /** The next history has this course, or none. */
+  public void course(UndisturbedCourse ofHistory) {
+    course = ofHistory;
   }
 
   /** Whether the history is on the undisturbed course. */
@@ -202,11 +202,11 @@ public final class HistoryState {
 
   private double heldOnCourse(CopyState copy) {
     int c = copy.index();
-    int e = course.entry(now(), false);
-    double carried = e < 0 ? startBytes(copy) : course.base(e, c);
-    if (e >= 0 && course.flowTo(e, c) > carried) {
+    course.moveTo(now(), false);
+    double carried = course.base(c);
+    if (course.flowTo(c) > carried) {
       double rate = copy.plan().way().bytesPerHour();
-      carried = Math.min(course.flowTo(e, c), carried + rate * (now() - course.runStart(e, c)));
+      carried = Math.min(course.flowTo(c), carried + rate * (now() - course.runStart(c)));
     }
     double aged = copy.plan().set().shelf() ? 0 : agedBy(now());
     double gone = 0;

@@ -1,0 +1,180 @@
+package lastcopy.history.plan;
+
+import java.util.Arrays;
+import lastcopy.footage.Rising;
+import lastcopy.footage.ShootTable;
+
+/**
+ * What a feed from the working copy carries in one history as long as nothing fails: a fluid queue
+ * with gates, reckoned run by run with the sums of the engine, and only as far as it is asked for.
+ */
+final class FeedQueue {
+
+  private final Way way;
+  private final double horizon;
+  private final boolean startsFull;
+
+  private ShootTable shoots;
+  private double[] start = new double[64];
+  private double[] end = new double[64];
+  private double[] from = new double[64];
+  private double[] to = new double[64];
+  private int[] shot = new int[64];
+  private int size;
+
+  /** When the next run starts; infinite if none does up to the horizon. */
+  private double next;
+
+  /** Shoots that the next run finds, and all before. */
+  private int found;
+
+  private double across;
+  private double longestLag;
+
+  // Where it was moved to.
+  private int run;
+  private boolean going;
+
+  FeedQueue(CopyPlan copy, double horizon) {
+    way = copy.way();
+    this.horizon = horizon;
+    startsFull = copy.startsFull();
+  }
+
+  /** Nothing has run yet in a history with these shoots. */
+  void begin(ShootTable ofHistory) {
+    shoots = ofHistory;
+    size = 0;
+    found = 0;
+    longestLag = 0;
+    across = startsFull ? shoots.onHand() : 0;
+    next = way.dueFrom(0);
+    finds(false);
+  }
+
+  /** What a run finds that starts next: shoots before it, and at it if they set it off. */
+  private void finds(boolean setOff) {
+    while (found < shoots.count()
+        && (shoots.time(found) < next || (setOff && shoots.time(found) == next))) {
+      found++;
+    }
+    if (!(next <= horizon)) {
+      next = Double.POSITIVE_INFINITY;
+    }
+  }
+
+  /** Reckons all runs that start up to a time. */
+  void reckonTo(double time) {
+    while (next <= time) {
+      double held = found == 0 ? shoots.onHand() : shoots.end(found - 1);
+      double ends = next;
+      if (held > across) {
+        ends = next + (held - across) / way.bytesPerHour();
+        longestLag = Math.max(longestLag, ends - firstShot());
+        add(ends, held);
+        across = held;
+      }
+      setNext(ends);
+    }
+  }
+
+  /** When the first was shot of what the next run brings; on hand counts as shot at 0. */
+  private double firstShot() {
+    int before = size == 0 ? 0 : shot[size - 1];
+    return across < shoots.onHand() ? 0 : shoots.time(before);
+  }
+
+  private void add(double ends, double held) {
+    if (size == start.length) {
+      start = Arrays.copyOf(start, 2 * size);
+      end = Arrays.copyOf(end, 2 * size);
+      from = Arrays.copyOf(from, 2 * size);
+      to = Arrays.copyOf(to, 2 * size);
+      shot = Arrays.copyOf(shot, 2 * size);
+    }
+    start[size] = next;
+    end[size] = ends;
+    from[size] = across;
+    shot[size] = found;
+    to[size++] = held;
+  }
+
+  /**
+   * However many runs were due while one was going, one starts when it ends, if anything came
+   * meanwhile; else the next shoot is waited for.
+   */
+  private void setNext(double ends) {
+    double shot = found < shoots.count() ? shoots.time(found) : Double.POSITIVE_INFINITY;
+    if (shot < ends) {
+      next = Math.max(ends, way.dueAfter(next));
+      finds(false);
+    } else if (shot <= horizon) {
+      next = way.dueAfter(shot);
+      finds(way.continuous());
+    } else {
+      next = Double.POSITIVE_INFINITY;
+    }
+  }
+
+  /** Moves to an instant; whether what starts and ends at it has done so. */
+  void moveTo(double at, boolean inclusive) {
+    reckonTo(at);
+    int i = Rising.below(start, size, at);
+    run = inclusive && i < size && start[i] == at ? i : i - 1;
+    going = run >= 0 && (inclusive ? end[run] > at : end[run] >= at);
+  }
+
+  double base() {
+    if (run < 0) {
+      return startsFull ? shoots.onHand() : 0;
+    }
+    return going ? from[run] : to[run];
+  }
+
+  double flowTo() {
+    return going ? to[run] : 0;
+  }
+
+  double runStart() {
+    return going ? start[run] : 0;
+  }
+
+  /** What has crossed by a time, from the start of run i on up to that of the next. */
+  double carried(int i, double time) {
+    if (i < 0) {
+      return startsFull ? shoots.onHand() : 0;
+    }
+    boolean over = end[i] <= time;
+    return over ? to[i] : Math.min(to[i], from[i] + way.bytesPerHour() * (time - start[i]));
+  }
+
+  /** What has crossed at the instant that it was moved to. */
+  double carried(double at) {
+    return carried(run, at);
+  }
+
+  /** The longest, in hours, that anything takes to be across from when it was shot. */
+  double longestLag() {
+    reckonTo(horizon);
+    boolean allFound = size > 0 ? shot[size - 1] == shoots.count() : shoots.count() == 0;
+    return allFound ? longestLag : Math.max(longestLag, horizon - firstShot());
+  }
+
+  /** How many runs were reckoned. */
+  int runs() {
+    return size;
+  }
+
+  double start(int i) {
+    return start[i];
+  }
+
+  double end(int i) {
+    return end[i];
+  }
+
+  /** How many shoots are across when run i has ended. */
+  int shot(int i) {
+    return shot[i];
+  }
+}
