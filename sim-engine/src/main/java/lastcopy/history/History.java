@@ -216,7 +216,7 @@ public final class History {
       return plan.shoots();
     }
     if (reckoned == null) {
-      return shoots.ofHistory();
+      return shoots.until(plan.horizon());
     }
     reckoned.begin();
     return reckoned.shoots();

@@ -117,6 +117,41 @@ final class RandomStudios {
     return without(set -> set);
   }
 
+  /** The first without tricks, with a working copy that is filled from another at the start. */
+  Studio nextThatStartsEmpty() {
+    Studio drawn = nextWithoutTricks();
+    List<Copy> copies = drawn.layouts().get(0).copies();
+    if (copies.size() == 1) {
+      return nextThatStartsEmpty();
+    }
+    List<Copy> filled = copies.stream().map(c -> startingFull(c, c != copies.get(0))).toList();
+    return new Studio(
+        "random",
+        drawn.years(),
+        Optional.empty(),
+        drawn.footage(),
+        drawn.desk(),
+        List.of(new Layout("only", "only", filled, OptionalDouble.empty())));
+  }
+
+  private static Copy startingFull(Copy copy, boolean full) {
+    return new Copy(
+        copy.id(),
+        copy.place(),
+        copy.box(),
+        copy.medium(),
+        copy.repair(),
+        copy.feed(),
+        copy.restoresAt(),
+        copy.keepsDeletedHours(),
+        copy.reach(),
+        full,
+        copy.spoils(),
+        copy.rotation(),
+        copy.costs(),
+        copy.leftOut());
+  }
+
   /** The whole model, half of it without tricks, with shoots that come at random. */
   Studio nextOfRandomShoots() {
     Studio drawn = half() ? next() : nextWithoutTricks();

@@ -28,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * <p>Red if a sum of a repair differs, if another key is drawn, if a drive that is whole again
  * counts as down, if a copy that lags is taken for one that is up to date, if a new drive that may
  * fail is taken for one that outlives the horizon, if a strike at the desk that is noticed late is
- * taken for one that is noticed in time, if a bit that a refill cannot read is forgotten.
+ * taken for one that is noticed in time, if a bit that a refill cannot read is forgotten, if a copy
+ * may go while the working copy is still filled from it.
  */
 class ScreenTest {
 
@@ -123,6 +124,7 @@ class ScreenTest {
     "noticed late, DELETED, 30",
     "malware, MALWARE, 800",
     "random shoots, COPY_GONE, 800",
+    "slow first fill, COPY_GONE, 300",
     "far hides bits, COPY_GONE, 600",
     "mirror hides bits, COPY_GONE, 250",
     "batch, COPY_GONE, 500",

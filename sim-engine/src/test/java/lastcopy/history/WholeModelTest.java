@@ -21,12 +21,17 @@ class WholeModelTest {
 
   /** The shortcut by the undisturbed course gives what event by event gives. */
   @ParameterizedTest
-  @ValueSource(strings = {"by the clock", "at random"})
-  void shortcutEqualsEventByEvent(String shoots) {
+  @ValueSource(strings = {"whole", "at random", "empty"})
+  void shortcutEqualsEventByEvent(String kind) {
     RandomStudios studios = new RandomStudios(42);
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = shoots.equals("at random") ? studios.nextOfRandomShoots() : studios.next();
+      Studio studio =
+          switch (kind) {
+            case "at random" -> studios.nextOfRandomShoots();
+            case "empty" -> studios.nextThatStartsEmpty();
+            default -> studios.next();
+          };
       Layout layout = studio.layouts().get(0);
       History quick = new History(studio, layout, 5, Bias.NONE, true);
       History slow = new History(studio, layout, 5, Bias.NONE, false);
@@ -48,7 +53,7 @@ class WholeModelTest {
    * it loses: ledgers that want no time are screened, stories never.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"no tricks", "tricks", "whole", "whole, unlikely", "at random"})
+  @ValueSource(strings = {"no tricks", "tricks", "whole", "whole, unlikely", "at random", "empty"})
   void screenedAsPlayed(String kind) {
     RandomStudios studios = new RandomStudios(44, kind.equals("whole, unlikely"));
     int lossy = 0;
@@ -58,6 +63,7 @@ class WholeModelTest {
             case "no tricks" -> studios.nextWithoutTricks();
             case "tricks" -> studios.nextOfSetsWithTricks();
             case "at random" -> studios.nextOfRandomShoots();
+            case "empty" -> studios.nextThatStartsEmpty();
             default -> studios.next();
           };
       History history = new History(studio, studio.layouts().get(0), 5);

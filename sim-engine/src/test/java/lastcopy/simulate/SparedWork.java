@@ -75,6 +75,10 @@ public final class SparedWork {
         both[0] = CopyMaker.single("main", new Exponential(100_000)).startsEmpty().make();
         both[1] = far.readErrors(1e-14).make();
       }
+      case "slow first fill" -> {
+        both[0] = main.startsEmpty().make();
+        both[1] = far.restores(2e6).make();
+      }
       case "batch", "shelf" -> both[1] = set(both[1], kind.equals("batch"));
       default -> throw new IllegalArgumentException(kind);
     }

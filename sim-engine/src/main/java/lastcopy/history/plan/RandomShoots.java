@@ -19,26 +19,27 @@ public final class RandomShoots {
   }
 
   /** The shoots up to and including the horizon. */
-  public ShootTable ofHistory() {
+  ShootTable ofHistory() {
     if (table == null || draws.current() != drawn) {
       drawn = draws.current();
-      table = ShootTable.at(plan.studio().footage(), times());
+      table = until(plan.horizon());
     }
     return table;
   }
 
-  private double[] times() {
+  /** The shoots up to and including a time in hours. */
+  public ShootTable until(double end) {
     double mean = plan.studio().footage().shoots().everyHours();
     long source = SourceKey.of("shoot");
     int n = 0;
     double at = draws.untilNext(1 / mean, SourceKey.with(source, 0));
-    while (at <= plan.horizon()) {
+    while (at <= end) {
       if (n == times.length) {
         times = Arrays.copyOf(times, 2 * n);
       }
       times[n++] = at;
       at += draws.untilNext(1 / mean, SourceKey.with(source, n));
     }
-    return Arrays.copyOf(times, n);
+    return ShootTable.at(plan.studio().footage(), Arrays.copyOf(times, n));
   }
 }

@@ -51,12 +51,12 @@ final class LoneOutage {
     for (int c = 0; c < plan.copies(); c++) {
       all &= !plan.copy(c).rotates();
     }
-    plain = all && workReads && working.startsFull();
+    plain = all && workReads;
     longestRefill = plain ? longestRefill(plan) : Double.POSITIVE_INFINITY;
   }
 
   /** Hours after which the working copy surely has all again: from every other copy, and more. */
-  private static double longestRefill(Plan plan) {
+  static double longestRefill(Plan plan) {
     double hours = 24;
     for (int c = 1; c < plan.copies(); c++) {
       hours += 2 * plan.mostEverShot() / plan.copy(0).refillPerHour()[c];
@@ -69,7 +69,7 @@ final class LoneOutage {
    * stands, but for strikes at the desk that are noticed late.
    */
   boolean sparesWork(int source) {
-    if (!workReads || !plan.copy(0).startsFull()) {
+    if (!workReads) {
       return false;
     }
     if (source < plan.slots()) {

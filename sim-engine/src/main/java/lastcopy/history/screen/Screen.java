@@ -29,6 +29,7 @@ public final class Screen {
   private final LoneSet[] sets;
   private final PlayedSet[] played;
   private final LoneOutage outage;
+  private final FirstFill firstFill;
 
   /** Sources, slots or shocks, of which one at most that takes the working copy may happen. */
   private final int[] serious;
@@ -64,11 +65,10 @@ public final class Screen {
       Plan plan, Draws draws, UndisturbedCourse course, List<Set<Effect>> effects, Runnable step) {
     this.plan = plan;
     this.draws = draws;
-    // The first fill of a working copy that starts empty meets what other copies hide.
-    decides =
-        plan.copy(0).startsFull() && effects.stream().noneMatch(of -> of.contains(Effect.UNKNOWN));
     limit = limits();
     keys = IntStream.range(0, limit.length).mapToLong(this::key).toArray();
+    firstFill = new FirstFill(plan, LoneOutage.longestRefill(plan), keys);
+    decides = firstFill.mayPass() && effects.stream().noneMatch(of -> of.contains(Effect.UNKNOWN));
     lanes = new HistoryLanes(draws);
     RepairTimes times = new RepairTimes(plan, draws);
     List<LoneSet> healing = new ArrayList<>();
@@ -135,14 +135,14 @@ public final class Screen {
         : plan.shock(source - plan.slots()).key(0);
   }
 
-  /** Whether surely nothing fails and nothing strikes in the history of the draws. */
+  /** Whether surely nothing fails, strikes or has to be filled in the history of the draws. */
   public boolean nothingHappens() {
     for (int i = 0; i < limit.length; i++) {
       if (draws.uniform(keys[i]) >= limit[i]) {
         return false;
       }
     }
-    return decides;
+    return decides && plan.copy(0).startsFull();
   }
 
   /**
@@ -195,7 +195,7 @@ public final class Screen {
         only[Long.numberOfTrailingZeros(left)] = serious[s];
       }
     }
-    safe = ~several;
+    safe = ~(several | firstFill.disturbed(lanes));
     for (LoneSet set : sets) {
       safe &= ~set.fails();
     }

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.kernel.SimulationClock;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
@@ -33,11 +33,11 @@ class ClocksTest {
   private Clocks clocks;
   private double budget;
 
-  private void start(Law life, Bias bias, UndisturbedCourse course) {
+  private void start(Law life, Bias bias, RecordedCourse course) {
     start(HazardsTest.plan(life), bias, course);
   }
 
-  private void start(Plan compiled, Bias bias, UndisturbedCourse course) {
+  private void start(Plan compiled, Bias bias, RecordedCourse course) {
     plan = compiled;
     time = new SimulationClock(plan.timers().priorities(), plan.horizon());
     clocks = new Clocks(plan, draws, time);
@@ -199,8 +199,8 @@ class ClocksTest {
   }
 
   /** Bare from 10 to 30 and from 40 to 45 h. */
-  private static UndisturbedCourse course() {
-    UndisturbedCourse course = new UndisturbedCourse(3);
+  private static RecordedCourse course() {
+    RecordedCourse course = new RecordedCourse(0, 0, 0);
     course.append(10, 0, 1, 0);
     course.append(30, 20, 0, 0);
     course.append(40, 20, 1, 0);

@@ -89,21 +89,28 @@ class RandomShootsTest {
   void aShootIsHeldOnceItsRunHasEnded() {
     for (long history = 0; history < 20; history++) {
       draws.start(history);
-      RandomShoots full = new RandomShoots(plan(0, true), draws);
-      double first = full.until(1e5).time(0);
-      double second = full.until(1e5).time(1);
+      ReckonedCourse full = new ReckonedCourse(plan(0, true), draws);
+      full.begin();
+      double first = full.shoots().time(0);
+      double second = full.shoots().time(1);
       double held = Math.floor((first - 2) / 24 + 1) * 24 + 2 + 1;
-      assertThat(full.areHeld(1, first)).as("it is shot just then").isFalse();
-      assertThat(full.areHeld(1, first - 1e-6)).isTrue();
-      assertThat(full.areHeld(1, held - .01)).isFalse();
+      assertThat(areHeld(full, first + 1e-6)).as("it is shot just then").isFalse();
+      assertThat(areHeld(full, first - 1e-6)).isTrue();
+      assertThat(areHeld(full, held - .01)).isFalse();
       if (second > held + .01) {
-        assertThat(full.areHeld(1, held + .01)).isTrue();
+        assertThat(areHeld(full, held + .01)).isTrue();
       }
-      RandomShoots empty = new RandomShoots(plan(0, false), draws);
+      ReckonedCourse empty = new ReckonedCourse(plan(0, false), draws);
+      empty.begin();
       if (first > 26) {
-        assertThat(empty.areHeld(1, 11.9)).isFalse();
-        assertThat(empty.areHeld(1, 12.1)).isTrue();
+        assertThat(areHeld(empty, 11.9)).isFalse();
+        assertThat(areHeld(empty, 12.1)).isTrue();
       }
     }
+  }
+
+  private static boolean areHeld(ReckonedCourse course, double at) {
+    course.moveTo(at, false);
+    return course.base(1) >= course.base(0);
   }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 class RecordedCourseTest {
 
   /** Bare by 8 bytes from 10 to 15 h, by 3 from 15 to 20, by 5 from 30 on. */
-  private static UndisturbedCourse course() {
-    UndisturbedCourse course = new UndisturbedCourse(2);
+  private static RecordedCourse course() {
+    RecordedCourse course = new RecordedCourse(1, 2);
     course.append(10, 0, 99, 99);
     course.append(10, 0, 8, 7); // what counts is how the instant ends
     course.append(15, 5, 3, 4);
@@ -20,19 +20,29 @@ class RecordedCourseTest {
     return course;
   }
 
+  /** At an instant, or just before it: what stood there before, or at the start. */
   @Test
   void entriesAreBeforeAnInstantOrAtIt() {
-    UndisturbedCourse course = course();
-    assertThat(course.entry(10, false)).isEqualTo(-1);
-    assertThat(course.entry(10, true)).isZero();
-    assertThat(course.entry(15, false)).isZero();
-    assertThat(course.entry(16, true)).isEqualTo(1);
-    assertThat(course.entry(99, false)).isEqualTo(3);
+    RecordedCourse course = course();
+    for (int i = 0; i < 4; i++) {
+      course.set(i, 1, 10 + i, 20 + i, 30 + i);
+    }
+    assertThat(base(course, 10, false)).isEqualTo(2);
+    assertThat(course.flowTo(1)).isZero();
+    assertThat(base(course, 10, true)).isEqualTo(10);
+    assertThat(base(course, 15, false)).isEqualTo(10);
+    assertThat(base(course, 16, true)).isEqualTo(11);
+    assertThat(base(course, 99, false)).isEqualTo(13);
+  }
+
+  private static double base(RecordedCourse course, double at, boolean inclusive) {
+    course.moveTo(at, inclusive);
+    return course.base(1);
   }
 
   @Test
   void hoursBareAddUp() {
-    UndisturbedCourse course = course();
+    RecordedCourse course = course();
     assertThat(course.bareHours(9)).isZero();
     assertThat(course.bareHours(12)).isEqualTo(2);
     assertThat(course.bareHours(18)).isEqualTo(8);
@@ -47,7 +57,7 @@ class RecordedCourseTest {
 
   @Test
   void theMostThatIsBareOverAStretch() {
-    UndisturbedCourse course = course();
+    RecordedCourse course = course();
     assertThat(course.mostBare(0, 9)).isZero();
     assertThat(course.mostBare(0, 12)).isEqualTo(8);
     assertThat(course.mostBare(0, 99)).isEqualTo(8);
@@ -60,31 +70,36 @@ class RecordedCourseTest {
   /** The lowest position bare after an entry or any later one. */
   @Test
   void theLowestThatIsBareFromThenOn() {
-    UndisturbedCourse course = course();
-    assertThat(course.lowestBare(0)).isEqualTo(4);
-    assertThat(course.lowestBare(1)).isEqualTo(4);
-    assertThat(course.lowestBare(2)).isEqualTo(6);
-    assertThat(course.lowestBare(3)).isEqualTo(6);
+    RecordedCourse course = course();
+    assertThat(lowestBare(course, 12)).isEqualTo(4);
+    assertThat(lowestBare(course, 15)).isEqualTo(4);
+    assertThat(lowestBare(course, 20)).isEqualTo(6);
+    assertThat(lowestBare(course, 30)).isEqualTo(6);
+  }
+
+  private static double lowestBare(RecordedCourse course, double at) {
+    course.moveTo(at, true);
+    return course.lowestBare();
   }
 
   /** Each of 1,000 instants has its own, however often the room for them grows. */
   @Test
   void manyEntriesAreKept() {
-    UndisturbedCourse course = new UndisturbedCourse(2);
+    RecordedCourse course = new RecordedCourse(1, 2);
     for (int i = 0; i < 1_000; i++) {
       int entry = course.append(i + 1, i / 2.0, i % 2, i);
       course.set(entry, 0, i, 2 * i, 3 * i);
       course.set(entry, 1, 4 * i, 5 * i, 6 * i);
     }
-    assertThat(course.entry(1_000, true)).isEqualTo(999);
     for (int i = 0; i < 1_000; i += 37) {
-      assertThat(course.base(i, 0)).isEqualTo(i);
-      assertThat(course.flowTo(i, 0)).isEqualTo(2.0 * i);
-      assertThat(course.runStart(i, 0)).isEqualTo(3.0 * i);
-      assertThat(course.base(i, 1)).isEqualTo(4.0 * i);
-      assertThat(course.flowTo(i, 1)).isEqualTo(5.0 * i);
-      assertThat(course.runStart(i, 1)).isEqualTo(6.0 * i);
-      assertThat(course.lowestBare(i)).isEqualTo(i);
+      course.moveTo(i + 1, true);
+      assertThat(course.base(0)).isEqualTo(i);
+      assertThat(course.flowTo(0)).isEqualTo(2.0 * i);
+      assertThat(course.runStart(0)).isEqualTo(3.0 * i);
+      assertThat(course.base(1)).isEqualTo(4.0 * i);
+      assertThat(course.flowTo(1)).isEqualTo(5.0 * i);
+      assertThat(course.runStart(1)).isEqualTo(6.0 * i);
+      assertThat(course.lowestBare()).isEqualTo(i);
       assertThat(course.bareHours(i + 1.5)).isCloseTo(i / 2.0 + i % 2 / 2.0, within(1e-9));
     }
     assertThat(course.mostBare(0, 1)).isZero();

@@ -3,7 +3,7 @@ package lastcopy.history.state;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.footage.PositionSet;
-import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.state.CopyState.Condition;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +63,7 @@ class HistoryStateTest {
   /** A run from 40 on that began at 10 h: the mirror's link takes some time for 60 bytes. */
   @Test
   void onTheCourseACopyHoldsWhatTheCourseSays() {
-    UndisturbedCourse course = new UndisturbedCourse(3);
+    RecordedCourse course = new RecordedCourse(100, 100, 100);
     int first = course.append(10, 0, 0, 0);
     course.set(first, 1, 40, 100, 10);
     course.set(first, 2, 90, 90, 0);
