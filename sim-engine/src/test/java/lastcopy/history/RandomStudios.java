@@ -124,7 +124,7 @@ final class RandomStudios {
     if (copies.size() == 1) {
       return nextThatStartsEmpty();
     }
-    List<Copy> filled = copies.stream().map(c -> startingFull(c, c != copies.get(0))).toList();
+    List<Copy> filled = copies.stream().map(c -> startingFull(c, c.feed().isPresent())).toList();
     return new Studio(
         "random",
         drawn.years(),

@@ -27,10 +27,13 @@ public final class Ageing implements Mechanism, TimerHandler, OffCourse {
   }
 
   @Override
+  public boolean isUsed() {
+    return keepHours < Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public void takeUp() {
-    if (keepHours < Double.POSITIVE_INFINITY) {
-      age();
-    }
+    age();
   }
 
   @Override
@@ -65,11 +68,5 @@ public final class Ageing implements Mechanism, TimerHandler, OffCourse {
     } else if (next < shoots.count()) {
       state.clock().set(state.timers().aged(), shoots.time(next) + keepHours);
     }
-  }
-
-  /** Footage ages by the clock, whatever happens. */
-  @Override
-  public boolean isUndisturbed() {
-    return true;
   }
 }

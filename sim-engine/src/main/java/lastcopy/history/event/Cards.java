@@ -15,7 +15,7 @@ import lastcopy.history.state.Holdings;
  * Camera cards, or a copy of them: they hold each shoot for a while after its offload, at the
  * working copy's place, out of reach of drive failures and malware.
  */
-public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettable {
+public final class Cards implements Mechanism, TimerHandler, OffCourse, Disturbance, Resettable {
 
   private static final double EXPIRED = Double.NEGATIVE_INFINITY;
 
@@ -47,8 +47,14 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
     first = 0;
   }
 
-  private boolean used() {
+  @Override
+  public boolean isUsed() {
     return keepHours > 0;
+  }
+
+  @Override
+  public boolean mayDisturb() {
+    return isUsed();
   }
 
   private void room() {
@@ -59,7 +65,7 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
 
   /** A shoot is offloaded; its cards are kept from now on. */
   void offloaded(int shoot) {
-    if (!used()) {
+    if (!isUsed()) {
       return;
     }
     room();
@@ -72,7 +78,7 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
 
   /** A shoot waits for a drive; its cards are safe and do not expire until it is offloaded. */
   void waits(int shoot) {
-    if (used()) {
+    if (isUsed()) {
       room();
       offloadedAt[shoot] = Double.POSITIVE_INFINITY;
     }
@@ -80,7 +86,7 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
 
   /** Shoots of which nothing waits any more have been offloaded. */
   void waitNoMore(PositionSet waiting) {
-    for (int k = first; used() && k < state.offloaded(); k++) {
+    for (int k = first; isUsed() && k < state.offloaded(); k++) {
       if (offloadedAt[k] == Double.POSITIVE_INFINITY) {
         part.copyFrom(waiting);
         part.remove(0, state.shoots().start(k));
@@ -146,7 +152,7 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
 
   /** What cards hold of some positions is offloaded again, in no time. */
   void offloadAgain(double from, double to) {
-    if (used()) {
+    if (isUsed()) {
       Holdings holdings = state.holdings();
       within(from, to);
       part.removeAll(holdings.blocked());
@@ -161,7 +167,7 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
 
   @Override
   public void takeUp() {
-    if (used()) {
+    if (isUsed()) {
       room();
       ShootTable shoots = state.shoots();
       first = shoots.shotAgo(keepHours, state.now());
@@ -177,10 +183,14 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Resettab
   }
 
   @Override
-  public boolean isUndisturbed() {
+  public boolean disturbs() {
+    return !areByTheClock();
+  }
+
+  private boolean areByTheClock() {
     PositionSet cards = state.holdings().cards();
     ShootTable shoots = state.shoots();
-    if (!used() || state.offloaded() == 0) {
+    if (!isUsed() || state.offloaded() == 0) {
       return cards.isEmpty();
     }
     int from = shoots.shotAgo(keepHours, state.now());

@@ -20,6 +20,7 @@ public final class CourseTracker {
   private final Audience audience;
   private final Plan plan;
   private OffCourse[] mechanisms = {};
+  private Disturbance[] disturbances = {};
 
   /** Nobody is told yet. */
   public CourseTracker(HistoryState state, Audience audience) {
@@ -28,9 +29,23 @@ public final class CourseTracker {
     plan = state.plan();
   }
 
-  /** Tells those mechanisms, in their order, to take up what they do, or to rest. */
+  /**
+   * Tells those mechanisms that the layout has, in their order, to take up what they do, or to
+   * rest, and asks those that may disturb it.
+   */
   public void tells(List<Mechanism> all) {
-    mechanisms = all.stream().filter(OffCourse.class::isInstance).toArray(OffCourse[]::new);
+    mechanisms =
+        all.stream()
+            .filter(OffCourse.class::isInstance)
+            .map(OffCourse.class::cast)
+            .filter(OffCourse::isUsed)
+            .toArray(OffCourse[]::new);
+    disturbances =
+        all.stream()
+            .filter(Disturbance.class::isInstance)
+            .map(Disturbance.class::cast)
+            .filter(Disturbance::mayDisturb)
+            .toArray(Disturbance[]::new);
   }
 
   /** Starts at time 0, on the course if there is one and the working copy is not to be filled. */
@@ -125,8 +140,8 @@ public final class CourseTracker {
         return true;
       }
     }
-    for (OffCourse each : mechanisms) {
-      if (!each.isUndisturbed()) {
+    for (Disturbance each : disturbances) {
+      if (each.disturbs()) {
         return true;
       }
     }

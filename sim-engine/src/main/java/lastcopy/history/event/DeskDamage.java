@@ -5,6 +5,7 @@ import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
+import lastcopy.history.plan.ShockProcess;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Happening;
 import lastcopy.history.state.CopyState;
@@ -14,7 +15,7 @@ import lastcopy.history.state.HistoryState;
  * What disappeared at the desk by {@link DeskStrikes}: it travels with the feeds, is kept by copies
  * for a while, and is put back if it is noticed in time ({@link DeskNotices}).
  */
-public final class DeskDamage implements Mechanism, Feeds.Passenger, OffCourse, Resettable {
+public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance, Resettable {
 
   private final Common common;
   private final HistoryState state;
@@ -43,8 +44,14 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, OffCourse, 
   }
 
   @Override
-  public boolean isUndisturbed() {
-    return unnoticed.count() == 0;
+  public boolean mayDisturb() {
+    return state.plan().hasAny(ShockProcess.Kind.DELETION)
+        || state.plan().hasAny(ShockProcess.Kind.MALWARE);
+  }
+
+  @Override
+  public boolean disturbs() {
+    return unnoticed.count() > 0;
   }
 
   /** A deletion has reached a copy, which goes on holding the block for a while. */
@@ -153,10 +160,4 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, OffCourse, 
       unnoticed.settle();
     }
   }
-
-  @Override
-  public void takeUp() {}
-
-  @Override
-  public void rest() {}
 }

@@ -12,7 +12,7 @@ import lastcopy.scenario.Delay;
 
 /** Feeds that stop and nobody sees it, until somebody looks. */
 public final class FeedStops
-    implements Mechanism, TimerHandler, Shocks.Strike, OffCourse, Resettable {
+    implements Mechanism, TimerHandler, Shocks.Strike, Disturbance, Resettable {
 
   private final HistoryState state;
   private final CourseTracker tracker;
@@ -44,8 +44,13 @@ public final class FeedStops
   }
 
   @Override
-  public boolean isUndisturbed() {
-    return stopped == 0;
+  public boolean mayDisturb() {
+    return state.plan().hasAny(ShockProcess.Kind.STOP);
+  }
+
+  @Override
+  public boolean disturbs() {
+    return stopped > 0;
   }
 
   /** A feed stops and nobody sees it. */
@@ -85,10 +90,4 @@ public final class FeedStops
     narrator.say(Happening.Kind.FEED_SEEN, copy, 0, Double.NaN);
     feeds.wake(copy, true);
   }
-
-  @Override
-  public void takeUp() {}
-
-  @Override
-  public void rest() {}
 }

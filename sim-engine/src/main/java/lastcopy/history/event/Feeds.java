@@ -19,7 +19,7 @@ import lastcopy.scenario.Periodic;
  * by the end of a visit. Runs that bring back a copy that was gone pay for unreadable spots as a
  * refill does.
  */
-public final class Feeds implements Mechanism, TimerHandler, OffCourse {
+public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturbance {
 
   /** What goes with the runs of a feed. */
   public interface Passenger {
@@ -101,8 +101,13 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse {
   }
 
   @Override
-  public boolean isUndisturbed() {
-    return rotations.areByTheClock();
+  public boolean mayDisturb() {
+    return rotations.areUsed();
+  }
+
+  @Override
+  public boolean disturbs() {
+    return !rotations.areByTheClock();
   }
 
   /** The copies that are fed from one may have work. */

@@ -122,10 +122,4 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
     }
     schedule();
   }
-
-  /** What waits for hardware is seen by the copy that lacks it. */
-  @Override
-  public boolean isUndisturbed() {
-    return true;
-  }
 }

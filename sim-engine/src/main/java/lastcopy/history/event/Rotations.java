@@ -71,6 +71,16 @@ public final class Rotations {
     state.clock().cancel(state.timers().visitEnd(copy.index()));
   }
 
+  /** Whether any drives take turns. */
+  boolean areUsed() {
+    for (CopyState copy : state.copies()) {
+      if (copy.plan().rotates()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether visits are as the clock says, just after now. */
   boolean areByTheClock() {
     for (CopyState copy : state.copies()) {

@@ -169,6 +169,16 @@ public final class Plan {
     return shock.length;
   }
 
+  /** Whether any process of shocks is of a kind. */
+  public boolean hasAny(ShockProcess.Kind kind) {
+    for (ShockProcess each : shock) {
+      if (each.kind() == kind) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A process of shocks by its number. */
   public ShockProcess shock(int index) {
     return shock[index];

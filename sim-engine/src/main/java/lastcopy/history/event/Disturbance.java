@@ -1,0 +1,11 @@
+package lastcopy.history.event;
+
+/** What keeps a history off its undisturbed course, beside what copies hold and how they stand. */
+interface Disturbance {
+
+  /** Whether it can ever do so in the layout. */
+  boolean mayDisturb();
+
+  /** Whether it does so now. */
+  boolean disturbs();
+}
