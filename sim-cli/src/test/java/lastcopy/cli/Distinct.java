@@ -16,6 +16,7 @@ import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.LinkTime;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
@@ -157,8 +158,15 @@ final class Distinct {
         maybe(),
         maybe(),
         maybe(),
-        of.feed().map(feed -> new FeedOutlook(maybe(), maybe(), false, number(), maybe())),
+        maybe(),
+        of.feed().map(feed -> new FeedOutlook(maybe(), maybe(), false, number(), maybe(), link())),
         of.ways().stream().map(this::way).toList());
+  }
+
+  private Optional<LinkTime> link() {
+    LinkTime.Need now = new LinkTime.Need(true, number(), number());
+    return Optional.of(
+        new LinkTime(number(), (int) number(), now, new LinkTime.Need(false, number(), number())));
   }
 
   private Route way(Route of) {

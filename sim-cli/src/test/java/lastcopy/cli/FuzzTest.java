@@ -100,6 +100,8 @@ class FuzzTest {
         studio: {mishaps: {fire: {rate: 0.3 %/year}, theft: {rate: 0.1 per year, takes: 0.5}}}
       boxes:
         tower: {rate: 0.5 %/year, price: 250, power: 15 W, speed: 300 MB/s}
+      uplinks:
+        office: {speed: 200 Mbit/s, price: 40 per month}
       desk:
         deletion: {rate: 30 %/year, size: 1 shoots, noticed: {mean: 9 days}}
         malware: {rate: 2 %/year, noticed: {mean: 2 days}}
@@ -114,13 +116,13 @@ class FuzzTest {
           cards: {keep: 7 days}
           copies:
             main: {place: studio, box: tower, drives: 3 x desk, arrangement: parity, batch: {name: spring, spread: 0.5}, noticed: {checked_every: 30 days}, wait: 4 days, rebuild: 100 MB/s, rebuild_reads: used, daily_work_takes: 0.2, replace_at: 2 years, latent_defects: {mean: 9000 h}, scrub: 30 days, strain: 3, read_errors: 1e-15, gone_noticed: 1 day}
-            far: {place: home, drives: 2 x old, arrangement: stripe, spoils: {rate: 2 %/year, tried_every: 90 days}, feed: {from: main, every: 1 day, at: 2 h, link: 200 Mbit/s, stops: 0.5 per year, checked_every: 30 days}, restores_at: 50 MB/s, keeps_deleted: 30 days, starts: empty}
+            far: {place: home, drives: 2 x old, arrangement: stripe, spoils: {rate: 2 %/year, tried_every: 90 days}, feed: {from: main, every: 1 day, at: 2 h, link: office, between: [20 h, 6 h], carried: {takes: 2 days, rate: 100 MB/s}, stops: 0.5 per year, checked_every: 30 days}, restores_at: 50 MB/s, keeps_deleted: 30 days, starts: empty}
             turn: {drives: 1 x odd, rotation: {drives: 2, every: 14 days}, reach: offline, feed: {from: main, visits: 12 h}}
-            web: {service: {loses: 0.01 %/year, price: 5 per TB per month}, feed: {from: far, continuous: true, link: 50 Mbit/s}, keeps_deleted: for good, costs: {per_year: 12}}
+            web: {service: {loses: 0.01 %/year, price: 5 per TB per month, retrieval: 20 per TB, restores_in: 2 days}, feed: {from: far, continuous: true, link: office}, keeps_deleted: for good, costs: {per_year: 12}}
         two:
           copies:
             main: {place: studio, drives: 2 x desk, arrangement: mirror, noticed: 1 day, wait: 2 days}
-            web: {drives: 4 x old, arrangement: shelf, feed: {from: main, continuous: true, link: 100 Mbit/s}}
+            web: {drives: 4 x old, arrangement: shelf, feed: {from: main, continuous: true, link: 100 Mbit/s, between: [8 h, 20 h]}}
         three:
           copies:
             main: {place: studio, drives: [2 x desk, 1 x old, 1 x odd], arrangement: pairs, strain: 2, noticed: 1 day, wait: 2 days}

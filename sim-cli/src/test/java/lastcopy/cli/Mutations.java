@@ -124,6 +124,11 @@ final class Mutations {
     "{drives: 2, every: 7 days}",
     "{from: main, every: 1 s, link: 1 bit/s}",
     "{loses: 1 %/year}",
+    "[20 h, 6 h]",
+    "[6 h, 6 h]",
+    "[23.9 h, 24 h]",
+    "office",
+    "{takes: 0 h, rate: 1 B/s}",
     "{name: a, spread: 9}"
   };
 

@@ -2,11 +2,13 @@ package lastcopy.footage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Periodic;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import lastcopy.scenario.Ways;
@@ -32,6 +34,9 @@ public final class FeedForecast {
   public static FeedForecast of(Studio studio, Layout layout, ShootTable shoots) {
     Footage footage = studio.footage();
     DoubleUnaryOperator aged = t -> aged(footage, shoots, t);
+    if (LinkedFeeds.are(layout)) {
+      return new FeedForecast(LinkedFeeds.lines(studio, layout, shoots, aged));
+    }
     List<List<FeedLine>> lines = new ArrayList<>();
     layout.copies().forEach(copy -> lines.add(new ArrayList<>()));
     for (int copy = 1; copy < layout.copies().size(); copy++) {
@@ -75,16 +80,27 @@ public final class FeedForecast {
   private static FeedLine line(Copy target, int turn, Source source, FeedRuns runs) {
     Feed feed = target.feed().orElseThrow();
     if (target.rotation().isPresent()) {
-      Copy.Rotation rotation = target.rotation().get();
-      double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
-      double round = rotation.turns() * rotation.everyHours();
-      Feed.Every schedule = new Feed.Every(round, at + turn * rotation.everyHours());
-      return runs.scheduled(schedule, source::held, source::more, feed.visitHours());
+      Periodic due = due(feed, target.rotation().get(), turn);
+      return runs.scheduled(due, source::held, source::more, feed.visitHours());
     }
     if (feed.schedule() instanceof Feed.Every every) {
-      return runs.scheduled(every, source::held, source::more, Double.POSITIVE_INFINITY);
+      return runs.scheduled(every.due(), source::held, source::more, Double.POSITIVE_INFINITY);
     }
     return source.line == null ? runs.continuous(source.shoots) : runs.following(source.line);
+  }
+
+  /** When the runs of a turn of a rotation are due. */
+  static Periodic due(Feed feed, Copy.Rotation rotation, int turn) {
+    double at = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
+    double round = rotation.turns() * rotation.everyHours();
+    return new Periodic(at + turn * rotation.everyHours(), round);
+  }
+
+  /** When the runs of a feed are due; empty if it is continuous. */
+  static Optional<Periodic> due(Feed feed) {
+    return feed.schedule() instanceof Feed.Every every
+        ? Optional.of(every.due())
+        : Optional.empty();
   }
 
   /** Where a feed reads: the working copy if there is no line. */

@@ -3,9 +3,9 @@ package lastcopy.footage;
 import java.util.List;
 
 /**
- * What one feed carries across while nothing fails: its non-empty runs in the order of time. Within
- * a run, positions cross oldest first at a constant rate; between runs nothing moves. Times are
- * hours, positions bytes.
+ * What one feed carries across while nothing fails: its non-empty runs in the order of time, or,
+ * where their rate changes, stretches of them in which it does not. Within each, positions cross
+ * oldest first at a constant rate; between them nothing moves. Times are hours, positions bytes.
  */
 public final class FeedLine {
 
@@ -25,10 +25,33 @@ public final class FeedLine {
 
   private final double atStart;
   private final Run[] runs;
+  private final Run[] whole;
 
-  FeedLine(double atStart, List<Run> runs) {
+  /**
+   * A line.
+   *
+   * @param runs stretches at a constant rate
+   * @param whole runs from their start to their end
+   */
+  FeedLine(double atStart, List<Run> runs, List<Run> whole) {
     this.atStart = atStart;
     this.runs = runs.toArray(new Run[0]);
+    this.whole = whole.toArray(new Run[0]);
+  }
+
+  /**
+   * When what is to be passed on at a time is across: with the run that is due then, or after the
+   * one that is then going on.
+   *
+   * @param at when it was there to be passed on
+   * @param due the first run that is due from then on
+   */
+  public double passes(double at, double due) {
+    int before = last(whole, at);
+    boolean waits = before >= 0 && whole[before].start() < at;
+    double start = waits ? Math.max(due, whole[before].end()) : due;
+    int run = last(whole, start);
+    return run >= 0 && whole[run].start() == start ? whole[run].end() : start;
   }
 
   /**
@@ -47,6 +70,10 @@ public final class FeedLine {
 
   /** The index of the last non-empty run that starts at t or before, or −1. */
   public int lastRun(double t) {
+    return last(runs, t);
+  }
+
+  private static int last(Run[] runs, double t) {
     int low = 0;
     int high = runs.length;
     while (low < high) {

@@ -3,7 +3,6 @@ package lastcopy.footage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import lastcopy.scenario.Feed;
 import lastcopy.scenario.Periodic;
 
 /**
@@ -43,8 +42,7 @@ final class FeedRuns {
    * @param longest the longest that a run may last before it is cut, infinite if it is not
    */
   FeedLine scheduled(
-      Feed.Every schedule, DoubleUnaryOperator held, DoubleUnaryOperator more, double longest) {
-    Periodic due = schedule.due();
+      Periodic due, DoubleUnaryOperator held, DoubleUnaryOperator more, double longest) {
     double start = due.at();
     while (start <= horizon) {
       double end = run(start, held.applyAsDouble(start), longest);
@@ -81,7 +79,7 @@ final class FeedRuns {
   }
 
   private FeedLine done() {
-    return new FeedLine(atStart, runs);
+    return new FeedLine(atStart, runs, runs);
   }
 
   private double run(double start, double held, double longest) {

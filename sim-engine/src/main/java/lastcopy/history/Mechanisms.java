@@ -19,6 +19,7 @@ import lastcopy.history.event.FeedStops;
 import lastcopy.history.event.Feeds;
 import lastcopy.history.event.Flows;
 import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.Links;
 import lastcopy.history.event.LossRule;
 import lastcopy.history.event.Mechanism;
 import lastcopy.history.event.Mishaps;
@@ -102,7 +103,8 @@ final class Mechanisms {
             spending);
     Repairs repairs = new Repairs(common, times, drives, clips);
     Rotations rotations = new Rotations(state, clocks, spending);
-    Feeds feeds = new Feeds(common, clips, rotations);
+    Links links = new Links(common);
+    Feeds feeds = new Feeds(common, clips, rotations, links, spending);
     stops = new FeedStops(common, feeds);
     DeskDamage desk = new DeskDamage(common, unnoticed, feeds, flows);
     DeskStrikes strikes =
@@ -134,6 +136,7 @@ final class Mechanisms {
             ageing,
             cards,
             offloads,
+            links,
             feeds,
             drives,
             failures,
@@ -168,6 +171,7 @@ final class Mechanisms {
     connect(timers.runEnd(0), copies, feeds::end);
     connect(timers.swap(0), plan.slots(), drives::swap);
     connect(timers.enter(0), plan.slots(), drives::enter);
+    connect(timers.linkChange(0), copies, links);
     connect(timers.tried(0), copies, spoils);
     connect(timers.looked(0), copies, stops);
     connect(timers.visitEnd(0), copies, feeds::visitEnds);

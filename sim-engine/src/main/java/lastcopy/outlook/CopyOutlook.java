@@ -15,8 +15,10 @@ import lastcopy.scenario.Copy;
  *     or, where only the part in use is read, what is in use at the horizon; empty where nothing
  *     survives a failed drive
  * @param refillHours all footage of the horizon: into the working copy from the copy that is
- *     fastest, into a fed copy by its feed, from the start of its first run on; empty if there is
- *     no other copy
+ *     soonest, from its return on; into a fed copy by its feed, from the start of its first run on,
+ *     or from the first opening of its hours, as if it had an uplink to itself; infinite if never,
+ *     empty if there is no other copy
+ * @param byHandHours the same, carried by hand; empty if its feed does not say how
  * @param feed its feed; empty for the working copy
  * @param ways each way into it
  */
@@ -26,6 +28,7 @@ public record CopyOutlook(
     OptionalDouble fillsAtYears,
     OptionalDouble rebuildHours,
     OptionalDouble refillHours,
+    OptionalDouble byHandHours,
     Optional<FeedOutlook> feed,
     List<Route> ways) {
 

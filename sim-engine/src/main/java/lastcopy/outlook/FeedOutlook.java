@@ -1,5 +1,6 @@
 package lastcopy.outlook;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,15 +11,19 @@ import java.util.OptionalDouble;
  * @param meanLagHours the mean of the same, weighted by bytes
  * @param neverCatchesUp whether shoots bring more than the link carries
  * @param rateNeeded the least rate in bytes per second at which it keeps up
- * @param firstFillHours the footage on hand over the link; for a copy that starts empty, the time
- *     until it first holds all that was shot, empty if that is not by the horizon
+ * @param firstFillHours the footage on hand over the link, or by hand where that is sooner; for a
+ *     copy that starts empty, the time until it first holds all that was shot, empty if that is not
+ *     by the horizon
+ * @param link whether the time of its link is long enough; empty for drives that take turns, whose
+ *     time are their visits
  */
 public record FeedOutlook(
     OptionalDouble worstLagHours,
     OptionalDouble meanLagHours,
     boolean neverCatchesUp,
     double rateNeeded,
-    OptionalDouble firstFillHours) {
+    OptionalDouble firstFillHours,
+    Optional<LinkTime> link) {
 
   /** The rate needed in Mbit/s, rounded up to hundredths: rounded down it would not keep up. */
   public double megabitsNeeded() {

@@ -1,6 +1,7 @@
 package lastcopy.outlook;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -9,6 +10,7 @@ import lastcopy.footage.FeedLine;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 
@@ -34,18 +36,22 @@ final class FeedReckoner {
   }
 
   static FeedOutlook of(
-      Studio studio, Copy copy, Route way, ShootTable shoots, List<FeedLine> lines) {
+      Studio studio, Layout layout, Copy copy, Route way, ShootTable shoots, List<FeedLine> lines) {
     FeedReckoner reckoner = new FeedReckoner(shoots, lines);
     reckoner.lags();
     double atEnd = shotPerSecond(studio.footage(), studio.years());
-    double needed = Math.max(atEnd, shotPerSecond(studio.footage(), 0));
+    LinkReckoner link = LinkReckoner.of(layout, copy, way.bytesPerSecond());
+    double lastYear = shotPerSecond(studio.footage(), Math.max(0, studio.years() - 1));
+    double now = shotPerSecond(studio.footage(), 0);
+    LinkTime time = link.time(now, Math.max(lastYear, atEnd));
     boolean any = reckoner.bytes > 0;
     return new FeedOutlook(
         any ? OptionalDouble.of(reckoner.worst) : OptionalDouble.empty(),
         any ? OptionalDouble.of(reckoner.weighted / reckoner.bytes) : OptionalDouble.empty(),
-        way.bytesPerSecond() < atEnd,
-        needed,
-        reckoner.firstFill(copy, way, studio.horizonHours()));
+        link.neverCarries(atEnd),
+        Math.max(link.rateFor(atEnd), link.rateFor(now)),
+        reckoner.firstFill(copy, way, studio.horizonHours()),
+        copy.rotation().isPresent() ? Optional.empty() : Optional.of(time));
   }
 
   /** Mean bytes per second that shoots bring at a time in years. */
@@ -131,7 +137,9 @@ final class FeedReckoner {
 
   private OptionalDouble firstFill(Copy copy, Route way, double horizon) {
     if (copy.startsFull()) {
-      return OptionalDouble.of(Outlook.hours(copy, shoots.onHand(), way));
+      double byLink = Outlook.hours(copy, shoots.onHand(), way);
+      double byHand = Outlook.byHandHours(copy, shoots.onHand()).orElse(byLink);
+      return OptionalDouble.of(Math.min(byLink, byHand));
     }
     return lines.stream().mapToDouble(line -> filled(line, horizon)).filter(Double::isFinite).min();
   }

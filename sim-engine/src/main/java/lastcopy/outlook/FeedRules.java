@@ -27,9 +27,28 @@ final class FeedRules {
                 subject.warn(
                     "feed-too-slow",
                     outlook.copy().id(),
-                    "Its feed never catches up: shoots bring more than the link carries; %.2f"
-                        + " Mbit/s would keep up.",
-                    feed.megabitsNeeded()));
+                    "Its feed never catches up: shoots bring more than the link carries%s; %.2f"
+                        + " Mbit/s would keep up%s.",
+                    feed.link().map(FeedRules::limits).orElse(""),
+                    feed.megabitsNeeded(),
+                    feed.link().map(FeedRules::orLonger).orElse("")));
+  }
+
+  /** Why a link carries less than it could, if it does. */
+  private static String limits(LinkTime link) {
+    String hours = link.hoursADay() < Units.HOURS_PER_DAY ? inHours(link.hoursADay()) : "";
+    return link.feeds() > 1 ? hours + ", shared by " + link.feeds() + " feeds" : hours;
+  }
+
+  private static String inHours(double hoursADay) {
+    return " in " + Subject.timeExactly(hoursADay) + " a day";
+  }
+
+  private static String orLonger(LinkTime link) {
+    double hours =
+        Math.ceil(Math.max(link.now().hoursADay(), link.inLastYear().hoursADay()) * 10) / 10;
+    boolean longer = hours > link.hoursADay() && hours <= Units.HOURS_PER_DAY;
+    return longer ? ", or " + Subject.timeExactly(hours) + " a day" : "";
   }
 
   private static void runAtShoot(Subject subject, CopyOutlook outlook) {

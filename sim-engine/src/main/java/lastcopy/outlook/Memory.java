@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import lastcopy.footage.FeedForecast;
-import lastcopy.footage.FeedLine;
 import lastcopy.law.Law;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Feed;
@@ -118,22 +117,11 @@ final class Memory {
     if (malware && isVisiting(copy, due, strike)) {
       return strike;
     }
-    return ended(forecast.line(c, turn), at, due.from(at));
+    return forecast.line(c, turn).passes(at, due.from(at));
   }
 
   private static boolean isVisiting(Copy copy, Periodic due, double strike) {
     return copy.rotation().isPresent()
         && strike < due.upTo(strike) + copy.feed().orElseThrow().visitHours();
-  }
-
-  /** When a run that is due at a time, or after the one then going, has ended. */
-  private static double ended(FeedLine line, double at, double due) {
-    double start = due;
-    int before = line.lastRun(at);
-    if (before >= 0 && line.run(before).start() < at) {
-      start = Math.max(due, line.run(before).end());
-    }
-    int run = line.lastRun(start);
-    return run >= 0 && line.run(run).start() == start ? line.run(run).end() : start;
   }
 }

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.DailyHours;
+import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rebuild;
@@ -25,6 +27,9 @@ import lastcopy.scenario.Ways;
  */
 public record Outlook(
     Layout layout, List<Room.Year> room, List<CopyOutlook> copies, List<Warning> warnings) {
+
+  /** What so many visits do not bring is never brought. */
+  private static final int MOST_VISITS = 100_000;
 
   /** Copies the lists. */
   public Outlook {
@@ -59,7 +64,8 @@ public record Outlook(
       Room room) {
     Copy copy = layout.copies().get(index);
     Optional<Route> feed = WayFinder.feed(layout, copy);
-    Optional<Route> refill = WayFinder.refill(layout, copy);
+    double atEnd = room.footage(studio.horizonHours());
+    Optional<Route> refill = WayFinder.refill(layout, copy, atEnd);
     List<Route> ways = new ArrayList<>();
     feed.ifPresent(ways::add);
     WayFinder.rebuild(copy).ifPresent(ways::add);
@@ -69,12 +75,13 @@ public record Outlook(
         copy,
         usable,
         usable.isPresent() ? room.fills(usable.getAsDouble()) : OptionalDouble.empty(),
-        optional(
-            copy.driveSet()
-                .flatMap(set -> rebuildHours(copy, set, room.footage(studio.horizonHours())))),
-        optional(refill.map(way -> hours(copy, room.footage(studio.horizonHours()), way))),
+        optional(copy.driveSet().flatMap(set -> rebuildHours(copy, set, atEnd))),
+        optional(refill.map(way -> refillHours(layout, copy, atEnd, way))),
+        byHandHours(copy, atEnd),
         feed.map(
-            way -> FeedReckoner.of(studio, copy, way, shoots, FeedReckoner.lines(forecast, index))),
+            way ->
+                FeedReckoner.of(
+                    studio, layout, copy, way, shoots, FeedReckoner.lines(forecast, index))),
         ways);
   }
 
@@ -92,16 +99,55 @@ public record Outlook(
     return Optional.of(bytes / Ways.rebuild(copy) / Units.SECONDS_PER_HOUR);
   }
 
+  private static double refillHours(Layout layout, Copy copy, double bytes, Route way) {
+    Copy source = layout.copies().get(layout.indexOf(way.from()));
+    return hours(copy, bytes, way) + Ways.restoresIn(source);
+  }
+
+  /**
+   * Hours that an amount takes into a copy, carried by hand; empty if its feed does not say how.
+   */
+  static OptionalDouble byHandHours(Copy copy, double bytes) {
+    return optional(copy.feed().flatMap(Feed::carried).map(carried -> carried.hours(bytes)));
+  }
+
   /** Hours that an amount takes into a copy; of one that visits, from its first visit on. */
   static double hours(Copy copy, double bytes, Route way) {
     double hours = hours(bytes, way);
-    if (copy.rotation().isEmpty()) {
-      return hours;
+    Optional<DailyHours> between = copy.feed().flatMap(Feed::between);
+    if (copy.rotation().isPresent()) {
+      return inVisits(copy.feed().orElseThrow(), copy.rotation().get(), hours);
     }
-    double visit = copy.feed().orElseThrow().visitHours();
-    double full = Math.max(0, Math.ceil(hours / visit) - 1);
-    double round = copy.rotation().get().turns() * copy.rotation().get().everyHours();
-    return full * round + hours - full * visit;
+    return between.map(daily -> inHours(copy.feed().get(), daily, hours)).orElse(hours);
+  }
+
+  /** From the opening of its hours on; where runs come at one time of day only, from then on. */
+  private static double inHours(Feed feed, DailyHours daily, double hours) {
+    boolean everyDay =
+        feed.schedule() instanceof Feed.Every every
+            && every.everyHours() % Units.HOURS_PER_DAY == 0;
+    double at = everyDay ? ((Feed.Every) feed.schedule()).atHours() : daily.opens();
+    return daily.end(at, hours) - daily.openFrom(at);
+  }
+
+  private static double inVisits(Feed feed, Copy.Rotation rotation, double hours) {
+    double visit = feed.visitHours();
+    double round = rotation.turns() * rotation.everyHours();
+    if (feed.between().isEmpty()) {
+      double full = Math.max(0, Math.ceil(hours / visit) - 1);
+      return full * round + hours - full * visit;
+    }
+    double first = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
+    double left = hours;
+    for (int turn = 0; turn < MOST_VISITS; turn++) {
+      double comes = first + turn * round;
+      double used = feed.between().get().within(comes, comes + visit);
+      if (used >= left) {
+        return feed.between().get().end(comes, left) - first;
+      }
+      left -= used;
+    }
+    return Double.POSITIVE_INFINITY;
   }
 
   /** Hours that an amount takes on a way. */

@@ -1,8 +1,10 @@
 package lastcopy.outlook;
 
+import java.util.Locale;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Units;
+import lastcopy.scenario.Ways;
 
 /** Room, and the rates of the ways on which footage moves. */
 final class RoomRules {
@@ -76,16 +78,22 @@ final class RoomRules {
     }
     double all =
         new Room(subject.studio(), subject.shoots()).footage(subject.studio().horizonHours());
-    double hours = Outlook.hours(all, WayFinder.refill(copy, main));
+    double waits = Ways.restoresIn(copy);
+    double hours = waits + Outlook.hours(all, WayFinder.refill(copy, main));
     if (hours > LONG_RESTORE_HOURS) {
+      double left = LONG_RESTORE_HOURS - waits;
       subject.warn(
           "slow-restore",
           copy.id(),
-          "Getting everything back from it takes %.0f days at the end of %s; a week needs"
-              + " %.0f MB/s (restores_at).",
+          "Getting everything back from it takes %.0f days at the end of %s; %s.",
           hours / Units.HOURS_PER_DAY,
           Subject.years(subject.studio().years()),
-          Math.ceil(all / LONG_RESTORE_HOURS / Units.SECONDS_PER_HOUR / Units.MB));
+          left > 0
+              ? String.format(
+                  Locale.ROOT,
+                  "a week needs %.0f MB/s (restores_at)",
+                  Math.ceil(all / left / Units.SECONDS_PER_HOUR / Units.MB))
+              : "it begins to give back only after " + Subject.timeExactly(waits));
     }
   }
 }

@@ -8,6 +8,7 @@ import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Units;
 import lastcopy.scenario.Ways;
 
 /** Names the parts of each way into a copy and finds the slowest. Rates are bytes per second. */
@@ -29,9 +30,9 @@ final class WayFinder {
 
   /**
    * The way by which a copy that was gone is filled again: of a fed copy its feed, else from the
-   * copy that refills the target fastest, the first of equals.
+   * copy that refills the target with so many bytes soonest, the first of equals.
    */
-  static Optional<Route> refill(Layout layout, Copy target) {
+  static Optional<Route> refill(Layout layout, Copy target, double bytes) {
     if (target.feed().isPresent()) {
       return feed(layout, target)
           .map(
@@ -39,12 +40,21 @@ final class WayFinder {
     }
     Copy best = null;
     for (Copy source : layout.copies()) {
-      boolean better = best == null || Ways.refill(source, target) > Ways.refill(best, target);
+      boolean better = best == null || givesSooner(source, best, target, bytes);
       if (!source.equals(target) && better) {
         best = source;
       }
     }
     return Optional.ofNullable(best).map(source -> refill(source, target));
+  }
+
+  private static boolean givesSooner(Copy source, Copy than, Copy target, double bytes) {
+    double waits = Ways.restoresIn(source) - Ways.restoresIn(than);
+    double rate = Ways.refill(source, target);
+    double other = Ways.refill(than, target);
+    return waits == 0
+        ? rate > other
+        : waits * Units.SECONDS_PER_HOUR + bytes / rate < bytes / other;
   }
 
   static Route refill(Copy source, Copy target) {

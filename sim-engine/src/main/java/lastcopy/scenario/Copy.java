@@ -118,6 +118,10 @@ public record Copy(
     Require.present(rotation, "rotation");
     Require.present(costs, "costs");
     restoresAt.ifPresent(rate -> Require.above(rate, 0, "restores_at"));
+    Require.that(
+        rotation.isEmpty()
+            || feed.filter(by -> by.uplink().isPresent() || by.carried().isPresent()).isEmpty(),
+        "drives that take turns stand at their source's place: no uplink, nothing carried by hand");
     Require.that(keepsDeletedHours >= 0, "keeps_deleted must be at least 0: " + keepsDeletedHours);
   }
 

@@ -1,5 +1,6 @@
 package lastcopy.scenario;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -8,10 +9,13 @@ import java.util.OptionalDouble;
  * @param from id of the source copy
  * @param schedule when runs are due
  * @param bytesPerSecond rate of the link as stated, taken as it is; empty for the slowest of the
- *     drives and boxes on the way
+ *     drives and boxes on the way; of a feed over an uplink the uplink's speed
  * @param stops how often a running feed stops without anybody seeing it
  * @param checkedEveryHours how often somebody looks whether it still runs, if at all
  * @param visitHours how long a rotated drive stands at the source's place from the start of its run
+ * @param between hours of the day at which its link may be used, if not always
+ * @param uplink the line that it shares with other feeds, if any
+ * @param carried how its first fill, and what brings back its copy, may be carried by hand, if so
  */
 public record Feed(
     String from,
@@ -19,7 +23,10 @@ public record Feed(
     OptionalDouble bytesPerSecond,
     Rate stops,
     OptionalDouble checkedEveryHours,
-    double visitHours) {
+    double visitHours,
+    Optional<DailyHours> between,
+    Optional<Uplink> uplink,
+    Optional<Carried> carried) {
 
   /** How long a rotated drive is visiting where the scenario does not say: 24 h. */
   public static final double DEFAULT_VISIT_HOURS = 24;
@@ -29,7 +36,14 @@ public record Feed(
     Require.text(from, "from");
     Require.present(schedule, "schedule");
     Require.present(stops, "stops");
+    Require.present(between, "between");
+    Require.present(uplink, "uplink");
+    Require.present(carried, "carried");
     bytesPerSecond.ifPresent(rate -> Require.above(rate, 0, "link"));
+    double rate = bytesPerSecond.orElse(0);
+    Require.that(
+        uplink.map(line -> line.bytesPerSecond() == rate).orElse(true),
+        "a feed over an uplink has its speed, not " + rate);
     checkedEveryHours.ifPresent(hours -> Require.above(hours, 0, "checked_every"));
     Require.above(visitHours, 0, "visits");
   }

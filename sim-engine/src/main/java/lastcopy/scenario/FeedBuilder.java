@@ -1,6 +1,7 @@
 package lastcopy.scenario;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Makes a {@link Feed} with the defaults of the scenario file. Mutable; made by one thread. */
@@ -12,6 +13,10 @@ public final class FeedBuilder {
   private Rate stops = Rate.NONE;
   private OptionalDouble checkedEveryHours = OptionalDouble.empty();
   private double visitHours = Feed.DEFAULT_VISIT_HOURS;
+
+  private Optional<DailyHours> between = Optional.empty();
+  private Optional<Uplink> uplink = Optional.empty();
+  private Optional<Carried> carried = Optional.empty();
 
   FeedBuilder(String from) {
     this.from = from;
@@ -41,6 +46,31 @@ public final class FeedBuilder {
   /** The rate of the link, above 0; otherwise the slowest drive or box on the way. */
   public FeedBuilder link(double rateBytesPerSecond) {
     bytesPerSecond = OptionalDouble.of(rateBytesPerSecond);
+    uplink = Optional.empty();
+    return this;
+  }
+
+  /** The line that it shares with all feeds of its layout that name it. */
+  public FeedBuilder over(Uplink line) {
+    bytesPerSecond = OptionalDouble.of(line.bytesPerSecond());
+    uplink = Optional.of(line);
+    return this;
+  }
+
+  /** The hours of the day, from 0 to 24, at which its link may be used; otherwise always. */
+  public FeedBuilder between(double opens, double closes) {
+    between = Optional.of(new DailyHours(opens, closes));
+    return this;
+  }
+
+  /**
+   * Its first fill, and what brings back its copy, may be carried by hand.
+   *
+   * @param takesHours hours on the way, at least 0
+   * @param atBytesPerSecond rate at which the drive is filled and read, above 0
+   */
+  public FeedBuilder carried(double takesHours, double atBytesPerSecond) {
+    carried = Optional.of(new Carried(takesHours, atBytesPerSecond));
     return this;
   }
 
@@ -69,6 +99,15 @@ public final class FeedBuilder {
    * @throws NullPointerException if there is no schedule
    */
   public Feed build() {
-    return new Feed(from, schedule, bytesPerSecond, stops, checkedEveryHours, visitHours);
+    return new Feed(
+        from,
+        schedule,
+        bytesPerSecond,
+        stops,
+        checkedEveryHours,
+        visitHours,
+        between,
+        uplink,
+        carried);
   }
 }

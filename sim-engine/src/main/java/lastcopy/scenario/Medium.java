@@ -99,17 +99,31 @@ public sealed interface Medium permits Medium.DriveSet, Medium.Service {
    *
    * @param loses how often it loses the copy
    * @param pricePerTbMonth price per TB and month, if known
+   * @param retrievalPerTb price per TB that is brought back from it, if known
+   * @param restoresInHours from the order of a refill until its first byte comes, at least 0
    */
-  record Service(Rate loses, OptionalDouble pricePerTbMonth) implements Medium {
-    /** Checks the range. */
+  record Service(
+      Rate loses,
+      OptionalDouble pricePerTbMonth,
+      OptionalDouble retrievalPerTb,
+      double restoresInHours)
+      implements Medium {
+    /** Checks the ranges. */
     public Service {
       Require.present(loses, "loses");
       pricePerTbMonth.ifPresent(price -> Require.atLeast(price, 0, "price"));
+      retrievalPerTb.ifPresent(price -> Require.atLeast(price, 0, "retrieval"));
+      Require.atLeast(restoresInHours, 0, "restores_in");
+    }
+
+    /** A service that gives back at once, of a price per TB and month and no other. */
+    public static Service of(Rate loses, OptionalDouble pricePerTbMonth) {
+      return new Service(loses, pricePerTbMonth, OptionalDouble.empty(), 0);
     }
 
     /** A service of no stated price. */
     public static Service losing(Rate loses) {
-      return new Service(loses, OptionalDouble.empty());
+      return of(loses, OptionalDouble.empty());
     }
   }
 

@@ -25,9 +25,14 @@ public final class Priced {
   private static boolean isPriced(Copy copy) {
     return !copy.costs().equals(Costs.NONE)
         || copy.box().filter(box -> box.price().isPresent()).isPresent()
+        || copy.feed().flatMap(Feed::uplink).filter(u -> u.pricePerMonth().isPresent()).isPresent()
         || (copy.medium() instanceof Medium.DriveSet set
             ? set.models().stream().anyMatch(model -> model.price().isPresent())
-            : ((Medium.Service) copy.medium()).pricePerTbMonth().isPresent());
+            : isPriced((Medium.Service) copy.medium()));
+  }
+
+  private static boolean isPriced(Medium.Service service) {
+    return service.pricePerTbMonth().isPresent() || service.retrievalPerTb().isPresent();
   }
 
   /** Whether a drive or box of a layout is said to draw power. */

@@ -45,6 +45,11 @@ public final class Ways {
     return onTheWay(source, target);
   }
 
+  /** Hours from the order of a refill from a copy until its first byte comes. */
+  public static double restoresIn(Copy source) {
+    return source.medium() instanceof Medium.Service service ? service.restoresInHours() : 0;
+  }
+
   /**
    * The rate of a rebuild after the share that daily work takes, where the rebuild is by rate.
    *

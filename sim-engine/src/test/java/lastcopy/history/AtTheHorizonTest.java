@@ -83,7 +83,10 @@ class AtTheHorizonTest {
                             OptionalDouble.of(1e15),
                             Rate.NONE,
                             OptionalDouble.empty(),
-                            Feed.DEFAULT_VISIT_HOURS)))),
+                            Feed.DEFAULT_VISIT_HOURS,
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty())))),
             OptionalDouble.empty());
     return new Studio(
         "test",

@@ -14,8 +14,10 @@ import lastcopy.law.Law;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
+import lastcopy.scenario.Carried;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Costs;
+import lastcopy.scenario.DailyHours;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
@@ -29,6 +31,7 @@ import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
+import lastcopy.scenario.Uplink;
 import lastcopy.scenario.Work;
 
 /**
@@ -39,6 +42,9 @@ final class RandomStudios {
   private static final double GB = 1e9;
   private final SplittableRandom random;
   private final boolean unlikely;
+
+  /** The uplink of the layout that is being drawn. */
+  private Uplink shared = Uplink.of("office", 1);
 
   RandomStudios(long seed) {
     this(seed, false);
@@ -196,6 +202,20 @@ final class RandomStudios {
         copy.leftOut());
   }
 
+  /** A drive that takes turns stands at its source's place. */
+  private static Feed ofTurns(Feed feed) {
+    return new Feed(
+        feed.from(),
+        feed.schedule(),
+        feed.bytesPerSecond(),
+        feed.stops(),
+        feed.checkedEveryHours(),
+        feed.visitHours(),
+        feed.between(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
   private static Feed withoutStops(Feed feed) {
     return new Feed(
         feed.from(),
@@ -203,7 +223,10 @@ final class RandomStudios {
         feed.bytesPerSecond(),
         Rate.NONE,
         OptionalDouble.empty(),
-        Feed.DEFAULT_VISIT_HOURS);
+        Feed.DEFAULT_VISIT_HOURS,
+        feed.between(),
+        feed.uplink(),
+        feed.carried());
   }
 
   private static Medium.DriveSet withoutTricks(Medium.DriveSet set) {
@@ -221,6 +244,7 @@ final class RandomStudios {
   }
 
   private Layout layout() {
+    shared = Uplink.of("office", between(2, 40) * GB / 3_600);
     Place studio = place("studio");
     Place home = place("home");
     List<Copy> copies = new ArrayList<>();
@@ -243,6 +267,7 @@ final class RandomStudios {
   }
 
   private Feed feed(String from) {
+    Optional<Uplink> uplink = random.nextInt(3) > 0 ? Optional.of(shared) : Optional.empty();
     Feed.Schedule schedule =
         random.nextInt(3) == 0
             ? new Feed.Continuous()
@@ -250,17 +275,28 @@ final class RandomStudios {
     return new Feed(
         from,
         schedule,
-        OptionalDouble.of(between(2, 40) * GB / 3_600),
+        OptionalDouble.of(uplink.map(Uplink::bytesPerSecond).orElse(between(2, 40) * GB / 3_600)),
         rate(800),
         sometimes(50, 300),
-        between(5, 20));
+        between(5, 20),
+        half()
+            ? Optional.of(new DailyHours(random.nextInt(24), random.nextInt(24) + 0.5))
+            : Optional.empty(),
+        uplink,
+        half()
+            ? Optional.of(new Carried(between(0, 30), between(20, 200) * GB / 3_600))
+            : Optional.empty());
   }
 
   private Copy copy(String id, Place place, Optional<Feed> feed, boolean mayRotate) {
     boolean rotates = mayRotate && feed.isPresent() && feed.get().schedule() instanceof Feed.Every;
     Medium medium =
         feed.isPresent() && !rotates && random.nextInt(4) == 0
-            ? new Medium.Service(rate(3_000), OptionalDouble.of(1_000))
+            ? new Medium.Service(
+                rate(3_000),
+                OptionalDouble.of(1_000),
+                half() ? OptionalDouble.of(500) : OptionalDouble.empty(),
+                half() ? between(5, 50) : 0)
             : drives(rotates);
     boolean boxed = half() && medium instanceof Medium.DriveSet;
     return new Copy(
@@ -269,7 +305,7 @@ final class RandomStudios {
         boxed ? Optional.of(box(id)) : Optional.empty(),
         medium,
         new Copy.Repair(delay(), delay(), half() ? new Fixed(30) : new Exponential(40)),
-        feed,
+        rotates ? feed.map(RandomStudios::ofTurns) : feed,
         OptionalDouble.of(between(20, 100) * GB / 3_600),
         half() ? 0 : half() ? between(50, 400) : Double.POSITIVE_INFINITY,
         half() ? Copy.Reach.ONLINE : Copy.Reach.OFFLINE,

@@ -19,6 +19,8 @@ final class Feeding {
   private final Feed feed;
   private final double every;
   private final double bytesPerHour;
+  private final Line line;
+  private boolean firstFill;
   private final List<Blunder> carries = new ArrayList<>();
   private Transfer run;
   private boolean pending;
@@ -35,6 +37,8 @@ final class Feeding {
     this.target = target;
     feed = target.copy.feed().orElseThrow();
     source = world.named(feed.from());
+    line = new Line(world, feed);
+    firstFill = !target.copy.startsFull();
     bytesPerHour = Ways.feed(source.copy, target.copy) * Units.SECONDS_PER_HOUR;
     int turns = target.copy.rotation().map(Copy.Rotation::turns).orElse(1);
     double between = target.copy.rotation().map(Copy.Rotation::everyHours).orElse(0.0);
@@ -115,12 +119,32 @@ final class Feeding {
       Refilling.meetsDefects(world, source);
       plan = plan.and(source.usable());
     }
-    run = new Transfer(source, target, plan, world.now(), bytesPerHour, this::end);
+    run = new Transfer(source, target, plan, world.now(), bytesPerHour, this::ends);
     if (plan.isNothing()) {
-      end();
+      ends();
     } else {
+      chooses(plan);
       world.carry(run);
     }
+  }
+
+  /** By the line, or in a bag where that is sooner. */
+  private void chooses(Stretches plan) {
+    run.line = line;
+    if (bringsBack) {
+      run.notBefore = world.now() + Ways.restoresIn(source.copy);
+      world.clock.at(run.notBefore, Clock.Order.RETURN, () -> {});
+    }
+    if (bringsBack || firstFill) {
+      double through = line.over(run.notBefore, plan.size() / bytesPerHour);
+      run.inBagUntil = line.byHand(world.now(), plan.size(), through);
+    }
+  }
+
+  /** All that it began with is across. */
+  private void ends() {
+    firstFill = false;
+    end();
   }
 
   private void visit() {
@@ -183,7 +207,9 @@ final class Feeding {
     if (!stopped) {
       stopped = true;
       pending = false;
-      cut();
+      if (run != null && !run.inBag()) {
+        cut();
+      }
       feed.checkedEveryHours()
           .ifPresent(
               period ->

@@ -41,6 +41,7 @@ final class Harsh {
   static Map<String, Studio> all() {
     Harsh harsh = new Harsh();
     harsh.setsAndFeeds();
+    harsh.links();
     harsh.drives();
     harsh.desk();
     harsh.time();
@@ -110,6 +111,73 @@ final class Harsh {
 
   private static Part slowFar(double meanLife) {
     return set("far", Arrangement.MIRROR, 2, meanLife).nightly("main", 12, 1).restores(0.5);
+  }
+
+  // ---- links
+
+  private void links() {
+    add(
+        "a night's link, slow",
+        even(),
+        single("main", 500),
+        single("far", 600).nightly("main", 12, 2).between(20, 6).restores(2));
+    add(
+        "a continuous feed by day",
+        random(),
+        single("main", 500),
+        single("far", 500).continuous("main", 1.5).between(8, 18).restores(2));
+    add(
+        "two that share an uplink",
+        random(),
+        single("main", 500),
+        single("far", 500).nightly("main", 2, 1).over("office", 1.2).restores(2),
+        single("other", 600).continuous("main", 1).over("office", 1.2).restores(1));
+    add(
+        "three that share an uplink, in different hours",
+        even(),
+        single("main", 400),
+        single("far", 500).nightly("main", 2, 1).over("office", 2).between(18, 8),
+        single("other", 500).every("main", 48, 5, 1).over("office", 2).between(0, 12).startsEmpty(),
+        single("third", 500).continuous("far", 1).over("office", 2).restores(1));
+    add(
+        "a drive that is carried, slower than some runs",
+        footage(60, 40, 8, 0, Shoots.Spacing.RANDOM),
+        single("main", 500),
+        single("far", 300).nightly("main", 2, 1).carried(20, 10).restores(2));
+    add(
+        "a first fill that is carried, beside a link by night that stops",
+        footage(100, 40, 8, 0, Shoots.Spacing.EVEN),
+        single("main", 300),
+        single("far", 500)
+            .nightly("main", 22, 1)
+            .between(20, 6)
+            .stops(200, 50)
+            .carried(30, 8)
+            .startsEmpty()
+            .restores(1),
+        single("other", 700).continuous("far", 3).carried(5, 30).restores(2));
+    add(
+        "a shelf brought back by hand, and read errors",
+        random(),
+        set("main", Arrangement.SHELF, 8, 500).sized(80).readErrors(5e-13),
+        set("far", Arrangement.SHELF, 8, 400)
+            .sized(80)
+            .nightly("main", 2, 1)
+            .between(1, 7)
+            .carried(12, 20)
+            .restores(2));
+    add(
+        "a service that gives back late, beside a slower drive",
+        random(),
+        single("main", 300),
+        service("cloud", 900).nightly("main", 1, 2).restores(4).restoresIn(30),
+        single("far", 700).nightly("main", 3, 2).restores(0.7),
+        single("third", 300).continuous("cloud", 3).restores(0.3));
+    add(
+        "rotated, by day",
+        even(),
+        single("main", 400),
+        single("far", 700).every("main", 60, 9, 2).between(10, 20).rotates(2, 60, 30).restores(2));
   }
 
   // ---- what happens to drives

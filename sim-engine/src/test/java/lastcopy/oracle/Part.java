@@ -23,6 +23,7 @@ import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Units;
+import lastcopy.scenario.Uplink;
 
 /**
  * Makes a copy in which any mechanism can be set; what is not set does not happen. Its drives live
@@ -40,6 +41,7 @@ final class Part {
   private Consumer<DriveModelBuilder> other;
   private Optional<Rate> service = Optional.empty();
   private OptionalDouble perTbMonth = OptionalDouble.empty();
+  private double restoresIn;
   private FeedBuilder feed;
 
   Part(String id, Arrangement arrangement, int drives) {
@@ -191,6 +193,29 @@ final class Part {
     return this;
   }
 
+  /** Its link may be used between two hours of the day. */
+  Part between(double opens, double closes) {
+    feed.between(opens, closes);
+    return this;
+  }
+
+  /** It shares the uplink of that name. */
+  Part over(String uplink, double gigabytesPerHour) {
+    feed.over(Uplink.of(uplink, gigabytesPerHour * GB_PER_HOUR));
+    return this;
+  }
+
+  Part carried(double takes, double gigabytesPerHour) {
+    feed.carried(takes, gigabytesPerHour * GB_PER_HOUR);
+    return this;
+  }
+
+  /** A refill from the service begins after a while. */
+  Part restoresIn(double hours) {
+    restoresIn = hours;
+    return this;
+  }
+
   Part rotates(int turns, double every, double visits) {
     feed.visits(visits);
     return copy(made -> made.rotation(turns, every));
@@ -220,11 +245,11 @@ final class Part {
     if (feed != null) {
       copy.fed(feed.build());
     }
-    return copy.on(
-            service
-                .<Medium>map(loses -> new Medium.Service(loses, perTbMonth))
-                .orElseGet(this::driveSet))
-        .build();
+    return copy.on(service.<Medium>map(this::paid).orElseGet(this::driveSet)).build();
+  }
+
+  private Medium paid(Rate loses) {
+    return new Medium.Service(loses, perTbMonth, OptionalDouble.empty(), restoresIn);
   }
 
   private Medium driveSet() {

@@ -51,7 +51,7 @@ final class Refilling {
     List<Vault> fastestFirst =
         world.vaults.stream()
             .filter(v -> v != main)
-            .sorted(Comparator.comparingDouble(v -> -Ways.refill(v.copy, main.copy)))
+            .sorted(Comparator.comparingDouble(this::hoursForAll))
             .toList();
     boolean anyReady = fastestFirst.stream().anyMatch(this::isReady);
     for (Vault source : fastestFirst) {
@@ -65,6 +65,20 @@ final class Refilling {
       }
     }
     wanted = false;
+  }
+
+  /** How long all that the working copy lacks would take from a copy. */
+  private double hoursForAll(Vault source) {
+    double bytes =
+        world
+            .offloaded
+            .minus(world.aged)
+            .and(world.main().room())
+            .minus(world.main().live)
+            .minus(world.deletedUnnoticed())
+            .size();
+    double rate = Ways.refill(source.copy, world.main().copy) * Units.SECONDS_PER_HOUR;
+    return Ways.restoresIn(source.copy) + bytes / rate;
   }
 
   /** More is there than trickles into a source which is itself being fed. */
@@ -90,6 +104,8 @@ final class Refilling {
     Vault main = world.main();
     double bytesPerHour = Ways.refill(source.copy, main.copy) * Units.SECONDS_PER_HOUR;
     running = new Transfer(source, main, lacking(source), world.now(), bytesPerHour, this::end);
+    running.notBefore = world.now() + Ways.restoresIn(source.copy);
+    world.clock.at(running.notBefore, Clock.Order.RETURN, () -> {});
     world.carry(running);
   }
 

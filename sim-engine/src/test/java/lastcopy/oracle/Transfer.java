@@ -1,18 +1,31 @@
 package lastcopy.oracle;
 
 /**
- * Footage on its way from one copy to another, oldest first at a constant rate. What the source
- * loses before it has crossed, or the target has no room for any more, takes no time.
+ * Footage on its way from one copy to another, oldest first at a rate that may change, or in a bag.
+ * What the source loses before it has crossed, or the target has no room for any more, takes no
+ * time.
  */
 final class Transfer {
 
   final Vault source;
   final Vault target;
-  private final double bytesPerHour;
+  final double bytesPerHour;
   private final Runnable whenDone;
   private Stretches ahead;
   private double asOf;
   private boolean over;
+
+  /** Bytes an hour at present. */
+  double pace;
+
+  /** Its source gives nothing before. */
+  double notBefore;
+
+  /** When it arrives, all at once, if somebody carries it; else infinite. */
+  double inBagUntil = Double.POSITIVE_INFINITY;
+
+  /** Its line; null for a refill of the working copy. */
+  Line line;
 
   /** What has crossed. */
   Stretches crossed = Stretches.NONE;
@@ -29,6 +42,8 @@ final class Transfer {
     this.ahead = plan;
     this.asOf = start;
     this.bytesPerHour = bytesPerHour;
+    pace = bytesPerHour;
+    notBefore = start;
     this.whenDone = whenDone;
   }
 
@@ -38,11 +53,33 @@ final class Transfer {
   }
 
   double endsAt() {
-    return asOf + ahead.size() / bytesPerHour;
+    if (inBag()) {
+      return inBagUntil;
+    }
+    return ahead.isNothing() ? asOf : asOf + ahead.size() / pace;
+  }
+
+  boolean inBag() {
+    return inBagUntil < Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether it moves on its line at a time. */
+  boolean flows(double now) {
+    return !inBag() && now >= notBefore && (line == null || line.open);
+  }
+
+  boolean shares(Transfer other) {
+    boolean lines = line != null && other.line != null;
+    return this == other
+        || (lines && !line.uplink.isEmpty() && line.uplink.equals(other.line.uplink));
   }
 
   void advance(double now) {
-    double sent = (now - asOf) * bytesPerHour;
+    if (inBag()) {
+      asOf = now;
+      return;
+    }
+    double sent = (now - asOf) * pace;
     Stretches part = ahead.size() - sent < 1 ? ahead : ahead.slice(0, sent);
     crossed = crossed.plus(part);
     target.live = target.live.plus(part);
@@ -60,7 +97,17 @@ final class Transfer {
 
   /** Tells the end, if all is across and nobody was told yet. */
   void mayBeDone() {
-    if (!over && ahead.isNothing()) {
+    if (!over && !inBag() && ahead.isNothing()) {
+      whenDone.run();
+    }
+  }
+
+  /** The bag is there. */
+  void arrives() {
+    if (!over) {
+      crossed = crossed.plus(ahead);
+      target.live = target.live.plus(ahead);
+      ahead = Stretches.NONE;
       whenDone.run();
     }
   }
@@ -71,6 +118,6 @@ final class Transfer {
 
   /** When the last of some footage on the way is across. */
   double across(Stretches footage) {
-    return asOf + ahead.sizeUpToLastOf(footage) / bytesPerHour;
+    return inBag() ? inBagUntil : asOf + ahead.sizeUpToLastOf(footage) / pace;
   }
 }

@@ -155,7 +155,18 @@ final class World {
   }
 
   private void planEnd(Transfer transfer) {
-    clock.at(transfer.endsAt(), Clock.Order.RETURN, transfer::mayBeDone);
+    Runnable then = transfer.inBag() ? transfer::arrives : transfer::mayBeDone;
+    clock.at(transfer.endsAt(), Clock.Order.RETURN, then);
+  }
+
+  /** What shares a line has an equal part of it while more than one moves. */
+  private void pace(Transfer transfer) {
+    long sharing = transfers.stream().filter(t -> t.shares(transfer) && t.flows(now())).count();
+    double pace = transfer.flows(now()) ? transfer.bytesPerHour / sharing : 0;
+    if (pace != transfer.pace && !transfer.inBag()) {
+      transfer.pace = pace;
+      planEnd(transfer);
+    }
   }
 
   void stopCarrying(Transfer transfer) {
@@ -206,8 +217,9 @@ final class World {
     for (Vault vault : vaults) {
       fragile |= vault.hasNoRedundancy() && !vault.holds().and(bare).isNothing();
     }
+    transfers.forEach(this::pace);
     for (Transfer transfer : transfers) {
-      if (transfer.skips()) {
+      if (transfer.skips() && !transfer.inBag()) {
         planEnd(transfer);
       }
       // The last bare byte that crosses ends the bareness: something happens then.

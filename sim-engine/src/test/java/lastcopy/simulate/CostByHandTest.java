@@ -25,6 +25,7 @@ import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.StudioBuilder;
 import lastcopy.scenario.Units;
+import lastcopy.scenario.Uplink;
 import lastcopy.scenario.Work;
 import org.junit.jupiter.api.Test;
 
@@ -215,7 +216,7 @@ class CostByHandTest {
   @Test
   void servicesArePaidByTheAmountAndTheTime() {
     Footage grows = Studios.shooting(2 * Units.TB, 730, Units.TB / 10, 0);
-    Copy service = Copy.builder("main").on(new Medium.Service(Rate.NONE, of(5))).build();
+    Copy service = Copy.builder("main").on(Medium.Service.of(Rate.NONE, of(5))).build();
     Cost cost = cost(YEAR, grows, service);
     paid(cost, "services", 5 * 30.6);
     paid(cost, "drives", 0);
@@ -230,10 +231,58 @@ class CostByHandTest {
     paid(cost, "services", 5 * (30.6 - 11 * 0.1 * 36.5 / 730));
   }
 
+  /**
+   * Each shoot, at midnight every 30 days, takes 73 h of a link that may be used until noon: six
+   * days, half of each without progress, and an hour. Red if it is paid as if it came evenly.
+   */
+  @Test
+  void whatWaitsForALinkIsPaidAsItArrives() {
+    Footage grows = Studios.shooting(2 * Units.TB, 720, Units.TB / 10, 0);
+    double lacks = 0.5 / 73;
+    for (int day = 0; day < 6; day++) {
+      lacks += 12 * (1 - (12 * day + 6) / 73.0) + 12 * (1 - 12 * (day + 1) / 73.0);
+    }
+    double rate = Units.TB / 10 / 73 / Units.SECONDS_PER_HOUR;
+    Feed feed = Feed.from("main").continuous().link(rate).between(0, 12).build();
+    Copy cloud = Copy.builder("cloud").on(Medium.Service.of(Rate.NONE, of(5))).fed(feed).build();
+    Cost cost = cost(10 * 720, grows, single("main", drive(new Never())).build(), cloud);
+    paid(cost, "services", 5 * (10 * 2 * 720 + 0.1 * 45 * 720 - 9 * 0.1 * lacks) / 730);
+  }
+
+  /** A line is paid by the month, once, however many feeds share it. */
+  @Test
+  void anUplinkIsPaidByTheMonth() {
+    Uplink line = new Uplink("line", 1e6, of(40));
+    Copy main = single("main", drive(new Never())).build();
+    Copy home =
+        single("home", drive(new Never()))
+            .fed(Feed.from("main").every(24).over(line).build())
+            .build();
+    Copy other =
+        single("other", drive(new Never()))
+            .fed(Feed.from("main").every(24).over(line).build())
+            .build();
+    paid(cost(YEAR, Studios.shooting(0, 1e5, 1, 0), main, home, other), "services", 12 * 40);
+  }
+
+  /** 2 TB on hand come back once, at 20 per TB. */
+  @Test
+  void whatAServiceGivesBackIsPaid() {
+    Medium service = new Medium.Service(Rate.NONE, none(), of(20), 48);
+    Copy main = single("main", drive(new Fixed(YEAR * 0.6))).build();
+    Copy cloud =
+        Copy.builder("cloud")
+            .on(service)
+            .fed(Feed.from("main").every(24).link(1e9).build())
+            .build();
+    Cost cost = cost(YEAR, Studios.shooting(2 * Units.TB, 1e5, 1, 0), main, cloud);
+    paid(cost, "services", 2 * 20);
+  }
+
   private static Copy fed(double hours) {
     Feed feed =
         Feed.from("main").continuous().link(Units.TB / 10 / hours / Units.SECONDS_PER_HOUR).build();
-    return Copy.builder("cloud").on(new Medium.Service(Rate.NONE, of(5))).fed(feed).build();
+    return Copy.builder("cloud").on(Medium.Service.of(Rate.NONE, of(5))).fed(feed).build();
   }
 
   private static OptionalDouble of(double amount) {
@@ -251,7 +300,7 @@ class CostByHandTest {
             of(4 * 730),
             Units.GB,
             none());
-    Copy service = Copy.builder("main").on(new Medium.Service(Rate.NONE, of(5))).build();
+    Copy service = Copy.builder("main").on(Medium.Service.of(Rate.NONE, of(5))).build();
     paid(cost(YEAR, kept, service), "services", 5 * (4 * 2 + 0.1 * (1 + 2 + 3 + 8 * 4)));
     Cost beside = cost(YEAR, kept, single("main", drive(new Never())).build(), fed(1e-3));
     paid(beside, "services", 5 * (4 * 2 + 0.1 * (1 + 2 + 3 + 8 * 4)) - 5 * 11 * 0.1 * 5e-4 / 730);

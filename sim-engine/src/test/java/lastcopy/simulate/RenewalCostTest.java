@@ -187,7 +187,7 @@ class RenewalCostTest {
   void aServiceThatIsGoneIsNotPaid() {
     CopyBuilder cloud =
         Copy.builder("cloud")
-            .on(new Medium.Service(new Rate(1 / LIFE), OptionalDouble.of(1_460)))
+            .on(Medium.Service.of(new Rate(1 / LIFE), OptionalDouble.of(1_460)))
             .noticed(new Delay.Lawful(new Fixed(DELAY)))
             .fed(Feed.from("main").continuous().link(Units.TB).build());
     Cost cost =

@@ -114,7 +114,10 @@ public final class SparedWork {
             feed.bytesPerSecond(),
             stops,
             OptionalDouble.of(30 * DAY),
-            feed.visitHours());
+            feed.visitHours(),
+            feed.between(),
+            feed.uplink(),
+            feed.carried());
     return made(far, far.medium(), Optional.of(stopping), spoils);
   }
 

@@ -121,7 +121,10 @@ final class UnlikelyStudios {
         OptionalDouble.of(between(2e6, 1e9)),
         one(4) ? yearly(0.01, 0.3) : Rate.NONE,
         one(2) ? OptionalDouble.of(between(DAY, 30 * DAY)) : OptionalDouble.empty(),
-        between(2, DAY));
+        between(2, DAY),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private Copy copy(String id, Place place, Optional<Feed> feed, boolean alone) {
@@ -133,7 +136,7 @@ final class UnlikelyStudios {
         place,
         !bought && one(4) ? Optional.of(Box.of(id, yearly(5e-4, 5e-3))) : Optional.empty(),
         bought
-            ? new Medium.Service(yearly(1e-4, 1e-2), OptionalDouble.empty())
+            ? Medium.Service.of(yearly(1e-4, 1e-2), OptionalDouble.empty())
             : drives(alone || one(2)),
         new Copy.Repair(delay(), delay(), one(2) ? new Fixed(2 * DAY) : new Exponential(3 * DAY)),
         feed,

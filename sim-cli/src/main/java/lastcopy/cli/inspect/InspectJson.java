@@ -10,6 +10,7 @@ import lastcopy.cli.output.UnknownWords;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.FirstPayments;
+import lastcopy.outlook.LinkTime;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
@@ -111,6 +112,7 @@ public final class InspectJson {
     number("fills_at_years", outlook.fillsAtYears());
     number("rebuild_hours", outlook.rebuildHours());
     number("refill_hours", outlook.refillHours());
+    number("refill_by_hand_hours", outlook.byHandHours());
     feed(outlook.feed().orElse(null));
     json.writeArrayFieldStart("ways");
     for (Route way : outlook.ways()) {
@@ -126,6 +128,7 @@ public final class InspectJson {
       json.writeNullField("lag_hours");
       json.writeNullField("never_catches_up");
       json.writeNullField("rate_needed");
+      json.writeNullField("link_time");
       return;
     }
     number("first_fill_hours", feed.firstFillHours());
@@ -135,6 +138,28 @@ public final class InspectJson {
     json.writeEndObject();
     json.writeBooleanField("never_catches_up", feed.neverCatchesUp());
     number("rate_needed", feed.rateNeeded());
+    if (feed.link().isPresent()) {
+      link(feed.link().get());
+    } else {
+      json.writeNullField("link_time");
+    }
+  }
+
+  private void link(LinkTime link) throws IOException {
+    json.writeObjectFieldStart("link_time");
+    number("hours_a_day", link.hoursADay());
+    json.writeNumberField("feeds", link.feeds());
+    need("now", link.now());
+    need("in_last_year", link.inLastYear());
+    json.writeEndObject();
+  }
+
+  private void need(String when, LinkTime.Need need) throws IOException {
+    json.writeObjectFieldStart(when);
+    json.writeBooleanField("enough", need.enough());
+    number("hours_a_day_needed", need.hoursADay());
+    number("rate_needed", need.bytesPerSecond());
+    json.writeEndObject();
   }
 
   private void way(Route way) throws IOException {

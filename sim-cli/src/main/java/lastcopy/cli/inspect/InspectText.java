@@ -211,6 +211,8 @@ public final class InspectText {
   }
 
   private void feed(CopyOutlook outlook, FeedOutlook feed) {
+    feed.link().ifPresent(link -> entry("link time", LinkWords.of(link)));
+    byHand(outlook);
     if (feed.neverCatchesUp()) {
       String megabits = Numbers.fixed(feed.megabitsNeeded(), 2);
       entry("lag", "never catches up; it would at " + megabits + " Mbit/s");
@@ -225,6 +227,18 @@ public final class InspectText {
         feed.firstFillHours().isEmpty()
             ? "not complete by the end"
             : time(feed.firstFillHours()) + done);
+  }
+
+  private void byHand(CopyOutlook outlook) {
+    if (outlook.byHandHours().isPresent()) {
+      double byHand = outlook.byHandHours().getAsDouble();
+      boolean sooner = byHand < outlook.refillHours().orElse(Double.POSITIVE_INFINITY);
+      entry(
+          "by hand",
+          time(outlook.byHandHours())
+              + " for all footage at the end, "
+              + (sooner ? "sooner than by its link" : "no sooner than by its link"));
+    }
   }
 
   private void entry(String name, String value) {

@@ -58,7 +58,7 @@ final class CopyReader {
   Optional<Copy> read(Nodes.Named entry, String where, List<String> copies) {
     Section section = Section.of(notes, Kind.COPY, entry.value(), where);
     boolean first = entry.name().equals(copies.get(0));
-    FeedReader feeds = new FeedReader(notes, copies);
+    FeedReader feeds = new FeedReader(notes, known, copies);
     Optional<Medium> medium = medium(section);
     Optional<Copy.Rotation> rotation =
         section.get("rotation").flatMap(n -> feeds.rotation(n, where));
@@ -129,11 +129,15 @@ final class CopyReader {
             .require("loses", ACCOUNT_LOST + ", which counts the account itself (an assumption)")
             .map(n -> values.chance(n).rate())
             .orElse(Rate.NONE);
-    return new Medium.Service(loses, Maybe.number(section.get("price"), this::servicePrice));
+    return new Medium.Service(
+        loses,
+        Maybe.number(section.get("price"), n -> price(n, UnitTable.PER_TB_MONTH)),
+        Maybe.number(section.get("retrieval"), n -> price(n, UnitTable.PER_TB)),
+        section.get("restores_in").map(n -> values.time(n, Bound.AT_LEAST_ZERO)).orElse(0.0));
   }
 
-  private double servicePrice(Node node) {
-    return money.per(node, UnitTable.PER_TB_MONTH);
+  private double price(Node node, UnitTable units) {
+    return money.per(node, units);
   }
 
   private Optional<Feed> feed(

@@ -3,9 +3,12 @@ package lastcopy.cli.scenario;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.scenario.Carried;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.DailyHours;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Rate;
+import lastcopy.scenario.Uplink;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads how a copy is fed, and its rotation. */
@@ -14,10 +17,14 @@ final class FeedReader {
 
   private final Notes notes;
   private final Values values;
+  private final LinkReader links;
+  private final Known known;
   private final List<String> copies;
 
-  FeedReader(Notes notes, List<String> copies) {
+  FeedReader(Notes notes, Known known, List<String> copies) {
     this.notes = notes;
+    this.known = known;
+    this.links = new LinkReader(notes);
     this.values = new Values(notes);
     this.copies = copies;
   }
@@ -27,7 +34,13 @@ final class FeedReader {
     Section section = Section.of(notes, Kind.FEED, node, where + ".feed");
     Optional<String> from = section.require("from", copies.get(0)).flatMap(n -> source(n, copy));
     Feed.Schedule schedule = schedule(section, rotation);
-    OptionalDouble link = Maybe.number(section.get("link"), values::link);
+    Optional<Uplink> uplink = section.get("link").flatMap(n -> links.uplink(n, known.uplinks()));
+    OptionalDouble link = Maybe.number(section.get("link"), n -> links.rate(n, uplink));
+    Optional<DailyHours> between = section.get("between").flatMap(links::hours);
+    Optional<Carried> carried = section.get("carried").flatMap(n -> links.carried(n, where));
+    if (rotation.isPresent()) {
+      refuseBesideTurns(section, uplink);
+    }
     Maybe.noteDefault(section, "link", "the slowest drive or box on the way");
     Rate stops = section.get("stops").map(n -> values.chance(n).rate()).orElse(Rate.NONE);
     OptionalDouble checked =
@@ -38,7 +51,19 @@ final class FeedReader {
             .map(n -> values.time(n, Bound.ABOVE_ZERO))
             .orElse(Feed.DEFAULT_VISIT_HOURS);
     return from.flatMap(
-        id -> notes.build(node, () -> new Feed(id, schedule, link, stops, checked, visits)));
+        id ->
+            notes.build(
+                node,
+                () ->
+                    new Feed(
+                        id, schedule, link, stops, checked, visits, between, uplink, carried)));
+  }
+
+  /** A drive that takes turns stands at its source's place when its run comes. */
+  private static void refuseBesideTurns(Section section, Optional<Uplink> uplink) {
+    String accepted = "a rate, since the drive stands at its source's place during its run";
+    uplink.ifPresent(line -> section.refuse("link", "of an uplink beside 'rotation'", accepted));
+    section.refuse("carried", "beside 'rotation'", "one of the two: its drives are carried anyway");
   }
 
   private Optional<String> source(Node node, String copy) {

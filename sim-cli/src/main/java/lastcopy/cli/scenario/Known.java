@@ -6,6 +6,7 @@ import java.util.Optional;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Place;
+import lastcopy.scenario.Uplink;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -13,9 +14,14 @@ import org.snakeyaml.engine.v2.nodes.Node;
  *
  * @param places by name; others may be named too, unless they look like a slip
  * @param boxes by name
+ * @param uplinks by name
  * @param models by name
  */
-record Known(Map<String, Place> places, Map<String, Box> boxes, Map<String, DriveModel> models) {
+record Known(
+    Map<String, Place> places,
+    Map<String, Box> boxes,
+    Map<String, Uplink> uplinks,
+    Map<String, DriveModel> models) {
 
   /** The place of a name: a place without mishaps needs no entry. */
   Place place(Notes notes, Node node, String name) {

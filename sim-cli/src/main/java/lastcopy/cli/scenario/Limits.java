@@ -147,8 +147,18 @@ final class Limits {
             .sum();
     String what = "drives in a layout, with those that shelves need for all footage";
     count(drives, MOST_DRIVES, what, path);
+    openings(layout, path);
     String working = layout.workingCopy().id();
     layout.copies().forEach(copy -> copy(with(path, copy.id()), copy, working));
+  }
+
+  /** A run that goes on over years is in the record at each opening and closing of a link. */
+  private void openings(Layout layout, List<String> path) {
+    boolean hours =
+        layout.copies().stream().anyMatch(c -> c.feed().flatMap(Feed::between).isPresent());
+    double changes = hours ? 2 * studio.horizonHours() / Units.HOURS_PER_DAY : 0;
+    String what = "copies times openings and closings of links";
+    count(changes * copies(layout), MOST_SHOOTS_OF_COPIES, what, path);
   }
 
   /** A shelf has a drive more whenever the footage needs one. */

@@ -70,6 +70,7 @@ final class StudioReader {
         new Known(
             section.get("places").map(places::places).orElse(Map.of()),
             section.get("boxes").map(places::boxes).orElse(Map.of()),
+            section.get("uplinks").map(n -> new LinkReader(notes).uplinks(n)).orElse(Map.of()),
             section.get("drives").map(n -> new DriveReader(notes).read(n)).orElse(Map.of()));
     return section
         .require("layouts", "{one-drive: {copies: {main: {drives: 1 x desk-8tb}}}}")

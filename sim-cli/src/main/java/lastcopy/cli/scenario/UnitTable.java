@@ -92,6 +92,12 @@ record UnitTable(String example, Map<String, Double> factors, Map<String, String
   static final UnitTable PER_HOUR =
       of("a price such as 40 per h").with("per h", 1).with("per hour", 1);
 
+  /** Money per TB. */
+  static final UnitTable PER_TB = of("a price such as 20 per TB").with("per TB", 1);
+
+  /** Money per month. */
+  static final UnitTable PER_MONTH = of("a price such as 40 per month").with("per month", 1);
+
   /** A fraction a year. */
   static final UnitTable GROWTH =
       of("a growth such as 10 %/year").with("%/year", 0.01).with("% per year", 0.01);

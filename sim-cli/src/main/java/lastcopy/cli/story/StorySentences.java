@@ -70,6 +70,13 @@ final class StorySentences {
               + bytes
               + "."
               + expected(it, "It", "be done");
+      case CARRIED ->
+          "A drive with "
+              + bytes
+              + " is carried to "
+              + copy
+              + ", which is sooner than its link."
+              + expected(it, "It", "be there");
       case REFILLED -> copy + " is filled again.";
       case UNREADABLE ->
           "Unreadable spots are found on "

@@ -8,6 +8,7 @@ import lastcopy.cli.output.Spans;
 import lastcopy.cli.output.Wrap;
 import lastcopy.interval.OneIn;
 import lastcopy.scenario.Copy;
+import lastcopy.scenario.DailyHours;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
@@ -106,7 +107,16 @@ final class StoryText {
         feed.schedule() instanceof Feed.Every every
             ? " every " + Spans.period(every.everyHours())
             : " all the time";
-    return ", fed from " + feed.from() + when;
+    return ", fed from " + feed.from() + when + feed.between().map(StoryText::hours).orElse("");
+  }
+
+  private static String hours(DailyHours hours) {
+    return hours.always()
+        ? ""
+        : " between "
+            + StoryClock.ofDay(hours.opens())
+            + " and "
+            + StoryClock.ofDay(hours.closes());
   }
 
   private void story(Story story, StoryClock clock, boolean all) {

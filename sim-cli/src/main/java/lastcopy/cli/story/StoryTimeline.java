@@ -136,7 +136,7 @@ final class StoryTimeline {
           case START -> Arrays.stream(moment.scene().heldBytes()).anyMatch(held -> held > 0);
           case DRIVE_FAILED, COPY_GONE, COPY_BACK, REFILL_STARTED, REFILLED -> true;
           case SPOILT, SPOIL_FOUND, DELETED, MALWARE, NOTICED, LOST, END -> true;
-          case DRIVE_READY, DRIVE_SWAPPED, DRIVE_ADDED, MISHAP, UNREADABLE -> false;
+          case DRIVE_READY, DRIVE_SWAPPED, DRIVE_ADDED, MISHAP, UNREADABLE, CARRIED -> false;
           case DELETION_ARRIVED, DROPPED, FEED_STOPPED, FEED_SEEN, CARDS_EXPIRED -> false;
         };
   }

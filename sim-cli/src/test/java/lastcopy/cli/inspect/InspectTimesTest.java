@@ -26,6 +26,7 @@ class InspectTimesTest {
       studio: Reed Bank Films
       years: 3
       footage: {on_hand: 2 TB, shoots: {every: 90 days, size: 1 kB}}
+      uplinks: {office: {speed: 30 Mbit/s}}
       drives:
         sound: {size: 8 TB, speed: 120 MB/s, fails: 0 %/year}
         dies: {size: 8 TB, speed: 100 MB/s, fails: {fixed: 4000 h}}
@@ -51,8 +52,14 @@ class InspectTimesTest {
         "feed: {from: main, every: 7 days, at: 5 h, link: 20 Mbit/s}, restores_at: 100 MB/s",
         "feed: {from: main, continuous: true, link: 10 Mbit/s}, restores_at: 100 MB/s",
         "feed: {from: main, every: 1 day}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s, between: [20 h, 6 h]}",
+        "feed: {from: main, every: 7 days, at: 5 h, link: 20 Mbit/s, between: [8 h, 17.3 h]}",
+        "feed: {from: main, continuous: true, link: 30 Mbit/s, between: [1 h, 6 h]}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: office, between: [22 h, 24 h]}",
         "rotation: {drives: 2, every: 7 days}, feed: {from: main, every: 7 days, at: 3 h,"
             + " visits: 30 h, link: 40 Mbit/s}, restores_at: 100 MB/s",
+        "rotation: {drives: 2, every: 7 days}, feed: {from: main, every: 7 days, at: 3 h,"
+            + " visits: 30 h, link: 90 Mbit/s, between: [0 h, 7 h]}, restores_at: 100 MB/s",
       })
   void aFedCopyComesBackByItsFeed(String feed) {
     Written studio =
@@ -63,7 +70,7 @@ class InspectTimesTest {
     double back = Written.first(story, Kind.COPY_BACK, 4000);
     double done = Written.first(story, Kind.REFILLED, back);
     double firstRun = feed.contains("continuous") ? back : due(feed, back);
-    assertThat(done - firstRun)
+    assertThat(done - (feed.contains("visits") ? firstRun : opening(feed, firstRun)))
         .isCloseTo(studio.outlook("far").refillHours().orElseThrow(), within(1e-3));
   }
 
@@ -79,6 +86,45 @@ class InspectTimesTest {
     return feed.contains("rotation") && first - 168 >= back ? first - 168 : first;
   }
 
+  /** When the link of a feed may be used from a time on. */
+  private static double opening(String feed, double time) {
+    double[] hours =
+        feed.contains("[20")
+            ? new double[] {20, 30}
+            : feed.contains("[8")
+                ? new double[] {8, 17.3}
+                : feed.contains("[1 h")
+                    ? new double[] {1, 6}
+                    : feed.contains("[22") ? new double[] {22, 24} : new double[] {0, 24};
+    double ofDay = (time - hours[0] + 240) % 24; // since it last opened
+    return ofDay < hours[1] - hours[0] ? time : time + 24 - ofDay;
+  }
+
+  /** Carried, also while the link is closed or shared, from the first run after the return on. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "every: 1 day, at: 2 h, link: 20 Mbit/s, carried: {takes: 2 days, rate: 100 MB/s}",
+        "every: 1 day, at: 2 h, link: office, between: [20 h, 1 h], carried: {takes: 30 h, rate: 1"
+            + " MB/s}",
+        "continuous: true, link: 20 Mbit/s, carried: {takes: 0 h, rate: 3 MB/s}",
+      })
+  void aFedCopyComesBackByHand(String feed) {
+    Written studio =
+        layout(
+            "main: {drives: 1 x sound, noticed: 1 day, wait: 1 day}",
+            "far: {drives: 1 x dies, noticed: 1 day, wait: 1 day, feed: {from: main, "
+                + feed
+                + "}}");
+    Story story = studio.tell(0);
+    double back = Written.first(story, Kind.COPY_BACK, 4000);
+    double firstRun = feed.contains("continuous") ? back : due(feed, back);
+    double said = studio.outlook("far").byHandHours().orElseThrow();
+    assertThat(said).isLessThan(studio.outlook("far").refillHours().orElseThrow());
+    assertThat(Written.first(story, Kind.CARRIED, back)).isEqualTo(firstRun);
+    assertThat(Written.first(story, Kind.REFILLED, back) - firstRun).isCloseTo(said, within(1e-3));
+  }
+
   /** From its return until the working copy is full. Red if another copy's rate is taken. */
   @ParameterizedTest
   @ValueSource(
@@ -89,6 +135,11 @@ class InspectTimesTest {
         "far: {drives: 1 x sound, feed: {from: main, every: 1 day}}",
         "far: {service: {loses: 0 %/year}, feed: {from: main, every: 1 day, link: 20 Mbit/s},"
             + " restores_at: 90 Mbit/s}",
+        "far: {service: {loses: 0 %/year, restores_in: 2 days}, feed: {from: main, every: 1 day,"
+            + " link: 20 Mbit/s}, restores_at: 90 Mbit/s}",
+        "far: {service: {loses: 0 %/year, restores_in: 90 days}, feed: {from: main, every: 1 day,"
+            + " link: 20 Mbit/s}, restores_at: 90 MB/s}\n      mid: {drives: 1 x sound, feed:"
+            + " {from: main, every: 1 day, link: 20 Mbit/s}}",
       })
   void theWorkingCopyComesBackFromTheFastest(String far) {
     Written studio =
@@ -156,6 +207,12 @@ class InspectTimesTest {
         "feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s}",
         "feed: {from: main, every: 7 days, at: 60 h, link: 30 Mbit/s}",
         "feed: {from: main, continuous: true, link: 10 Mbit/s}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: 18 Mbit/s, between: [20 h, 6 h]}",
+        "feed: {from: main, continuous: true, link: 25 Mbit/s, between: [8 h, 12.5 h]}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: office}}\n      other: {drives: 1 x sound,"
+            + " feed: {from: main, every: 1 day, at: 2 h, link: office}",
+        "feed: {from: main, continuous: true, link: office}}\n      chain: {drives: 1 x sound, feed:"
+            + " {from: far, every: 1 day, at: 2 h, link: office, between: [20 h, 6 h]}",
         "rotation: {drives: 2, every: 7 days}, feed: {from: main, every: 7 days, at: 30 h,"
             + " link: 100 Mbit/s}",
       })
@@ -191,6 +248,9 @@ class InspectTimesTest {
       strings = {
         "feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s}",
         "feed: {from: main, continuous: true, link: 15 Mbit/s}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s, between: [20 h, 6 h]}",
+        "feed: {from: main, every: 1 day, at: 2 h, link: office, between: [2 h, 6 h], carried:"
+            + " {takes: 2 days, rate: 50 MB/s}}",
       })
   void theFirstFillIsDoneWhenNothingWouldBeLost(String far) {
     String footage = "on_hand: 800 GB, shoots: {every: 7 days, size: 2 GB}";

@@ -86,7 +86,7 @@ class DefaultsTest {
         .isInfinite();
     Copy service = Texts.far(Texts.withFar("place: studio, service: {loses: 0 %/year}, " + fed));
     assertThat(service.place().id()).isEqualTo("studio");
-    assertThat(service.medium()).isEqualTo(new Medium.Service(Rate.NONE, OptionalDouble.empty()));
+    assertThat(service.medium()).isEqualTo(Medium.Service.of(Rate.NONE, OptionalDouble.empty()));
   }
 
   private static void same(String text) {

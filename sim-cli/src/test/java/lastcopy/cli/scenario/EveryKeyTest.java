@@ -7,8 +7,10 @@ import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Uniform;
 import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Carried;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Costs;
+import lastcopy.scenario.DailyHours;
 import lastcopy.scenario.Delay;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
@@ -17,6 +19,7 @@ import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
+import lastcopy.scenario.Uplink;
 import lastcopy.scenario.Work;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +44,8 @@ class EveryKeyTest {
         home:
       boxes:
         tower: {rate: 0.2 %/year, price: 250, power: 15 W, speed: 300 MB/s}
+      uplinks:
+        office: {speed: 50 Mbit/s, price: 40 per month}
       desk:
         deletion: {rate: 0 %/year, size: 2 shoots, noticed: {mean: 20 days}}
         malware: {rate: 0 %/year, noticed: 2 days}
@@ -58,10 +63,12 @@ class EveryKeyTest {
                    strain: 1, read_errors: 0, latent_defects: 0 %/year}
             far: {place: home, drives: 1 x used, restores_at: 100 MB/s, starts: empty,
                   feed: {from: main, every: 1 day, at: 2 h, link: 20 Mbit/s, stops: 0 per year,
+                         between: [20 h, 6 h], carried: {takes: 2 days, rate: 100 MB/s},
                          checked_every: 30 days},
                   keeps_deleted: for good, reach: offline, spoils: {rate: 0 %/year}}
-            cloud: {place: hall, service: {loses: 0.001 %/year, price: 5 per TB per month},
-                    feed: {from: far, continuous: true}, keeps_deleted: 30 days,
+            cloud: {place: hall, service: {loses: 0.001 %/year, price: 5 per TB per month,
+                    retrieval: 20 per TB, restores_in: 2 days},
+                    feed: {from: far, continuous: true, link: office}, keeps_deleted: 30 days,
                     costs: {once: 5}}
       """;
 
@@ -119,6 +126,8 @@ class EveryKeyTest {
     assertThat(far.feed().orElseThrow().schedule()).isEqualTo(new Feed.Every(24, 2));
     assertThat(far.feed().orElseThrow().bytesPerSecond()).hasValue(2.5e6);
     assertThat(far.feed().orElseThrow().checkedEveryHours()).hasValue(720);
+    assertThat(far.feed().orElseThrow().between()).hasValue(new DailyHours(20, 6));
+    assertThat(far.feed().orElseThrow().carried()).hasValue(new Carried(48, 100e6));
     assertThat(far.restoresAt()).hasValue(100e6);
     assertThat(far.keepsDeletedHours()).isInfinite();
     assertThat(far.reach()).isEqualTo(Copy.Reach.OFFLINE);
@@ -127,7 +136,15 @@ class EveryKeyTest {
     assertThat(cloud.place().id()).isEqualTo("hall");
     assertThat(cloud.costs()).isEqualTo(new Costs(5, 0, 0));
     assertThat(cloud.medium())
-        .isEqualTo(new Medium.Service(Rate.ofYearlyProbability(0.00001), OptionalDouble.of(5)));
+        .isEqualTo(
+            new Medium.Service(
+                Rate.ofYearlyProbability(0.00001),
+                OptionalDouble.of(5),
+                OptionalDouble.of(20),
+                48));
+    assertThat(cloud.feed().orElseThrow().uplink())
+        .hasValue(new Uplink("office", 6.25e6, OptionalDouble.of(40)));
+    assertThat(cloud.feed().orElseThrow().bytesPerSecond()).hasValue(6.25e6);
     assertThat(cloud.feed().orElseThrow().schedule()).isEqualTo(new Feed.Continuous());
   }
 

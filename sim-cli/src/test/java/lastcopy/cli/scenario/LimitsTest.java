@@ -43,6 +43,15 @@ class LimitsTest {
   }
 
   @Test
+  void linksThatOpenAndCloseForAges() {
+    String far = "drives: 1 x desk, feed: {from: main, every: 1 day, between: [0 h, 6 h]}";
+    assertThat(Texts.problems(Texts.withFar(far).replace("years: 5", "years: 999")))
+        .singleElement()
+        .asString()
+        .contains("found 1,458,540 copies times openings and closings of links; accepted: at most");
+  }
+
+  @Test
   void visits() {
     String rotation = "rotation: {drives: 2, every: 6 min}, feed: {from: main, visits: 1 min}";
     assertThat(Texts.problems(Texts.withFar("drives: 1 x desk, " + rotation)))

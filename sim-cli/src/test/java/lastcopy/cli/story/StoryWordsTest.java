@@ -81,6 +81,8 @@ class StoryWordsTest {
             + " there only after the end of the story.",
         "REFILL_STARTED | 105.5 | main | far is filled again from main: 2 TB. It should be done in"
             + " 5.5 hours.",
+        "CARRIED | 172 | main | A drive with 2 TB is carried to far, which is sooner than its link. It"
+            + " should be there in 3 days (day 8).",
         "MISHAP | NaN | theft struck at 'home' | Theft struck at 'home'.",
         "MISHAP | NaN | theft | Theft strikes.",
         "DELETION_ARRIVED | 820 | main | The deletion reaches far, which keeps the old state for 30 days"

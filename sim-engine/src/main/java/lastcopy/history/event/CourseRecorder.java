@@ -7,6 +7,7 @@ import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
 import lastcopy.history.state.CopyState;
+import lastcopy.history.state.Flow;
 import lastcopy.history.state.HistoryState;
 import lastcopy.history.state.Holdings;
 
@@ -20,9 +21,8 @@ public final class CourseRecorder implements Ledger {
   /** Nothing is written down yet; copies hold what they do at the start. */
   public CourseRecorder(HistoryState state) {
     this.state = state;
-    course =
-        new RecordedCourse(
-            Arrays.stream(state.copies()).mapToDouble(c -> c.held().bytes()).toArray());
+    double[] atStart = Arrays.stream(state.copies()).mapToDouble(c -> c.held().bytes()).toArray();
+    course = new RecordedCourse(Links.areSpecial(state), atStart);
   }
 
   /** How things stand after an instant. */
@@ -32,7 +32,8 @@ public final class CourseRecorder implements Ledger {
     int e = course.append(state.now(), bareHours, state.bareBytes(), holdings.lowestBare());
     for (CopyState copy : state.copies()) {
       Positions held = copy.held();
-      double carried = Math.max(holdings.aged(), held.isEmpty() ? 0 : held.to(0));
+      // A shelf may have a gap where footage aged out before a run had carried it.
+      double carried = Math.max(holdings.aged(), held.isEmpty() ? 0 : held.to(held.size() - 1));
       if (copy.flow().isGoing()) {
         Positions flow = copy.flow().positions();
         double to = flow.isEmpty() ? carried : flow.to(flow.size() - 1);
@@ -40,6 +41,21 @@ public final class CourseRecorder implements Ledger {
       } else {
         course.set(e, copy.index(), carried, 0, 0);
       }
+      if (course.isLinked()) {
+        writeLink(e, copy);
+      }
+    }
+  }
+
+  private void writeLink(int entry, CopyState copy) {
+    Flow flow = copy.flow();
+    if (flow.isGoing()) {
+      double end = state.clock().of(state.timers().runEnd(copy.index()));
+      double until = flow.isByHand() ? flow.arrives() : end;
+      course.setRate(entry, copy.index(), flow.since(), flow.perHour(), until);
+    }
+    if (!copy.feed().isFirstFill()) {
+      course.hasFirstFill(copy.index(), state.now());
     }
   }
 

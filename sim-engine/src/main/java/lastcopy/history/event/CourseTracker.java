@@ -79,18 +79,41 @@ public final class CourseTracker {
       copy.holds(base, state.lost());
       double to = course.flowTo(copy.index());
       if (to > base) {
-        resumeRun(copy, base, to, course.runStart(copy.index()));
+        resumeRun(copy, base, to);
+      }
+      if (course.isLinked()) {
+        copy.feed().firstFill(course.firstFilled(copy.index()) >= state.now());
       }
     }
     state.offloaded(state.shoots().shotBefore(state.now()));
     takeUp();
   }
 
-  private void resumeRun(CopyState copy, double base, double to, double start) {
-    double perHour = copy.plan().way().bytesPerHour();
-    double hours = copy.receives(base, to, copy.plan().way().source(), perHour, start);
-    state.clock().set(state.timers().runEnd(copy.index()), start + hours);
+  private void resumeRun(CopyState copy, double base, double to) {
+    UndisturbedCourse course = state.course();
+    double start = course.runStart(copy.index());
+    if (course.isLinked()) {
+      resumeLinked(copy, base, to);
+    } else {
+      double perHour = copy.plan().way().bytesPerHour();
+      double hours = copy.receives(base, to, copy.plan().way().source(), perHour, start);
+      state.clock().set(state.timers().runEnd(copy.index()), start + hours);
+    }
     copy.bringTo(state.now());
+  }
+
+  /** What flows at changing rates, or is carried by hand. */
+  private void resumeLinked(CopyState copy, double base, double to) {
+    UndisturbedCourse course = state.course();
+    int c = copy.index();
+    double perHour = course.perHour(c);
+    copy.receives(base, to, copy.plan().way().source(), perHour, course.since(c));
+    copy.hasReceivedSince(course.runStart(c));
+    double end = course.runEnd(c);
+    if (perHour == 0 && end < Double.POSITIVE_INFINITY) {
+      copy.receivesByHand(end); // what waits for an opening has no end yet
+    }
+    state.clock().set(state.timers().runEnd(c), end);
   }
 
   /** Back on the course, if all is as if nothing had happened. */
@@ -130,8 +153,20 @@ public final class CourseTracker {
     boolean flows = to > base;
     boolean asItFlows =
         flows == flow.isGoing()
-            && (!flows || (flow.start() == course.runStart(c) && flow.base() == base));
+            && (!flows || (flow.start() == course.runStart(c) && flow.base() == base))
+            && (!course.isLinked() || isLinkedAsOn(course, copy, flows));
     return asItFlows && state.holdings().isPrefix(copy, state.lost(), to);
+  }
+
+  private boolean isLinkedAsOn(UndisturbedCourse course, CopyState copy, boolean flows) {
+    int c = copy.index();
+    Flow flow = copy.flow();
+    boolean sameRate =
+        !flows
+            || (flow.since() == course.since(c)
+                && flow.perHour() == course.perHour(c)
+                && (!flow.isByHand() || flow.arrives() == course.runEnd(c)));
+    return sameRate && copy.feed().isFirstFill() == course.firstFilled(c) > state.now();
   }
 
   private boolean somethingIsWrong() {

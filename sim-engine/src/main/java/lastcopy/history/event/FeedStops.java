@@ -63,7 +63,7 @@ public final class FeedStops
     tracker.leave();
     copy.feed().stopped(true);
     stopped++;
-    if (copy.flow().isGoing()) {
+    if (copy.flow().isGoing() && !copy.flow().isByHand()) {
       feeds.cut(copy);
     }
     if (!copy.plan().rotates()) {

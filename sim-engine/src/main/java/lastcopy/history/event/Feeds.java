@@ -44,18 +44,22 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   private final Narrator narrator;
   private final Clips clips;
   private final Rotations rotations;
+  private final Links links;
+  private final Spending spending;
   private final PositionSet scratch = new PositionSet();
   private Passenger passenger;
   private Runnable refill;
 
   /** The feeds of a state's copies. */
-  public Feeds(Common common, Clips clips, Rotations rotations) {
+  public Feeds(Common common, Clips clips, Rotations rotations, Links links, Spending spending) {
     state = common.state();
     clock = state.clock();
     timers = state.timers();
     narrator = common.narrator();
     this.clips = clips;
     this.rotations = rotations;
+    this.links = links;
+    this.spending = spending;
   }
 
   /**
@@ -164,6 +168,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
 
   private void hadNothingToDo(CopyState copy, CopyState source, boolean behind) {
     passenger.runEnded(copy);
+    copy.feed().firstFill(false);
     filledAgain(copy);
     if (behind) {
       clock.set(timers.runStart(copy.index()), nextQuarter());
@@ -214,6 +219,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   void begun(CopyState copy, double hours, boolean asRefill) {
     clock.set(timers.runEnd(copy.index()), state.now() + hours);
     copy.feed().begins(asRefill);
+    links.begun(copy, hours);
     if (asRefill) {
       Positions read = copy.feed().reads(copy.flow().positions(), copy.index() != 0);
       CopyState source = state.copy(copy.flow().source());
@@ -227,9 +233,15 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   private void pay(CopyState copy) {
     CopyState source = state.copy(copy.flow().source());
     boolean paid = source.plan().set().readErrors() > 0 && source.isReadBare();
-    if (copy.feed().isRefill() && paid) {
+    boolean charged = spending.chargesFor(source);
+    if (copy.feed().isRefill() && (paid || charged)) {
       Positions read = copy.feed().hasRead(copy.flow().positions());
-      clips.readByRefill(source, copy, read, copy.feed().countReading());
+      if (charged) {
+        spending.isBroughtBack(source, read.bytes());
+      }
+      if (paid) {
+        clips.readByRefill(source, copy, read, copy.feed().countReading());
+      }
     }
     copy.feed().begins(false);
   }
@@ -238,6 +250,8 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   public void end(int index) {
     CopyState copy = state.copy(index);
     copy.arrives();
+    links.ended(copy);
+    copy.feed().firstFill(false);
     pay(copy);
     if (index == 0) {
       refill.run();
@@ -267,6 +281,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
     pay(copy);
     copy.cuts();
     clock.cancel(timers.runEnd(copy.index()));
+    links.ended(copy);
     if (copy.index() != 0) {
       passenger.runEnded(copy);
       filledAgain(copy);

@@ -41,6 +41,6 @@ public final class Flows {
 
   /** A flow has become shorter. */
   void again(CopyState copy) {
-    state.clock().set(state.timers().runEnd(copy.index()), state.now() + copy.flow().hoursLeft());
+    state.clock().move(state.timers().runEnd(copy.index()), copy.flow().endsAt(state.now()));
   }
 }

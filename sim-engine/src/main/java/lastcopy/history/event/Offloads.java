@@ -62,12 +62,17 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
 
   /** Whether the working copy lacks anything that was ever offloaded and may be asked for. */
   boolean lacksSomething() {
+    return lacks() > 0;
+  }
+
+  /** How many bytes it lacks of what was ever offloaded and may be asked for. */
+  double lacks() {
     shoot.clear();
     shoot.add(state.holdings().aged(), state.offloadedBytes());
     shoot.removeAll(state.working().held());
     shoot.removeAll(state.working().barred());
     shoot.removeAll(state.holdings().blocked());
-    return !shoot.isEmpty();
+    return shoot.bytes();
   }
 
   /** A shoot is due, or several that waited for hardware. */

@@ -1,8 +1,10 @@
 package lastcopy.history.event;
 
+import java.util.Arrays;
 import lastcopy.history.report.Happening;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;
+import lastcopy.scenario.Ways;
 
 /** The refill of the working copy: from the copy that can do it fastest, then from the next. */
 public final class Refill {
@@ -14,6 +16,9 @@ public final class Refill {
   private final Offloads offloads;
   private final Interruptions interruptions;
 
+  /** Whether some copy lets a refill wait. */
+  private final boolean someWait;
+
   /** The refill of a state's working copy. */
   public Refill(
       Common common, Feeds feeds, Spoiling spoils, Offloads offloads, Interruptions interruptions) {
@@ -23,6 +28,11 @@ public final class Refill {
     this.spoils = spoils;
     this.offloads = offloads;
     this.interruptions = interruptions;
+    someWait = Arrays.stream(state.copies()).anyMatch(copy -> restoresIn(copy) > 0);
+  }
+
+  private static double restoresIn(CopyState copy) {
+    return Ways.restoresIn(copy.plan().stated());
   }
 
   /** Copies may have gone or lost something that a refill was waiting for or reading. */
@@ -67,7 +77,7 @@ public final class Refill {
         Happening.Kind.REFILL_STARTED,
         working,
         working.flow().positions().bytes(),
-        state.now() + hours,
+        state.now() + restoresIn(best) + hours,
         best.plan().name());
     feeds.begun(working, hours, true);
   }
@@ -92,7 +102,16 @@ public final class Refill {
   }
 
   private boolean isFaster(CopyState copy, CopyState than) {
-    return copy.index() > 0 && (than == null || perHour(copy) > perHour(than));
+    return copy.index() > 0 && (than == null || givesSooner(copy, than));
+  }
+
+  /** Whether a copy would give all that the working copy lacks, if it had that, before another. */
+  private boolean givesSooner(CopyState copy, CopyState than) {
+    if (!someWait) {
+      return perHour(copy) > perHour(than);
+    }
+    double bytes = offloads.lacks();
+    return restoresIn(copy) + bytes / perHour(copy) < restoresIn(than) + bytes / perHour(than);
   }
 
   /** How long all that a copy has for the working copy would take; 0 if it has nothing. */
@@ -115,6 +134,6 @@ public final class Refill {
   private boolean isTurnedToBefore(CopyState best, CopyState copy) {
     return best == null
         ? state.working().isRefilling() && offloads.lacksSomething()
-        : perHour(copy) > perHour(best);
+        : givesSooner(copy, best);
   }
 }

@@ -244,6 +244,16 @@ public final class Spending implements Resettable {
                     }));
   }
 
+  /** Whether it costs money to bring footage back from a copy. */
+  boolean chargesFor(CopyState source) {
+    return counts && prices.retrievalPerByte(source.index()) > 0;
+  }
+
+  /** A refill has brought so many bytes back from a copy. */
+  void isBroughtBack(CopyState source, double bytes) {
+    account.pay(Expense.SERVICES, now(), prices.retrievalPerByte(source.index()) * bytes);
+  }
+
   /** A copy becomes unusable, and nobody knows. */
   void spoils(CopyState copy, double bytes) {
     storage.isUnusable(copy, bytes);

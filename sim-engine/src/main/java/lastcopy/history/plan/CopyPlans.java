@@ -1,6 +1,7 @@
 package lastcopy.history.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.random.SourceKey;
@@ -9,6 +10,7 @@ import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Periodic;
 import lastcopy.scenario.Units;
+import lastcopy.scenario.Uplink;
 import lastcopy.scenario.Ways;
 
 /** Compiles the copies of a layout, each turn of a rotation as one. */
@@ -59,7 +61,26 @@ final class CopyPlans {
     double rate = Ways.feed(copies.get(source), copies.get(c)) * Units.SECONDS_PER_HOUR;
     Optional<Copy.Rotation> rotation = copies.get(c).rotation();
     return new Way(
-        source, rotation.map(each -> turns(c, each, feed)).or(() -> byTheClock(feed)), rate);
+        source,
+        rotation.map(each -> turns(c, each, feed)).or(() -> byTheClock(feed)),
+        rate,
+        link(feed));
+  }
+
+  /** What is special about a link; an uplink that only one feed uses is a link like any other. */
+  private FeedLink link(Feed feed) {
+    List<String> shared =
+        layout.copies().stream()
+            .flatMap(copy -> copy.feed().flatMap(Feed::uplink).map(Uplink::id).stream())
+            .toList();
+    String uplink = feed.uplink().map(Uplink::id).orElse("");
+    boolean alone = Collections.frequency(shared, uplink) < 2;
+    FeedLink link =
+        new FeedLink(
+            feed.between().filter(hours -> !hours.always()),
+            alone ? FeedLink.NOT_SHARED : shared.indexOf(uplink),
+            feed.carried());
+    return link.isPlain() ? null : link;
   }
 
   private Periodic turns(int c, Copy.Rotation rotation, Feed feed) {

@@ -169,6 +169,13 @@ public final class Prices {
     return storedPerByteHour[copy];
   }
 
+  /** What it costs to bring a byte back from a copy. */
+  public double retrievalPerByte(int copy) {
+    return plan.copy(copy).stated().medium() instanceof Medium.Service service
+        ? service.retrievalPerTb().orElse(0) / Units.TB
+        : 0;
+  }
+
   /** What it costs to replace a drive, or to bring a copy back. */
   public double repair() {
     return hourOfWork * plan.studio().work().repairHours();

@@ -38,7 +38,7 @@ public final class ReckonedCourse implements UndisturbedCourse {
     boolean all = true;
     for (int c = 1; c < queue.length; c++) {
       CopyPlan copy = plan.copy(c);
-      boolean direct = copy.isFedFrom(0) && !copy.rotates();
+      boolean direct = copy.isFedFrom(0) && !copy.rotates() && copy.way().link() == null;
       queue[c] = direct ? new FeedQueue(copy, plan.horizon()) : null;
       all &= direct;
     }

@@ -18,6 +18,14 @@ public final class RecordedCourse implements UndisturbedCourse {
   private double[] base;
   private double[] flowTo;
   private double[] runStart;
+
+  /** Of what flows at changing rates: since when, how fast and until when; else empty. */
+  private double[] since = {};
+
+  private double[] perHour = {};
+  private double[] runEnd = {};
+  private final double[] firstFilled;
+  private final boolean linked;
   private int size;
   private final double[] atStart;
 
@@ -30,11 +38,33 @@ public final class RecordedCourse implements UndisturbedCourse {
    * @param atStart by copy, bytes that it holds at the start
    */
   public RecordedCourse(double... atStart) {
+    this(false, atStart);
+  }
+
+  /**
+   * Nothing is recorded yet.
+   *
+   * @param linked whether some link is special, so that what flows may flow at changing rates
+   * @param atStart by copy, bytes that it holds at the start
+   */
+  public RecordedCourse(boolean linked, double[] atStart) {
+    this.linked = linked;
     this.atStart = atStart.clone();
     copies = atStart.length;
+    firstFilled = new double[copies];
+    Arrays.fill(firstFilled, Double.POSITIVE_INFINITY);
     base = new double[64 * copies];
     flowTo = new double[64 * copies];
     runStart = new double[64 * copies];
+    growRates();
+  }
+
+  private void growRates() {
+    if (linked) {
+      since = Arrays.copyOf(since, runStart.length);
+      perHour = Arrays.copyOf(perHour, runStart.length);
+      runEnd = Arrays.copyOf(runEnd, runStart.length);
+    }
   }
 
   /** Starts the entry of an instant; cumulative bare hours up to it, bytes bare after it. */
@@ -51,6 +81,7 @@ public final class RecordedCourse implements UndisturbedCourse {
       base = Arrays.copyOf(base, 2 * size * copies);
       flowTo = Arrays.copyOf(flowTo, 2 * size * copies);
       runStart = Arrays.copyOf(runStart, 2 * size * copies);
+      growRates();
     }
     time[size] = at;
     bareHours[size] = hoursBare;
@@ -86,6 +117,51 @@ public final class RecordedCourse implements UndisturbedCourse {
     base[entry * copies + copy] = held;
     flowTo[entry * copies + copy] = to;
     runStart[entry * copies + copy] = start;
+  }
+
+  /** What flows in an entry does so at a rate since a time, and ends at another as things are. */
+  public void setRate(int ofEntry, int copy, double from, double bytesPerHour, double end) {
+    since[ofEntry * copies + copy] = from;
+    perHour[ofEntry * copies + copy] = bytesPerHour;
+    runEnd[ofEntry * copies + copy] = end;
+  }
+
+  /** By a time a run has carried all that it began with, and no earlier entry said so. */
+  public void hasFirstFill(int copy, double at) {
+    firstFilled[copy] = Math.min(firstFilled[copy], at);
+  }
+
+  @Override
+  public boolean isLinked() {
+    return linked;
+  }
+
+  @Override
+  public double since(int copy) {
+    return entry < 0 ? 0 : since(entry, copy);
+  }
+
+  @Override
+  public double perHour(int copy) {
+    return entry < 0 ? 0 : perHour(entry, copy);
+  }
+
+  @Override
+  public double runEnd(int copy) {
+    return entry < 0 ? Double.POSITIVE_INFINITY : runEnd[entry * copies + copy];
+  }
+
+  @Override
+  public double firstFilled(int copy) {
+    return firstFilled[copy];
+  }
+
+  double since(int ofEntry, int copy) {
+    return since[ofEntry * copies + copy];
+  }
+
+  double perHour(int ofEntry, int copy) {
+    return perHour[ofEntry * copies + copy];
   }
 
   @Override

@@ -41,12 +41,11 @@ public final class StoredHours {
     double from = course.time(entry);
     double base = course.base(entry, copy);
     double comes = Math.max(0, course.flowTo(entry, copy) - base);
-    double start = course.runStart(entry, copy);
+    double start = course.isLinked() ? course.since(entry, copy) : course.runStart(entry, copy);
+    double rate = course.isLinked() ? course.perHour(entry, copy) : perHour;
     double held = base - aged.applyAsDouble(from);
     return held * (to - from)
-        + (comes > 0
-            ? brought(comes, perHour, to - start) - brought(comes, perHour, from - start)
-            : 0);
+        + (comes > 0 ? brought(comes, rate, to - start) - brought(comes, rate, from - start) : 0);
   }
 
   /**

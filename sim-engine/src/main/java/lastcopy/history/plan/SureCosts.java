@@ -11,11 +11,12 @@ import lastcopy.scenario.Delay;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Periodic;
+import lastcopy.scenario.Units;
 
 /**
  * What a layout costs if nothing fails, but for storage by the amount and planned swaps: drives as
- * they enter service, boxes, power, all that comes by the clock, and costs of its own. Drives of a
- * shelf whose entry hangs on shoots that come at random are left out.
+ * they enter service, boxes, power, uplinks, all that comes by the clock, and costs of its own.
+ * Drives of a shelf whose entry hangs on shoots that come at random are left out.
  */
 final class SureCosts {
 
@@ -42,6 +43,13 @@ final class SureCosts {
     for (int c = 0; c < plan.copies(); c++) {
       byTheClock(plan.copy(c));
     }
+    double lines =
+        layout.copies().stream()
+            .flatMap(copy -> copy.feed().flatMap(Feed::uplink).stream())
+            .distinct()
+            .mapToDouble(line -> line.pricePerMonth().orElse(0) / Units.HOURS_PER_MONTH)
+            .sum();
+    account.payAlong(Expense.SERVICES, 0, plan.horizon(), lines);
     Costs others = layout.copies().stream().map(Copy::costs).reduce(layout.costs(), Costs::plus);
     account.pay(Expense.OTHER, 0, others.once());
     account.payAlong(Expense.OTHER, 0, plan.horizon(), others.perHour());

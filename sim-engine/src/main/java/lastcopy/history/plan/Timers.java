@@ -47,9 +47,14 @@ public record Timers(int slots, int shocks, int copies) {
     return swap(slots) + slot;
   }
 
+  /** A link opens or closes, or a service begins to give back. */
+  public int linkChange(int copy) {
+    return enter(slots) + copy;
+  }
+
   /** A restore is tried. */
   public int tried(int copy) {
-    return enter(slots) + copy;
+    return linkChange(copies) + copy;
   }
 
   /** Somebody looks whether a feed runs. */

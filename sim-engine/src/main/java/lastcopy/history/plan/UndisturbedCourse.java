@@ -26,6 +26,31 @@ public interface UndisturbedCourse {
   /** When the run that is going started, in hours. */
   double runStart(int copy);
 
+  /** Whether what flows may flow at changing rates, since some link is special. */
+  default boolean isLinked() {
+    return false;
+  }
+
+  /** Where it is linked: since when the run that is going does so at its present rate, in hours. */
+  default double since(int copy) {
+    return runStart(copy);
+  }
+
+  /** Where it is linked: that rate in bytes an hour; 0 for what waits or is carried by hand. */
+  default double perHour(int copy) {
+    throw new IllegalStateException("no link is special");
+  }
+
+  /** Where it is linked: when the run that is going ends as things are; infinite if it waits. */
+  default double runEnd(int copy) {
+    throw new IllegalStateException("no link is special");
+  }
+
+  /** Where it is linked: when a first run of a feed had carried all that it began with. */
+  default double firstFilled(int copy) {
+    return 0;
+  }
+
   /** No position below it stands in one copy only, then or later, as long as nothing fails. */
   double lowestBare();
 

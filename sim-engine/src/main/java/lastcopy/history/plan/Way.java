@@ -9,8 +9,14 @@ import lastcopy.scenario.Periodic;
  * @param source the copy that it is fed from
  * @param due when runs are due; empty for a continuous feed
  * @param bytesPerHour rate of the way, above 0
+ * @param link what is special about its link; null if nothing is
  */
-public record Way(int source, Optional<Periodic> due, double bytesPerHour) {
+public record Way(int source, Optional<Periodic> due, double bytesPerHour, FeedLink link) {
+
+  /** A way whose link is like any other. */
+  public Way(int source, Optional<Periodic> due, double bytesPerHour) {
+    this(source, due, bytesPerHour, null);
+  }
 
   /** Whether a run starts whenever there is something to copy. */
   public boolean continuous() {

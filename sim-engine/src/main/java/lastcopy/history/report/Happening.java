@@ -34,6 +34,8 @@ public record Happening(
     COPY_BACK,
     /** A refill starts; {@code subject} the copy it comes from, {@code bytes}, {@code until}. */
     REFILL_STARTED,
+    /** A drive with {@code bytes} is carried to a copy; {@code until} it is there. */
+    CARRIED,
     /** Everything that the other copies hold is back on the copy. */
     REFILLED,
     /** Unreadable spots cost clips of a copy; {@code bytes} before other copies helped out. */

@@ -7,6 +7,7 @@ import lastcopy.history.plan.RepairTimes;
 import lastcopy.history.plan.ShockProcess;
 import lastcopy.history.plan.SlotPlan;
 import lastcopy.history.plan.UndisturbedCourse;
+import lastcopy.scenario.Ways;
 
 /**
  * A history in which one thing goes wrong and nothing else that matters up to the horizon: a copy
@@ -60,6 +61,7 @@ final class LoneOutage {
     double hours = 24;
     for (int c = 1; c < plan.copies(); c++) {
       hours += 2 * plan.mostEverShot() / plan.copy(0).refillPerHour()[c];
+      hours += 2 * Ways.restoresIn(plan.copy(c).stated());
     }
     return hours;
   }

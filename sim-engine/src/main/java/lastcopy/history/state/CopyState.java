@@ -66,6 +66,7 @@ public final class CopyState {
     barred.clear();
     flow.clear();
     feed.clear();
+    feed.firstFill(index() > 0 && !plan.startsFull());
   }
 
   /** What does not change. */
@@ -332,6 +333,27 @@ public final class CopyState {
   public double receives(double from, double to, int source, double perHour, double start) {
     flow.content().add(from, to);
     return flow.begin(source, perHour, start);
+  }
+
+  /** What is on its way to it has come at another rate before, since a start. */
+  public void hasReceivedSince(double start) {
+    flow.began(start);
+  }
+
+  /** What is on its way comes at another rate from now on. */
+  public void receivesAt(double perHour, double now) {
+    flow.bringTo(now, held);
+    flow.goesOnAt(perHour, now);
+  }
+
+  /** What is on its way waits for its source until a time. */
+  public void waitsForSource(double until) {
+    flow.waits(until);
+  }
+
+  /** What is on its way is carried by hand, and is there at a time. */
+  public void receivesByHand(double until) {
+    flow.byHand(until);
   }
 
   /** Some of what is on its way does not come. */

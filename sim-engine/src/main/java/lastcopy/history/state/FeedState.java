@@ -9,6 +9,7 @@ public final class FeedState {
   private boolean stopped;
   private boolean visiting;
   private boolean asRefill;
+  private boolean firstFill;
   private int timesRead;
   private boolean missingIsKnown;
   private final PositionSet began = new PositionSet();
@@ -45,6 +46,16 @@ public final class FeedState {
   /** A rotated drive comes, or leaves. */
   public void visiting(boolean is) {
     visiting = is;
+  }
+
+  /** Whether no run has yet carried all that it began with, to a copy that started empty. */
+  public boolean isFirstFill() {
+    return firstFill;
+  }
+
+  /** Its first fill begins, or is over. */
+  public void firstFill(boolean is) {
+    firstFill = is;
   }
 
   /** The copy has hardware again; what it lacks is seen when a run begins. */

@@ -3,7 +3,10 @@ package lastcopy.history.state;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 
-/** What is on its way to a copy: content as a fluid, oldest first, at a constant rate. */
+/**
+ * What is on its way to a copy: content as a fluid, oldest first, at a rate that changes when its
+ * link opens or closes or others begin or cease to share it; or carried by hand, all of it at once.
+ */
 public final class Flow {
 
   private final PositionSet positions = new PositionSet();
@@ -11,8 +14,11 @@ public final class Flow {
   private int source;
   private double base;
   private double start;
+  private double since;
   private double at;
   private double perHour;
+  private double waitsUntil;
+  private double arrives;
 
   Flow() {}
 
@@ -36,9 +42,29 @@ public final class Flow {
     return start;
   }
 
-  /** The first position that it brings. */
+  /** When it began to flow at its present rate. */
+  public double since() {
+    return since;
+  }
+
+  /** The first position that it brings at its present rate. */
   public double base() {
     return base;
+  }
+
+  /** When its source begins to give. */
+  public double waitsUntil() {
+    return waitsUntil;
+  }
+
+  /** Whether it is carried by hand: nothing of it is there until all is. */
+  public boolean isByHand() {
+    return arrives < Double.POSITIVE_INFINITY;
+  }
+
+  /** When what is carried by hand arrives; infinite for what is not. */
+  public double arrives() {
+    return arrives;
   }
 
   /** Bytes an hour. */
@@ -51,9 +77,12 @@ public final class Flow {
     return positions;
   }
 
-  /** Hours until all of it has arrived, counted from the last bringing. */
-  public double hoursLeft() {
-    return positions.bytes() / perHour;
+  /** When all of it has arrived, as things are, reckoned from the last bringing, which is now. */
+  public double endsAt(double now) {
+    if (isByHand()) {
+      return arrives;
+    }
+    return positions.isEmpty() ? now : now + positions.bytes() / perHour;
   }
 
   PositionSet content() {
@@ -71,9 +100,35 @@ public final class Flow {
     source = from;
     base = positions.from(0);
     start = now;
+    since = now;
     at = now;
     perHour = rate;
+    waitsUntil = now;
+    arrives = Double.POSITIVE_INFINITY;
     return positions.bytes() / rate;
+  }
+
+  /** From now on it flows at another rate; it has been brought to now. */
+  void goesOnAt(double rate, double now) {
+    base = positions.isEmpty() ? base : positions.from(0);
+    since = now;
+    perHour = rate;
+  }
+
+  /** It began before its present rate did. */
+  void began(double before) {
+    start = before;
+  }
+
+  /** Its source gives nothing before a time. */
+  void waits(double until) {
+    waitsUntil = until;
+  }
+
+  /** It is carried by hand, and arrives at a time. */
+  void byHand(double until) {
+    perHour = 0;
+    arrives = until;
   }
 
   /** What the link has carried by a time arrives. */

@@ -205,8 +205,9 @@ public final class HistoryState {
     course.moveTo(now(), false);
     double carried = course.base(c);
     if (course.flowTo(c) > carried) {
-      double rate = copy.plan().way().bytesPerHour();
-      carried = Math.min(course.flowTo(c), carried + rate * (now() - course.runStart(c)));
+      double rate = course.isLinked() ? course.perHour(c) : copy.plan().way().bytesPerHour();
+      double since = course.isLinked() ? course.since(c) : course.runStart(c);
+      carried = Math.min(course.flowTo(c), carried + rate * (now() - since));
     }
     double aged = copy.plan().set().shelf() ? 0 : agedBy(now());
     double gone = 0;

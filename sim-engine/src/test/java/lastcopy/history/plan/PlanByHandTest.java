@@ -266,6 +266,7 @@ class PlanByHandTest {
     for (int c = 0; c < 3; c++) {
       put(order, timers.comeBack(c), Priority.RETURN);
       put(order, timers.runEnd(c), Priority.RETURN);
+      put(order, timers.linkChange(c), Priority.RETURN);
       put(order, timers.tried(c), Priority.LOOK);
       put(order, timers.looked(c), Priority.LOOK);
       put(order, timers.visitEnd(c), Priority.LOOK);

@@ -49,7 +49,7 @@ class HoldingsTest {
     all.bringAllTo(9);
     is(far.held(), 0, 50); // 20 of the 30 bytes were below what it had
     is(far.flow().positions(), 50, 90, 95, 100);
-    assertThat(far.flow().hoursLeft()).isEqualTo(9);
+    assertThat(far.flow().endsAt(9)).isEqualTo(18);
     far.bringTo(8);
     is(far.held(), 0, 50);
     far.arrives();
