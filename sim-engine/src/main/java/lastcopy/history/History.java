@@ -51,6 +51,13 @@ import lastcopy.scenario.Studio;
  *       on its cards only;
  *   <li>what malware or a deletion took is back at once when it is noticed, where any copy holds
  *       it; the block of a deletion is where the working copy holds it;
+ *   <li>mirrored pairs hold even shares of every stretch of footage: a rebuild reads the share of
+ *       its pair from the partner, which alone is strained and whose hidden defects alone are met;
+ *       a refill from pairs pays for bits in the shares that have no redundancy then; "no
+ *       redundancy" is told while any pair lacks a drive;
+ *   <li>in one batch drives of several models share one frailty, which multiplies each one's own
+ *       hazard; a drive is replaced by one of its own model, and a shelf that outgrows its drives
+ *       goes on with the last of its models;
  *   <li>a planned replacement at or below the age at which drives are bought never happens.
  * </ul>
  *

@@ -22,6 +22,7 @@ public final class Checks {
             FitChecks.records(),
             EngineChecks.drives(),
             EngineChecks.sets(),
+            UnlikeChecks.unlike(),
             EngineChecks.shared(),
             EngineChecks.rare(),
             HiddenChecks.batches(),

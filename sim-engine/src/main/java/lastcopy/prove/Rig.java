@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Arrangement;
@@ -46,6 +47,7 @@ final class Rig {
   private final DriveModelBuilder drive = DriveModel.builder("drive", DRIVE);
   private final Optional<Rate> service;
   private final DriveSetBuilder set;
+  private boolean isUnlike;
   private Desk desk = Desk.QUIET;
   private double onHand = Units.TB;
   private Shoots shoots = new Shoots(BEYOND_ANY_HORIZON, Units.TB, Shoots.Spacing.EVEN);
@@ -60,6 +62,19 @@ final class Rig {
     Rig rig = new Rig(Optional.empty(), arrangement, drives);
     rig.drive.fails(life);
     rig.set.rebuild(rebuild);
+    return rig;
+  }
+
+  /** Drives of several models, each of an exponential life by its mean in hours. */
+  static Rig unlike(Arrangement arrangement, Law rebuild, double... meanLives) {
+    Rig rig = new Rig(Optional.empty(), arrangement, meanLives.length);
+    DriveModel[] each = new DriveModel[meanLives.length];
+    for (int i = 0; i < each.length; i++) {
+      String id = "drive of " + meanLives[i] + " h";
+      each[i] = DriveModel.builder(id, DRIVE).fails(new Exponential(meanLives[i])).build();
+    }
+    rig.set.ofEach(each).rebuild(rebuild);
+    rig.isUnlike = true;
     return rig;
   }
 
@@ -202,6 +217,6 @@ final class Rig {
   }
 
   private Medium.DriveSet driveSet() {
-    return set.of(drive.build()).build();
+    return isUnlike ? set.build() : set.of(drive.build()).build();
   }
 }

@@ -93,13 +93,13 @@ public final class CopyMaker {
   }
 
   /** The next drive, from the first on, differs so from what else is said of all of them. */
-  CopyMaker each(Consumer<DriveModelBuilder> drives) {
+  public CopyMaker each(Consumer<DriveModelBuilder> drives) {
     differs.add(drives);
     return this;
   }
 
   /** Each drive has an exponential life, by its mean in hours. */
-  CopyMaker lives(double... meanHours) {
+  public CopyMaker lives(double... meanHours) {
     for (double mean : meanHours) {
       each(made -> made.fails(new Exponential(mean)));
     }
@@ -145,7 +145,7 @@ public final class CopyMaker {
   }
 
   /** Drives grow unreadable spots after a law. */
-  CopyMaker latentDefects(Law law) {
+  public CopyMaker latentDefects(Law law) {
     return set(made -> made.latentDefects(law));
   }
 
@@ -153,7 +153,7 @@ public final class CopyMaker {
     return set(made -> made.scrub(law));
   }
 
-  CopyMaker batch(String name, double spread) {
+  public CopyMaker batch(String name, double spread) {
     return set(made -> made.batch(name, spread));
   }
 

@@ -28,7 +28,10 @@ public record Happening(
     DRIVE_ADDED,
     /** A mishap strikes a place, a box or a service; {@code subject} names it. */
     MISHAP,
-    /** A copy is gone; {@code bytes} it held, {@code until} it has hardware again. */
+    /**
+     * A copy is gone; {@code bytes} it held, {@code until} it has hardware again; of mirrored pairs
+     * {@code drive} is the one that failed last, if it was a drive.
+     */
     COPY_GONE,
     /** A copy has hardware again. */
     COPY_BACK,

@@ -43,6 +43,12 @@
  *   <li><b>Why spots are placed</b> ({@code Spots}): that an unreadable spot meets the newest shoot
  *       is rare by itself. In half of the histories one is put where no other copy holds what it
  *       costs.
+ *   <li><b>Why a drive whose partner is down is a group of its own</b> ({@code Groups}): of
+ *       mirrored pairs with one drive down the next failure takes the copy only if it is the
+ *       partner's. With all drives raised alike forty drives in pairs, at 1e-6, took 490,000
+ *       histories to ±5 %; so they take at most twice the 12,000 of one pair that loses as rarely.
+ *       Models of a copy are told apart too, since what is a sure failure of a used drive beside a
+ *       repair may be a rare one of a new drive.
  *   <li><b>Why a mixture</b>: tuned to any loss alone, a layout that mostly loses what was not yet
  *       copied never shows how it loses everything. The balanced part bounds the weight of what
  *       tuning has not seen.

@@ -110,8 +110,35 @@ class RareBruteForceTest {
     return Studios.of(YEAR / 2, footage, Studios.layout("two", main, far));
   }
 
+  /**
+   * Three pairs, a used drive beside each new one, of one batch, strained, with hidden spots, and a
+   * far drive that lags. Red if a drive that stands alone is counted in another group than the one
+   * whose factor it had.
+   */
+  private static Studio unlikePairs() {
+    Footage footage = Studios.shooting(Units.TB, 168, 50e9, 0);
+    CopyMaker main =
+        CopyMaker.set("main", Arrangement.PAIRS, 6)
+            .life(new Weibull(1.3, 20 * YEAR, 0))
+            .batch("spring", 0.5)
+            .strain(3)
+            .rebuild(new Weibull(2, 48, 6))
+            .arrival(new Fixed(48))
+            .driveBytes(8 * Units.TB)
+            .latentDefects(new Exponential(4 * YEAR));
+    for (int pair = 0; pair < 3; pair++) {
+      main.each(made -> {})
+          .each(used -> used.fails(new Exponential(4 * YEAR)).age(new Fixed(YEAR)));
+    }
+    CopyMaker far =
+        CopyMaker.single("far", new Exponential(9 * YEAR))
+            .arrival(new Fixed(100))
+            .nightly("main", 2, 2.5e6);
+    return Studios.of(YEAR, footage, Studios.layout("two", main, far));
+  }
+
   static Stream<Studio> studios() {
-    return Stream.of(strainedMirror(60 * YEAR), farCopy(0.002), unreadable());
+    return Stream.of(strainedMirror(60 * YEAR), farCopy(0.002), unreadable(), unlikePairs());
   }
 
   @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -11,6 +12,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import lastcopy.exact.MarkovChain;
+import lastcopy.exact.RepairablePair;
+import lastcopy.exact.UnlikeSet;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Settings;
 import lastcopy.history.History;
@@ -81,6 +84,29 @@ class RareChainsTest {
         MarkovChain.row(up, down).chance(0, survives + 1, HOURS));
   }
 
+  /** Pairs of like drives, each of which is a mirror of two. */
+  private static Case pairs(int drives, double perYear, double repair) {
+    double pair = new RepairablePair(perYear / YEAR, 1 / repair).lossBy(HOURS);
+    CopyMaker copy = CopyMaker.markov("main", Arrangement.PAIRS, drives, YEAR / perYear, repair);
+    double exact = -Math.expm1(drives / 2.0 * Math.log1p(-pair));
+    return new Case("pairs of " + drives + " at " + perYear, Studios.archive(HOURS, copy), exact);
+  }
+
+  /** Unlike drives, by how often each fails a year. */
+  private static Case unlike(Arrangement arrangement, double repair, double... perYear) {
+    int n = perYear.length;
+    List<Double> rates = Arrays.stream(perYear).mapToObj(rate -> rate / YEAR).toList();
+    CopyMaker copy =
+        CopyMaker.set("main", arrangement, n)
+            .lives(Arrays.stream(perYear).map(rate -> YEAR / rate).toArray())
+            .rebuild(new Exponential(repair));
+    return new Case(
+        arrangement + " of " + Arrays.toString(perYear),
+        Studios.archive(HOURS, copy),
+        new UnlikeSet(rates, 1 / repair, arrangement.together(n), arrangement.survives(n), 1)
+            .lossBy(HOURS));
+  }
+
   /** Two mirrors that share fires and a service that shares nothing; all yearly rates. */
   private static Case three(double fails, double backHours, double fire, double loses) {
     Place place = Studios.place("studio", fire / YEAR, 1);
@@ -108,6 +134,9 @@ class RareChainsTest {
         set(Arrangement.MIRROR, 2, 3e-5, 72), // 7.4e-11
         set(Arrangement.MIRROR, 3, 0.02, 72), // 8.1e-9
         set(Arrangement.DOUBLE_PARITY, 8, 5e-4, 24), // 7.9e-13
+        pairs(12, 1e-3, 72), // 5e-7
+        unlike(Arrangement.MIRROR, 72, 0.3, 1e-4), // 2.5e-6
+        unlike(Arrangement.PAIRS, 72, 0.2, 1e-3, 2e-3, 0.1), // 7e-6
         three(0.05, 240, 0.01, 0.02)); // 5.4e-5
   }
 
@@ -146,7 +175,7 @@ class RareChainsTest {
     double[][] factors = new double[histories.groups()][histories.levels()];
     for (int g = 0; g < factors.length; g++) {
       for (int d = 0; d < factors[g].length; d++) {
-        factors[g][d] = 1 / given.exact > 1e8 ? 3e3 * (1 + g + d) : 20 * (1 + g + d);
+        factors[g][d] = strength(given) * (1 + g + d);
       }
     }
     Mixture mixture = new Mixture(List.of(new Mixture.Part(1, factors)));
@@ -162,6 +191,11 @@ class RareChainsTest {
       }
     }
     assertThat(seen).isPositive();
+  }
+
+  /** Of a bias under which some histories lose something. */
+  private static double strength(Case given) {
+    return given.exact < 1e-8 ? 3e3 : given.exact < 1e-6 ? 200 : 20;
   }
 
   private static LossLedger onlyLosses(List<Loss> losses) {
@@ -229,6 +263,19 @@ class RareChainsTest {
     assertThat(common.exact).isBetween(0.9e-4, 1.1e-4);
     assertThat(rare.exact).isBetween(0.9e-10, 1.1e-10);
     assertThat(historiesTo5Percent(rare)).isLessThanOrEqualTo(3 * historiesTo5Percent(common));
+  }
+
+  /**
+   * That many pairs take at most twice as many histories as a mirror of two that loses as rarely.
+   * Red if a bias raises the hazard of all drives of pairs alike: with one down it is the partner's
+   * that counts.
+   */
+  @Test
+  void manyPairsTakeHardlyMoreHistoriesThanOne() {
+    Case one = set(Arrangement.MIRROR, 2, 3.5e-3, 72);
+    Case many = pairs(40, 3.5e-3 / Math.sqrt(20), 72);
+    assertThat(many.exact / one.exact).isBetween(0.99, 1.01);
+    assertThat(historiesTo5Percent(many)).isLessThanOrEqualTo(2 * historiesTo5Percent(one));
   }
 
   private static long historiesTo5Percent(Case given) {
