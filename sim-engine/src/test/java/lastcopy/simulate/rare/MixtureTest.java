@@ -8,6 +8,7 @@ import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Ledger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Weights of one source at one level, by hand: under hazards b·λ instead of λ a history of n events
@@ -37,6 +38,20 @@ class MixtureTest {
   void theRest(double events, double hazard, double weight) {
     Mixture mixture = new Mixture(List.of(part(1, 10)));
     assertThat(mixture.weight(seen(events, hazard, Math.log(3)))).isCloseTo(weight, within(1e-12));
+  }
+
+  /** Any row of histories has each part's share of them, evenly: to within two of a thousand. */
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, 12_345, 1L << 40})
+  void partsHaveTheirShares(long first) {
+    Mixture mixture = new Mixture(List.of(part(0.2, 10), part(0.3, 2), part(0.5, 3)));
+    int[] count = new int[3];
+    for (long number = first; number < first + 1_000; number++) {
+      count[mixture.partOf(number)]++;
+    }
+    assertThat(count[0]).isBetween(198, 202);
+    assertThat(count[1]).isBetween(298, 302);
+    assertThat(count[2]).isBetween(498, 502);
   }
 
   private static Mixture.Part part(double share, double factor) {

@@ -187,6 +187,26 @@ class WeightedByHandTest {
     assertThat(figures.lossEvents().high()).isCloseTo(events + missed, within(1e-12));
   }
 
+  /**
+   * What is told holds losses larger than the 100 bytes, 2 shoots and 4 hits seen: the chance of a
+   * loss times the limit of one effective loss, 1 − 0.05, times how much more there can be.
+   */
+  @Test
+  void largerLossesMayNotHaveBeenSeen() {
+    LossTally none = plain(10, 0);
+    RareFigures seen = figures(none, false);
+    RareFigures told =
+        new RareFigures(counted(), new PlainFigures(none, 60, .95, true), false, .95);
+    double more = seen.anyLoss().high() * .95;
+    assertThat(told.bytesLost().high() - seen.bytesLost().high())
+        .isCloseTo(more * 900, within(1e-9));
+    assertThat(told.shootsLost().high() - seen.shootsLost().high())
+        .isCloseTo(more * 58, within(1e-9));
+    assertThat(told.shootsHit().high() - seen.shootsHit().high())
+        .isCloseTo(more * 57, within(1e-9));
+    assertThat(told.bytesLost().value()).isEqualTo(seen.bytesLost().value());
+  }
+
   /** What no weight has seen is what plain histories have. */
   @Test
   void whatNoWeightSawIsWhatPlainHistoriesSaw() {
