@@ -36,6 +36,30 @@ class LauncherIT {
     assertThat(out()).isEmpty();
   }
 
+  @Test
+  void nothingToReadFromIsNoFault() throws Exception {
+    Process shell =
+        new ProcessBuilder("/bin/sh", "-c", "'" + SCRIPT + "' --version <&- 2>&1").start();
+    assertThat(shell.getInputStream().readAllBytes()).asString().startsWith("lastcopy ");
+    assertThat(ended(shell)).isZero();
+  }
+
+  /** Red if Java is started beside the script with nothing to read from: no progress is shown. */
+  @Test
+  void aTerminalIsHandedOn() throws Exception {
+    assumeTrue(System.getProperty("os.name").equals("Linux"), "other terminals, other tools");
+    Path tool = Path.of("/usr/bin/script");
+    assumeTrue(Files.isExecutable(tool), "needs a terminal");
+    String line = "'" + SCRIPT + "' compare '" + DEMO + "' --precision 0.01% --time 6s";
+    Process terminal =
+        new ProcessBuilder(tool.toString(), "-qc", line, "/dev/null")
+            .redirectInput(Path.of("/dev/null").toFile())
+            .redirectOutput(folder.resolve("out").toFile())
+            .start();
+    assertThat(ended(terminal)).isZero();
+    assertThat(out()).contains("histories, known to ");
+  }
+
   /** Red if the script waits for Java without telling it, or ends before it. */
   @Test
   void interruptedAtAnyInstant() throws Exception {

@@ -39,6 +39,7 @@ final class DriveReader {
         section.require("size", "8 TB").map(n -> values.size(n, Bound.ABOVE_ZERO)).orElse(1.0);
     Law fails = section.require("fails", "2 %/year").map(laws::life).orElse(new Fixed(1));
     new TypicalReader(notes).note(section, "fails");
+    new TypicalReader(notes).note(section, "fails_off");
     Law age = section.get("age").map(laws::law).orElse(new Fixed(0));
     double boughtAt =
         section.get("bought_at").map(n -> values.time(n, Bound.AT_LEAST_ZERO)).orElse(0.0);

@@ -42,7 +42,9 @@ public final class TypicalWords {
     }
     return isDesk(one)
         ? "the desk as " + one.value()
-        : one.where().substring(one.where().indexOf('.') + 1) + " fails as " + one.value();
+        : one.where().substring(one.where().indexOf('.') + 1)
+            + (one.key().equals("fails_off") ? " fails while off as " : " fails as ")
+            + one.value();
   }
 
   private static String source(Default one) {

@@ -96,11 +96,14 @@ class TypicalTest {
   @Test
   void aTypicalLifeInASum() {
     String fails = "{sum: [{typical: hard-disk}, {by_age: [2 %/year]}]}";
-    String text = Texts.withDrive("size: 8 TB, fails: " + fails);
+    String text =
+        Texts.withDrive("size: 8 TB, fails: " + fails + ", fails_off: {typical: portable}");
     assertThat(Texts.model(text).fails().cumulativeHazard(8_760))
         .isCloseTo(-Math.log(0.987 * 0.98), within(1e-12));
     assertThat(Texts.scenario(text).defaults())
-        .contains(new Default("drives.desk", "fails", "hard-disk, central", Default.TYPICAL));
+        .contains(
+            new Default("drives.desk", "fails", "hard-disk, central", Default.TYPICAL),
+            new Default("drives.desk", "fails_off", "portable, central", Default.TYPICAL));
     assertThatThrownBy(() -> Texts.studio(Texts.withMain("drives: 1 x desk, wait: " + fails)))
         .hasStackTraceContaining("'typical', which is no key of");
   }

@@ -20,6 +20,7 @@ class TypicalWordsTest {
             typical("places.studio.mishaps", "typical", "business"),
             typical("places.old barn.mishaps", "typical", "home"),
             typical("drives.red", "fails", "portable, low"),
+            typical("drives.red", "fails_off", "portable, low"),
             typical("drives.blue", "fails", "used-hard-disk, central"));
     assertThat(TypicalWords.sentence(defaults))
         .contains(
@@ -28,7 +29,7 @@ class TypicalWordsTest {
                 + " a guess); what strikes studio as a business, what strikes old barn as a home"
                 + " (fire: NFPA 2018 and US Fire Administration 2010; theft: US Bureau of Justice"
                 + " Statistics, 2011; water and surges: US insurance statistics, 2015-2020); red"
-                + " fails as portable, low (twice a hard disk, and 1 % a year for a knock); blue"
+                + " fails as portable, low, red fails while off as portable, low (twice a hard disk, and 1 % a year for a knock); blue"
                 + " fails as used-hard-disk, central (1.5 times a hard disk of that age)."
                 + " 'lastcopy rates' lists them.");
   }
