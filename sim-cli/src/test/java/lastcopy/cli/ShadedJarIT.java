@@ -48,6 +48,27 @@ class ShadedJarIT {
     assertThat(run("-jar", JAR.toString(), "prove")).contains("lines hold.");
   }
 
+  /** Possible worlds need a table of commons-math, and the page its template. */
+  @Test
+  void rangesAndThePageWorkFromTheJar() throws Exception {
+    Path ranges = directory.resolve("ranges.yaml");
+    String demo = Files.readString(Path.of(DEMO));
+    String unsure = demo.replace("{typical: hard-disk}", "{typical: hard-disk, level: unsure}");
+    assertThat(unsure).isNotEqualTo(demo);
+    Files.writeString(ranges, unsure);
+    String page = at("page.html");
+    run(
+        "-jar",
+        JAR.toString(),
+        "compare",
+        ranges.toString(),
+        "--histories",
+        "3000",
+        "--report",
+        page);
+    assertThat(Files.readString(Path.of(page))).contains("<!DOCTYPE html>", "Tern Street Films");
+  }
+
   /** Classes that were left out, and that something asks for by name, would be missed here. */
   @Test
   void comparingWritesTablesAndChartsOfBothFormats() throws Exception {
