@@ -102,7 +102,7 @@ class ToldTimesTest {
     for (Kind kind : Kind.values()) {
       boolean never =
           switch (kind) {
-            case DRIVE_SWAPPED, DRIVE_ADDED, UNREADABLE, CARDS_EXPIRED -> true;
+            case DRIVE_SWAPPED, DRIVE_ADDED, UNREADABLE, CARDS_EXPIRED, CARRIED -> true;
             default -> false;
           };
       assertThat(seen.getOrDefault(kind, 0) == 0).as("%s", kind).isEqualTo(never);
