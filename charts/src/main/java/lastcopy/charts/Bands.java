@@ -39,14 +39,14 @@ final class Bands {
       Comparison result, Function<LayoutResult, List<Point>> points, OutOf outOf) {
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     for (LayoutResult layout : result.layouts()) {
-      data.addSeries(
-          series(
-              layout.title(),
-              points.apply(layout),
-              outOf,
-              farApart(result) ? floor(result, outOf) / 10 : 0));
+      data.addSeries(series(layout.title(), points.apply(layout), outOf, least(result, outOf)));
     }
     return data;
+  }
+
+  /** What is drawn at the least: 0, or something that powers of ten can show. */
+  static double least(Comparison result, OutOf outOf) {
+    return farApart(result) ? floor(result, outOf) / 10 : 0;
   }
 
   /**

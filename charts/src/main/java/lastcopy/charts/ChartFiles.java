@@ -54,6 +54,10 @@ public final class ChartFiles {
     JFreeChart curve = drawn(() -> LossCurveChart.of(result, date));
     JFreeChart exceedance = drawn(() -> ExceedanceChart.of(result, date));
     for (Format format : formats) {
+      if (result.worlds().isPresent()) {
+        JFreeChart unknowns = drawn(() -> UnknownsChart.of(result, date));
+        written.add(writeNamed(unknowns, directory, "unknowns", format));
+      }
       written.add(writeNamed(curve, directory, "loss-curve", format));
       written.add(writeNamed(exceedance, directory, "exceedance", format));
     }

@@ -11,9 +11,15 @@ import java.util.Locale;
 import lastcopy.experiment.Comparison;
 import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
@@ -22,6 +28,7 @@ import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** The look that all charts share: readable by the colour-blind, and in grey. */
@@ -46,6 +53,9 @@ final class Look {
   private static final Color GRID = new Color(0xD8D8D8);
   private static final Color INK = new Color(0x222222);
   private static final Color FAINT_INK = new Color(0x555555);
+
+  /** Beside a fifth for the bands of sampling. */
+  private static final float LIGHTER = 0.09f;
 
   private static final Color NOTHING = new Color(0, 0, 0, 0);
 
@@ -77,15 +87,7 @@ final class Look {
     axes.y().setTickLabelInsets(new RectangleInsets(8, 4, 8, 4));
     boolean legend = lines.labels().isEmpty();
     JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, legend);
-    chart.setBackgroundPaint(Color.WHITE);
-    chart.setPadding(new RectangleInsets(12, 14, 10, 24));
-    chart.getTitle().setPaint(INK);
-    chart.addSubtitle(line(words.below(), 14, RectangleEdge.TOP));
-    if (legend) {
-      style(chart.getLegend());
-    }
-    chart.addSubtitle(line(words.foot(), 12, RectangleEdge.BOTTOM));
-    return chart;
+    return framed(chart, words, legend);
   }
 
   /** The title of a chart, the line below it and the one at its foot. */
@@ -98,6 +100,60 @@ final class Look {
     Lines {
       labels = List.copyOf(labels);
     }
+  }
+
+  /** One more line at the foot of a chart. */
+  static void note(JFreeChart chart, String words) {
+    chart.addSubtitle(line(words, 12, RectangleEdge.BOTTOM));
+  }
+
+  /** Lighter bands, without lines, under those of a chart, in the same colours. */
+  static void underlay(JFreeChart chart, YIntervalSeriesCollection data) {
+    DeviationRenderer lighter = renderer(data.getSeriesCount());
+    lighter.setAlpha(LIGHTER);
+    for (int i = 0; i < data.getSeriesCount(); i++) {
+      lighter.setSeriesPaint(i, NOTHING);
+      lighter.setSeriesVisibleInLegend(i, false);
+    }
+    XYPlot plot = chart.getXYPlot();
+    plot.setDataset(1, data);
+    plot.setRenderer(1, lighter);
+  }
+
+  /** A chart of horizontal bars, a colour for each row of the data. */
+  static JFreeChart bars(Words words, CategoryDataset data, ValueAxis values) {
+    CategoryAxis names = new CategoryAxis();
+    names.setTickLabelFont(font(Font.PLAIN, 13));
+    names.setTickLabelPaint(INK);
+    names.setMaximumCategoryLabelWidthRatio(0.45f);
+    names.setMaximumCategoryLabelLines(3);
+    BarRenderer renderer = new BarRenderer();
+    renderer.setBarPainter(new StandardBarPainter());
+    renderer.setShadowVisible(false);
+    for (int row = 0; row < data.getRowCount(); row++) {
+      renderer.setSeriesPaint(row, COLOURS[row % COLOURS.length]);
+    }
+    style(values);
+    CategoryPlot plot = new CategoryPlot(data, names, values, renderer);
+    plot.setOrientation(PlotOrientation.HORIZONTAL);
+    plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+    plot.setBackgroundPaint(Color.WHITE);
+    plot.setRangeGridlinePaint(GRID);
+    plot.setOutlineVisible(false);
+    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, true);
+    return framed(chart, words, true);
+  }
+
+  private static JFreeChart framed(JFreeChart chart, Words words, boolean legend) {
+    chart.setBackgroundPaint(Color.WHITE);
+    chart.setPadding(new RectangleInsets(12, 14, 10, 24));
+    chart.getTitle().setPaint(INK);
+    chart.addSubtitle(line(words.below(), 14, RectangleEdge.TOP));
+    if (legend) {
+      style(chart.getLegend());
+    }
+    chart.addSubtitle(line(words.foot(), 12, RectangleEdge.BOTTOM));
+    return chart;
   }
 
   /** Marks a place on the horizontal axis. */
@@ -120,7 +176,8 @@ final class Look {
     String bands =
         String.format(
             Locale.ROOT,
-            "Bands: %s %% pointwise sampling intervals. A model, not a guarantee. Drawn %s.",
+            "%s: %s %% pointwise sampling intervals. A model, not a guarantee. Drawn %s.",
+            result.worlds().isPresent() ? "Darker bands" : "Bands",
             ByteUnit.digits(result.confidence() * 100),
             date);
     return result.finished() ? bands : "UNFINISHED: interrupted before the end. " + bands;

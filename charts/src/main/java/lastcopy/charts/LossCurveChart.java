@@ -33,20 +33,30 @@ public final class LossCurveChart {
     }
     years.setNumberFormatOverride(new StudioFormat());
     ValueAxis chance =
-        Bands.axis("Chance of losing any footage", result, LossCurveChart::points, outOf);
-    return Look.chart(
-        "Who loses footage within " + Bands.horizon(result) + "?",
-        result,
-        date,
-        new Look.Lines(
-            dataset(result),
-            Bands.labels(
-                result,
-                outOf,
-                any ->
-                    LabelledPlot.height(
-                        chance, outOf.count(any.seen() ? any.value() : any.high())))),
-        new Look.Axes(years, chance));
+        Bands.axis(
+            "Chance of losing any footage",
+            result,
+            layout -> WorldBands.within(result, layout, points(layout)),
+            outOf);
+    JFreeChart chart =
+        Look.chart(
+            "Who loses footage within " + Bands.horizon(result) + "?",
+            result,
+            date,
+            new Look.Lines(
+                dataset(result),
+                Bands.labels(
+                    result,
+                    outOf,
+                    any ->
+                        LabelledPlot.height(
+                            chance, outOf.count(any.seen() ? any.value() : any.high())))),
+            new Look.Axes(years, chance));
+    if (result.worlds().isPresent()) {
+      Look.note(chart, WorldBands.WORDS);
+      Look.underlay(chart, WorldBands.dataset(result, outOf, Bands.least(result, outOf)));
+    }
+    return chart;
   }
 
   /** Studios that lost any footage by each year, of the denominator that the axis names. */

@@ -21,6 +21,8 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.apache.batik.svggen.SVGSyntax;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
 import org.jfree.data.xy.XYDataset;
@@ -146,21 +148,33 @@ final class SvgDrawing {
     return lines.isEmpty() ? title : title + " " + lines.get(0);
   }
 
-  /** What the axes and lines are, and what is written below. */
+  /** What the axes and lines or bars are, and what is written below. */
   private static String described(JFreeChart chart) {
-    XYDataset data = chart.getXYPlot().getDataset();
+    List<String> below = subtitles(chart);
+    String what =
+        chart.getPlot() instanceof CategoryPlot bars ? described(bars) : lines(chart.getXYPlot());
+    return what + ". " + String.join(" ", below.subList(Math.min(1, below.size()), below.size()));
+  }
+
+  private static String lines(XYPlot plot) {
+    XYDataset data = plot.getDataset();
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < data.getSeriesCount(); i++) {
       lines.add(data.getSeriesKey(i).toString());
     }
-    List<String> below = subtitles(chart);
-    return chart.getXYPlot().getRangeAxis().getLabel()
+    return plot.getRangeAxis().getLabel()
         + ", against: "
-        + chart.getXYPlot().getDomainAxis().getLabel()
+        + plot.getDomainAxis().getLabel()
         + ". Lines with bands: "
-        + String.join("; ", lines)
-        + ". "
-        + String.join(" ", below.subList(Math.min(1, below.size()), below.size()));
+        + String.join("; ", lines);
+  }
+
+  private static String described(CategoryPlot plot) {
+    List<String> bars = new ArrayList<>();
+    for (int i = 0; i < plot.getDataset().getColumnCount(); i++) {
+      bars.add(plot.getDataset().getColumnKey(i).toString());
+    }
+    return plot.getRangeAxis().getLabel() + ". Bars: " + String.join("; ", bars);
   }
 
   private static List<String> subtitles(JFreeChart chart) {

@@ -82,21 +82,34 @@ final class WorldWords {
         Numbers.fixed(error(all), 0));
   }
 
-  /** As many digits as the simulation knows, two at the least. */
+  /** To three digits: what is not known is not known to more. */
   private String studios(Estimate chance) {
     double count = outOf.count(chance.value());
     if (count < 1) {
       return "fewer than 1";
     }
-    return Numbers.fixed(count, count < 9.95 ? 1 : 0);
+    double unit = unit(count, 3);
+    return Numbers.fixed(Math.rint(count / unit) * unit, count < 9.95 ? 1 : 0);
   }
 
   private double error(Worlds.Percentiles all) {
     return Stream.of(all.p5(), all.p50(), all.p95())
         .mapToDouble(p -> Math.max(p.high() - p.value(), p.value() - p.low()))
-        .map(half -> Math.floor(outOf.count(half)) + 1)
+        .map(half -> roundedUp(outOf.count(half)))
         .max()
         .orElseThrow();
+  }
+
+  /** To two digits, and whole. */
+  private static double roundedUp(double count) {
+    double unit = Math.max(1, unit(count, 2));
+    return (Math.floor(count / unit) + 1) * unit;
+  }
+
+  /** The power of ten in the last of so many digits. */
+  private static double unit(double count, int digits) {
+    double power = Math.floor(Math.log10(Math.max(1, count))) + 1 - digits;
+    return Math.pow(10, power);
   }
 
   private void unknowns() {
