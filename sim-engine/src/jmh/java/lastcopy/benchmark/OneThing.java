@@ -38,6 +38,42 @@ import lastcopy.scenario.Studio;
  */
 final class OneThing {
 
+  /** What a studio may have more. */
+  static final String[] ALL = {
+    "nothing",
+    "weibull",
+    "byAge",
+    "sum",
+    "age",
+    "boughtAt",
+    "parity",
+    "doubleParity",
+    "shelf",
+    "batch",
+    "used",
+    "replaceAt",
+    "defects",
+    "strain",
+    "strainAndSum",
+    "readErrors",
+    "looks",
+    "waitByLaw",
+    "box",
+    "takes",
+    "spoils",
+    "stops",
+    "continuous",
+    "rotation",
+    "service",
+    "deletion",
+    "malware",
+    "cards",
+    "keepFor",
+    "randomShoots",
+    "startsEmpty",
+    "growth"
+  };
+
   private static final double YEAR = 8_760;
   private static final double DAY = 24;
 
@@ -116,6 +152,7 @@ final class OneThing {
       case "cards" -> layout.cardsKeep(7 * DAY);
       case "keepFor" -> keep = OptionalDouble.of(3 * YEAR);
       case "randomShoots" -> spacing = Shoots.Spacing.RANDOM;
+      case "startsEmpty" -> main.startsEmpty();
       case "growth" -> growth = 0.1;
       default -> throw new IllegalArgumentException(thing);
     }

@@ -3,6 +3,7 @@ package lastcopy.history.plan;
 import java.util.Arrays;
 import lastcopy.footage.Rising;
 import lastcopy.footage.ShootTable;
+import lastcopy.scenario.Periodic;
 
 /**
  * What a feed from the working copy carries in one history as long as nothing fails: a fluid queue
@@ -10,7 +11,10 @@ import lastcopy.footage.ShootTable;
  */
 final class FeedQueue {
 
-  private final Way way;
+  /** When runs are due; null for a continuous feed. */
+  private final Periodic due;
+
+  private final double perHour;
   private final double horizon;
   private final boolean startsFull;
 
@@ -36,7 +40,8 @@ final class FeedQueue {
   private boolean going;
 
   FeedQueue(CopyPlan copy, double horizon) {
-    way = copy.way();
+    due = copy.way().due().orElse(null);
+    perHour = copy.way().bytesPerHour();
     this.horizon = horizon;
     startsFull = copy.startsFull();
   }
@@ -48,7 +53,7 @@ final class FeedQueue {
     found = 0;
     longestLag = 0;
     across = startsFull ? shoots.onHand() : 0;
-    next = way.dueFrom(0);
+    next = due == null ? 0 : due.from(0);
     finds(false);
   }
 
@@ -69,7 +74,7 @@ final class FeedQueue {
       double held = found == 0 ? shoots.onHand() : shoots.end(found - 1);
       double ends = next;
       if (held > across) {
-        ends = next + (held - across) / way.bytesPerHour();
+        ends = next + (held - across) / perHour;
         longestLag = Math.max(longestLag, ends - firstShot());
         add(ends, held);
         across = held;
@@ -106,14 +111,18 @@ final class FeedQueue {
   private void setNext(double ends) {
     double shot = found < shoots.count() ? shoots.time(found) : Double.POSITIVE_INFINITY;
     if (shot < ends) {
-      next = Math.max(ends, way.dueAfter(next));
+      next = Math.max(ends, dueAfter(next));
       finds(false);
     } else if (shot <= horizon) {
-      next = way.dueAfter(shot);
-      finds(way.continuous());
+      next = dueAfter(shot);
+      finds(due == null);
     } else {
       next = Double.POSITIVE_INFINITY;
     }
+  }
+
+  private double dueAfter(double time) {
+    return due == null ? time : due.after(time);
   }
 
   /** Moves to an instant; whether what starts and ends at it has done so. */
@@ -145,7 +154,7 @@ final class FeedQueue {
       return startsFull ? shoots.onHand() : 0;
     }
     boolean over = end[i] <= time;
-    return over ? to[i] : Math.min(to[i], from[i] + way.bytesPerHour() * (time - start[i]));
+    return over ? to[i] : Math.min(to[i], from[i] + perHour * (time - start[i]));
   }
 
   /** What has crossed at the instant that it was moved to. */
