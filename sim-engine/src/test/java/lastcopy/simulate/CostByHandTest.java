@@ -161,6 +161,30 @@ class CostByHandTest {
     assertThat(cost.byYear().get(1)).isCloseTo(100 + 80 + 86.7, within(1e-6));
   }
 
+  /**
+   * The first fails at 1,000 h, and its replacement, there at 1,150 h, would be whole at 1,650 h;
+   * at 1,400 h the second fails, so that the copy is gone until 1,550 h. Red if the replacement is
+   * bought again, or draws power while its copy is gone.
+   */
+  @Test
+  void aReplacementThatHasArrivedIsNotBoughtAgain() {
+    DriveModel first = drive(new Fixed(1_000)).build();
+    DriveModel second =
+        DriveModel.builder("second", Units.TB).price(30).power(10).fails(new Fixed(1_400)).build();
+    Copy mirror =
+        set(
+                "main",
+                Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+                    .ofEach(first, second)
+                    .rebuild(new Fixed(500))
+                    .build())
+            .build();
+    Cost cost = cost(1_600, onHand(), mirror);
+    paid(cost, "drives", 2 * 100 + 2 * 30);
+    paid(cost, "work", 2 * 80);
+    paid(cost, "power", 10 * (1_000 + 250 + 50 + 1_400 + 50) / 1_000.0);
+  }
+
   /** Both fail at once, so that no replacement arrives before the copy is back with both. */
   @Test
   void aCopyThatIsBroughtBackIsOneRepair() {
