@@ -32,6 +32,10 @@ import org.junit.jupiter.api.Test;
 /**
  * Who is paid what and when, where every time is known beforehand: sums by hand from the model's
  * page. Amounts are exact, since no history differs from another.
+ *
+ * <p>Sabotage seen red: paid at the failure instead of the arrival, a replacement that had arrived
+ * bought again, power while a drive is down, visits that were missed and drew power, storage paid
+ * as if all that is on its way were there.
  */
 class CostByHandTest {
 

@@ -40,6 +40,9 @@ import org.junit.jupiter.api.Test;
  * by t), in closed form or by the renewal equation: Cox, Renewal Theory, Methuen 1962, sections 3.1
  * and 4.1. A drive fails, is noticed and replaced after a fixed time d, and begins anew.
  *
+ * <p>Sabotage seen red: what has not arrived by the horizon is paid, a box is bought for each copy
+ * in it.
+ *
  * <p>20,000 histories: an error of 1 % of the number of replacements shows at a mean of 4.
  */
 class RenewalCostTest {
