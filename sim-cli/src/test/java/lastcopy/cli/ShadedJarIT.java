@@ -160,7 +160,11 @@ class ShadedJarIT {
             "--charts",
             at("charts"));
     List<String> charts =
-        loaded.lines().filter(l -> l.contains(" org.jfree.") && l.contains("source:")).toList();
+        loaded
+            .lines()
+            .filter(l -> l.contains(" org.jfree.") && l.contains("source:"))
+            .filter(l -> !l.contains("$$Lambda")) // made at run time, from no file
+            .toList();
     assertThat(charts).isNotEmpty().allMatch(l -> l.contains(other.getFileName().toString()));
     assertThat(directory.resolve("charts").resolve("loss-curve.png")).isNotEmptyFile();
   }
@@ -201,7 +205,7 @@ class ShadedJarIT {
         assertThat(texts.stream().anyMatch(t -> t.contains("LICENSE")) || notice.contains(artifact))
             .as(library)
             .isTrue();
-        if (!library.contains("(Apache-2.0)")) {
+        if (library.contains("(LGPL")) {
           lgpl.add(artifact);
         }
       }

@@ -109,7 +109,8 @@ public final class CostTally {
     }
     Estimate more = Means.of(histories, sum, squares, confidence);
     double first = totals[0];
-    return new Estimate(first + more.value(), first + more.low(), first + more.high(), true);
+    return new Estimate(first + more.value(), first + more.low(), first + more.high(), true)
+        .within(0, Double.POSITIVE_INFINITY); // nobody is paid for storing
   }
 
   /**

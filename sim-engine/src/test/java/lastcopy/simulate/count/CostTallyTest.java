@@ -45,10 +45,16 @@ class CostTallyTest {
   /** s = 26.458 of three; Student's 97.5 % at two degrees of freedom is 4.3027 (any table). */
   @Test
   void theIntervalIsStudents() {
-    Cost cost = tally(10, 20, 60).cost(0.95).orElseThrow();
+    Cost cost = tally(110, 120, 160).cost(0.95).orElseThrow();
     double half = 4.302653 * Math.sqrt(700 / 3.0);
-    assertThat(cost.total().high()).isCloseTo(37 + half, within(1e-4));
-    assertThat(cost.total().low()).isCloseTo(37 - half, within(1e-4));
+    assertThat(cost.total().high()).isCloseTo(137 + half, within(1e-4));
+    assertThat(cost.total().low()).isCloseTo(137 - half, within(1e-4));
+  }
+
+  /** Seed 2165 of the fuzzer. 37 ± 65.7: red if somebody is paid for storing. */
+  @Test
+  void noCostIsBelowNothing() {
+    assertThat(tally(10, 20, 60).cost(0.95).orElseThrow().total().low()).isZero();
   }
 
   /** Where 19 of 20 cost the same, percentiles are amounts that were paid, not means of two. */
