@@ -68,6 +68,9 @@ public final class Clips implements Mechanism {
    * The last redundancy is used up by a failed drive: what those that stand in for it hide is met.
    */
   void defectsMetByRebuild(CopyState copy, DriveState failed) {
+    if (copy.plan().set().defects() == null) {
+      return; // as in nearly all failures, without an object more
+    }
     Predicate<DriveState> read = drive -> copy.standTogether(drive, failed);
     if (hasDefect(copy, read)) {
       tracker.leave();

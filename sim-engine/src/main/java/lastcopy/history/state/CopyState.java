@@ -4,7 +4,6 @@ import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.history.plan.CopyPlan;
-import lastcopy.history.plan.SetPlan;
 
 /**
  * One copy at an instant: its condition, its drives, what it holds and what is on its way to it.
@@ -134,19 +133,23 @@ public final class CopyState {
 
   /** How many are down of a drive and those that stand in for it. */
   public int downWith(DriveState drive) {
-    return downOf[plan.set().lotOf(drive.plan().drive())];
+    return downOf[lotOf(drive)];
+  }
+
+  /** Nearly all copies have one lot: a division in every event would be felt. */
+  private int lotOf(DriveState drive) {
+    return downOf.length == 1 ? 0 : plan.set().lotOf(drive.plan().drive());
   }
 
   /** Whether two drives stand in for each other. */
   public boolean standTogether(DriveState one, DriveState other) {
-    SetPlan set = plan.set();
-    return set.lotOf(one.plan().drive()) == set.lotOf(other.plan().drive());
+    return lotOf(one) == lotOf(other);
   }
 
   private int mostDown() {
-    int most = 0;
-    for (int each : downOf) {
-      most = Math.max(most, each);
+    int most = downOf[0];
+    for (int lot = 1; lot < downOf.length; lot++) {
+      most = Math.max(most, downOf[lot]);
     }
     return most;
   }
@@ -183,14 +186,14 @@ public final class CopyState {
   /** One more of its drives is down. */
   public void driveFails(DriveState drive) {
     down++;
-    downOf[plan.set().lotOf(drive.plan().drive())]++;
+    downOf[lotOf(drive)]++;
     settles();
   }
 
   /** One of its drives is up again. */
   public void driveIsBack(DriveState drive) {
     down--;
-    downOf[plan.set().lotOf(drive.plan().drive())]--;
+    downOf[lotOf(drive)]--;
     settles();
   }
 
