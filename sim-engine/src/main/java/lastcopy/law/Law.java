@@ -13,7 +13,7 @@ import lastcopy.number.Elementary;
  * that a value is the same to the last digit on any machine.
  */
 public sealed interface Law
-    permits Exponential, Weibull, Fixed, Uniform, ByAge, Competing, Stretched, Never {
+    permits Exponential, Weibull, Fixed, Uniform, ByAge, Competing, Stretched, HazardWindow, Never {
 
   /**
    * The cumulative hazard H(t), the integral of the hazard from 0 to t.

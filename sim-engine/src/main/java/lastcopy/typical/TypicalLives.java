@@ -17,7 +17,8 @@ public final class TypicalLives {
           + " Pinheiro and others, FAST 2007; fleet statistics of a large operator, 2025, through"
           + " press reports); solid state to boot drives of the same operator, 2022-23, low and"
           + " cautious half and twice as much; portable twice a hard disk and 1 % a year for a"
-          + " knock; used 1.5 times a hard disk of that age, entered at its age";
+          + " knock; used 1.5 times a hard disk of that age, entered at its age, and 1 % more in"
+          + " the 30 days after it is bought";
 
   private static final Map<Level, double[]> HARD_DISK =
       Map.of(
@@ -32,6 +33,12 @@ public final class TypicalLives {
   private static final double KNOCK = 0.01;
   private static final double USED_FACTOR = 1.5;
 
+  /** The chance that a used drive fails in its first days with its new owner, above its life. */
+  public static final double FIRST_DAYS_CHANCE = 0.01;
+
+  /** How long these last, in hours: 30 days. */
+  public static final double FIRST_DAYS_HOURS = 720;
+
   private TypicalLives() {}
 
   /** What suggests the lives of a kind, in few words. */
@@ -40,7 +47,8 @@ public final class TypicalLives {
       case HARD_DISK ->
           "replacement rates of data centres, FAST 2007 and a large operator's of 2025";
       case PORTABLE -> "twice a hard disk, and 1 % a year for a knock";
-      case USED_HARD_DISK -> "1.5 times a hard disk of that age";
+      case USED_HARD_DISK ->
+          "1.5 times a hard disk of that age, and 1 % in the 30 days after it is bought";
       case SOLID_STATE -> "boot drives of a large operator, 2022-23";
     };
   }

@@ -50,7 +50,7 @@ final class DriveReader {
         section.get("owned").map(money::isTrue).orElse(false),
         Maybe.number(section.get("power"), money::watts),
         Maybe.number(section.get("speed"), values::link),
-        fails,
+        new TypicalReader(notes).withFirstDays(section, fails, age, boughtAt),
         age,
         boughtAt,
         section.get("fails_off").map(laws::life));

@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lastcopy.law.ByAge;
+import lastcopy.law.Competing;
+import lastcopy.law.Fixed;
+import lastcopy.law.HazardWindow;
 import lastcopy.law.Law;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Desk;
@@ -65,6 +68,35 @@ final class TypicalReader {
       chances.add(Math.min(Math.nextDown(1.0), -StrictMath.expm1(-hazard)));
     }
     return new ByAge(chances);
+  }
+
+  /**
+   * A typical life of a used drive has a risk of its first days with its new owner beside it: from
+   * the age at which it is bought, and from the start for those that are there then, if their age
+   * is a fixed time.
+   */
+  Law withFirstDays(Section drive, Law fails, Law age, double boughtAtHours) {
+    boolean used =
+        drive
+            .get("fails")
+            .filter(MappingNode.class::isInstance)
+            .map(form -> word((MappingNode) form, "typical"))
+            .filter(DriveKind.USED_HARD_DISK.id()::equals)
+            .isPresent();
+    if (!used) {
+      return fails;
+    }
+    List<Law> risks = new ArrayList<>(List.of(fails, firstDays(boughtAtHours)));
+    if (age instanceof Fixed now && now.hours() != boughtAtHours) {
+      risks.add(firstDays(now.hours()));
+    }
+    return new Competing(risks);
+  }
+
+  private static Law firstDays(double from) {
+    double perHour =
+        -StrictMath.log1p(-TypicalLives.FIRST_DAYS_CHANCE) / TypicalLives.FIRST_DAYS_HOURS;
+    return new HazardWindow(perHour, from, from + TypicalLives.FIRST_DAYS_HOURS);
   }
 
   private static double percent(DriveKind kind, Level level) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import lastcopy.law.ByAge;
+import lastcopy.law.Competing;
 import lastcopy.law.Law;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Mishap;
@@ -36,10 +37,36 @@ class TypicalTest {
   })
   void aTypicalLife(String fails, double first, double fifth) {
     Law law = Texts.model(Texts.withDrive("size: 8 TB, fails: " + fails)).fails();
-    List<Double> chances = ((ByAge) law).yearlyProbabilities();
+    Law years = law instanceof Competing both ? both.laws().get(0) : law;
+    List<Double> chances = ((ByAge) years).yearlyProbabilities();
     assertThat(chances).hasSize(10);
     assertThat(100 * chances.get(0)).isCloseTo(first, within(1e-6));
     assertThat(100 * chances.get(4)).isCloseTo(fifth, within(1e-6));
+  }
+
+  /**
+   * A used drive that is four years old when it is bought: of those, 1 % more fail in its first 30
+   * days, and none after them. Red if they are counted from new, or for good.
+   */
+  @Test
+  void aUsedDriveHasAFirstMonthOfItsOwn() {
+    String used = "size: 8 TB, fails: {typical: used-hard-disk}";
+    Law bought = Texts.model(Texts.withDrive(used + ", age: 4 years, bought_at: 4 years")).fails();
+    Law years = ((Competing) bought).laws().get(0);
+    double age = 4 * 8_760;
+    assertThat(bought.survival(age)).isEqualTo(years.survival(age));
+    assertThat(bought.survival(age + 360) / years.survival(age + 360))
+        .isCloseTo(Math.sqrt(0.99), within(1e-12));
+    assertThat(bought.survival(age + 720) / years.survival(age + 720))
+        .isCloseTo(0.99, within(1e-12));
+    assertThat(bought.survival(9e4) / years.survival(9e4)).isCloseTo(0.99, within(1e-12));
+    Law later = Texts.model(Texts.withDrive(used + ", age: 4 years")).fails();
+    assertThat(later.survival(800) / years.survival(800)).isCloseTo(0.99, within(1e-12));
+    assertThat(later.survival(9e4) / years.survival(9e4)).isCloseTo(0.99 * 0.99, within(1e-12));
+    Law unsure =
+        Texts.model(Texts.withDrive("size: 8 TB, fails: {typical: used-hard-disk, level: low}"))
+            .fails();
+    assertThat(((Competing) unsure).laws()).hasSize(2);
   }
 
   @Test
