@@ -66,7 +66,8 @@ class ShadedJarIT {
         "3000",
         "--report",
         page);
-    assertThat(Files.readString(Path.of(page))).contains("<!DOCTYPE html>", "Tern Street Films");
+    assertThat(Files.readString(Path.of(page)))
+        .contains("<!DOCTYPE html>", "Tern Street Films", "possible worlds");
   }
 
   /** Classes that were left out, and that something asks for by name, would be missed here. */

@@ -17,6 +17,7 @@ import lastcopy.cli.sentence.Horizon;
 import lastcopy.cli.sentence.LossSizes;
 import lastcopy.cli.sentence.PairSentences;
 import lastcopy.cli.sentence.Remarks;
+import lastcopy.cli.sentence.WorldWords;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.LayoutResult.CauseShare;

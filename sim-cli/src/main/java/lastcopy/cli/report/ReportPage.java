@@ -28,6 +28,7 @@ import lastcopy.cli.sentence.Answer;
 import lastcopy.cli.sentence.Horizon;
 import lastcopy.cli.sentence.PairSentences;
 import lastcopy.cli.sentence.Remarks;
+import lastcopy.cli.sentence.WorldWords;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
@@ -92,6 +93,7 @@ public final class ReportPage {
       List<String> stakes,
       List<LayoutCard> cards,
       List<String> pairs,
+      List<String> worlds,
       String curve,
       String amounts,
       List<Unprotected> unprotected,
@@ -147,6 +149,7 @@ public final class ReportPage {
         stakes(planned.room()),
         cards(anchor),
         PairSentences.of(result, outOf, false),
+        result.worlds().map(all -> WorldWords.of(result, outOf)).stream().toList(),
         ChartFiles.element(() -> LossCurveChart.of(result, made.date()), "curve-"),
         ChartFiles.element(() -> ExceedanceChart.of(result, made.date()), "amounts-"),
         unprotected(),

@@ -1,4 +1,4 @@
-package lastcopy.cli.compare;
+package lastcopy.cli.sentence;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.UnknownWords;
 import lastcopy.cli.output.Wrap;
-import lastcopy.cli.sentence.PairSentences;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Worlds;
@@ -16,7 +15,7 @@ import lastcopy.interval.Estimate;
 import lastcopy.words.OutOf;
 
 /** What is not known, in words: between what a chance may lie, and what makes the difference. */
-final class WorldWords {
+public final class WorldWords {
 
   /** So many unknowns are told, those that matter most; the files have all. */
   private static final int MOST_UNKNOWNS = 5;
@@ -39,7 +38,7 @@ final class WorldWords {
    *
    * @param outOf of how many studios, as in the table above
    */
-  static String of(Comparison result, OutOf outOf) {
+  public static String of(Comparison result, OutOf outOf) {
     return result.worlds().map(worlds -> new WorldWords(result, worlds, outOf).write()).orElse("");
   }
 
