@@ -3,6 +3,7 @@ package lastcopy.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.experiment.Cost;
 import lastcopy.law.Fixed;
@@ -14,6 +15,7 @@ import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Costs;
 import lastcopy.scenario.Delay;
+import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.DriveModelBuilder;
 import lastcopy.scenario.Feed;
@@ -332,6 +334,28 @@ class CostByHandTest {
     paid(cost(YEAR, kept, service), "services", 5 * (4 * 2 + 0.1 * (1 + 2 + 3 + 8 * 4)));
     Cost beside = cost(YEAR, kept, single("main", drive(new Never())).build(), fed(1e-3));
     paid(beside, "services", 5 * (4 * 2 + 0.1 * (1 + 2 + 3 + 8 * 4)) - 5 * 11 * 0.1 * 5e-4 / 730);
+  }
+
+  /** Whatever is deleted, the service keeps it aside and is paid for it. */
+  @Test
+  void whatAServiceKeepsOfDeletedFootageIsPaid() {
+    Desk.Deletion often =
+        new Desk.Deletion(new Rate(1 / 300.0), new Desk.Bytes(50 * Units.GB), new Fixed(1e6));
+    Copy cloud =
+        Copy.builder("cloud")
+            .on(new Medium.Service(Rate.NONE, of(5), none(), 0))
+            .keepsDeleted(Double.POSITIVE_INFINITY)
+            .fed(Feed.from("main").continuous().link(Units.TB).build())
+            .build();
+    Layout layout =
+        Layout.builder("only").copy(single("main", drive(new Never())).build()).copy(cloud).build();
+    Studio studio =
+        Studio.builder("test", 1)
+            .footage(onHand())
+            .desk(new Desk(Optional.of(often), Optional.empty()))
+            .layout(layout)
+            .build();
+    paid(Agreement.simulate(studio, 50).cost().orElseThrow(), "services", 5 * 12 * 0.5);
   }
 
   /** Eleven turns up to and at the end, the last of which has no time left. */
