@@ -68,6 +68,9 @@ public final class WorldWords {
   }
 
   private String between(Worlds.Percentiles all) {
+    if (error(all) >= outOf.studios()) {
+      return "too few histories to say what the ranges leave possible";
+    }
     if (outOf.count(all.p95().value()) < 1) {
       return "fewer than 1 in nearly all of them";
     }

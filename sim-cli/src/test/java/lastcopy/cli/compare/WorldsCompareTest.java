@@ -143,4 +143,28 @@ class WorldsCompareTest {
             "50000");
     assertThat(text).contains("drives.desk.fails");
   }
+
+  /**
+   * Of a mirror nearly all lose, within 300 histories: an error of more studios than there are
+   * tells nothing. Red with an error of 1,700,000 of 1,000 studios.
+   */
+  @Test
+  void whatIsKnownTooBadlyIsNotGivenAsARange() throws IOException {
+    String text =
+        """
+        lastcopy: 1
+        studio: Elder Wharf Films
+        years: 5
+        footage: {on_hand: 3 TB, shoots: {every: 7 days, size: 60 GB}}
+        places:
+          studio: {mishaps: {fire: {rate: 0.1..0.6 %/year}, theft: {rate: 0.2..2 %/year}}}
+        desk: {deletion: {rate: 0.5..5 per year, size: 100 shoots, noticed: {mean: 5..40 days}}}
+        drives: {desk-20tb: {size: 20 TB, fails: {typical: hard-disk, level: unsure}}}
+        layouts:
+          mirror: {copies: {main: {place: studio, drives: 2 x desk-20tb, arrangement: mirror,
+            noticed: 1 day, wait: 2 days}}}
+        """;
+    assertThat(run(text, "--histories", "300").replaceAll("\\s+", " "))
+        .contains("mirror: too few histories to say what the ranges leave possible");
+  }
 }

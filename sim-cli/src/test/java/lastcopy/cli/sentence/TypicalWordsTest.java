@@ -30,7 +30,7 @@ class TypicalWordsTest {
                 + " (fire: NFPA 2018 and US Fire Administration 2010; theft: US Bureau of Justice"
                 + " Statistics, 2011; water and surges: US insurance statistics, 2015-2020); red"
                 + " fails as portable, low, red fails while off as portable, low (twice a hard disk, and 1 % a year for a knock); blue"
-                + " fails as used-hard-disk, central (1.5 times a hard disk of that age)."
+                + " fails as used-hard-disk, central (1.5 times a hard disk of that age, and 1 % in the 30 days after it is bought)."
                 + " 'lastcopy rates' lists them.");
   }
 

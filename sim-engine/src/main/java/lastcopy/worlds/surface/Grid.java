@@ -54,6 +54,9 @@ public final class Grid {
     double variance =
         Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElseThrow();
     double[] shares = new double[points[0].length];
+    if (!(variance > 0)) {
+      return shares; // all worlds are alike: nothing is there to be accounted for
+    }
     for (int i = 0; i < shares.length; i++) {
       for (int degree = 1; degree <= 4; degree++) {
         double sum = 0;

@@ -3,6 +3,7 @@ package lastcopy.worlds.surface;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.rng.simple.RandomSource;
@@ -119,5 +120,22 @@ class SurfaceTest {
         .isCloseTo((1.7 * 1.7 * 1.7 - 3 * 1.7) / Math.sqrt(6), within(1e-14));
     assertThat(Basis.ofOrder(3, 2).size()).isEqualTo(10);
     assertThat(Basis.ofEach(3, 2).size()).isEqualTo(7);
+  }
+
+  /**
+   * Every history loses in every world, so nothing makes a difference. Red where 0 is divided by 0.
+   */
+  @Test
+  void whereAllWorldsAreAlikeNoUnknownCounts() {
+    double[][] points = normal(64, 2, 5);
+    double[] many = new double[64];
+    Arrays.fill(many, 1_000);
+    int[] replicates = new int[64];
+    Arrays.setAll(replicates, w -> w % REPLICATES);
+    var shares = surface(new Observations(points, replicates, many, many, many), 2).shares(SURE);
+    for (var share : shares) {
+      assertThat(share.value()).isBetween(0.0, 1.0);
+      assertThat(share.high()).isLessThanOrEqualTo(1);
+    }
   }
 }
