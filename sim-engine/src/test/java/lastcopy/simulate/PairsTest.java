@@ -16,6 +16,7 @@ import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Feed;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 import org.junit.jupiter.api.Test;
@@ -164,6 +165,27 @@ class PairsTest {
             .each(made -> made.fails(new Fixed(1e12)))
             .latentDefects(new Exponential(5_000));
     agrees(simulate(Studios.vault(1_500, set)).anyLoss(), -Math.expm1(-0.2));
+  }
+
+  /**
+   * A working copy dies at 1,000 h and is filled again from three pairs of which one has lost a
+   * drive at 900 h: a third of all is read without redundancy, where 0.3 errors would be met in all
+   * of it, 1 - exp(-0.1). Red if the refill pays for all that the pairs hold.
+   */
+  @Test
+  void aRefillPaysForThePairWithoutRedundancyOnly() {
+    CopyMaker far =
+        CopyMaker.set("far", Arrangement.PAIRS, 6)
+            .fed("main", new Feed.Continuous(), CopyMaker.AT_ONCE)
+            .restores(CopyMaker.AT_ONCE)
+            .arrival(new Fixed(1e5))
+            .readErrors(0.3 / (8 * Studios.VAULT_BYTES));
+    for (int i = 0; i < 6; i++) {
+      double life = i == 2 ? 900 : 1e12;
+      far.each(made -> made.fails(new Fixed(life)));
+    }
+    Studio studio = Studios.vault(1_500, CopyMaker.single("main", new Fixed(1_000)), far);
+    agrees(simulate(studio).anyLoss(), -Math.expm1(-0.1));
   }
 
   private static CopyMaker wearing(Arrangement arrangement) {
