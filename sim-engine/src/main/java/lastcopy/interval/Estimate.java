@@ -49,6 +49,11 @@ public record Estimate(double value, double low, double high, boolean seen) {
     return new Estimate(value, low, high + more, seen);
   }
 
+  /** The same of the figure with its sign changed, as of a difference seen from the other side. */
+  public Estimate negated() {
+    return new Estimate(-value, -high, -low, seen);
+  }
+
   /** Half the width over the value, the precision reached; infinite where nothing was seen. */
   public double relativeHalfWidth() {
     if (!seen) {

@@ -97,7 +97,7 @@ public final class Answer {
         .flatMap(
             pair ->
                 pair.costDifference()
-                    .map(ofA -> pair.a().equals(safest.id()) ? ofA : CostWords.negative(ofA)))
+                    .map(ofA -> pair.a().equals(safest.id()) ? ofA : ofA.negated()))
         .map(more -> " " + CostWords.difference(more, "It", result.currency()))
         .orElse("");
   }
@@ -110,14 +110,9 @@ public final class Answer {
 
   private String fewer(LayoutResult worse, LayoutResult safest) {
     Estimate more = difference(worse, safest);
-    String than = "than with " + PairSentences.quoted(worse);
-    if (Numbers.belowOne(more, outOf)) {
-      return "fewer " + than;
-    }
-    double studios = outOf.count(1);
-    String range = Numbers.range(more, studios).map(text -> " (" + text + ")").orElse("");
-    String count = Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, studios));
-    return count + " fewer" + range + " " + than;
+    String fewer =
+        Numbers.belowOne(more, outOf) ? "fewer" : PairSentences.studios(more, "fewer", outOf);
+    return fewer + " than with " + PairSentences.quoted(worse);
   }
 
   private String undecided(List<LayoutResult> alike) {
@@ -143,11 +138,7 @@ public final class Answer {
   /** P(one loses) - P(other loses), by paired histories; unknown where they were not compared. */
   private Estimate difference(LayoutResult one, LayoutResult other) {
     return pair(one, other)
-        .map(
-            pair ->
-                pair.a().equals(one.id())
-                    ? pair.difference()
-                    : CostWords.negative(pair.difference()))
+        .map(pair -> pair.a().equals(one.id()) ? pair.difference() : pair.difference().negated())
         .orElse(new Estimate(0, -1, 1, false));
   }
 

@@ -58,13 +58,8 @@ public final class CostWords {
       return "No difference in cost could be shown.";
     }
     boolean dearer = more.value() > 0;
-    Estimate by = dearer ? more : negative(more);
+    Estimate by = dearer ? more : more.negated();
     return name + " costs " + Numbers.money(by, currency) + (dearer ? " more." : " less.");
-  }
-
-  /** The same seen from the other one. */
-  static Estimate negative(Estimate e) {
-    return new Estimate(-e.value(), -e.high(), -e.low(), e.seen());
   }
 
   private static String amount(double money) {

@@ -68,7 +68,7 @@ public final class PairSentences {
     boolean ofB = undecided(pair) || pair.difference().value() >= 0;
     String name = quoted(layouts.get(ofB ? pair.b() : pair.a()));
     return pair.costDifference()
-        .map(ofA -> ofB ? CostWords.negative(ofA) : ofA)
+        .map(ofA -> ofB ? ofA.negated() : ofA)
         .map(more -> " " + CostWords.difference(more, name, currency))
         .orElse("");
   }
@@ -93,13 +93,17 @@ public final class PairSentences {
     if (Numbers.belowOne(more, outOf)) {
       return both + times(pair) + ".";
     }
-    String range = Numbers.range(more, outOf.count(1)).map(text -> " (" + text + ")").orElse("");
-    return String.format(
-        "%s: %s more%s%s.",
-        both,
-        Numbers.fixed(outOf.count(more.value()), Numbers.decimals(more, outOf.count(1))),
-        range,
-        times(pair));
+    return both + ": " + studios(more, "more", outOf) + times(pair) + ".";
+  }
+
+  /**
+   * A difference in studios with its interval behind a word, such as {@code 62 more (60 to 64)}.
+   */
+  static String studios(Estimate difference, String word, OutOf outOf) {
+    double one = outOf.count(1);
+    String range = Numbers.range(difference, one).map(text -> " (" + text + ")").orElse("");
+    int decimals = Numbers.decimals(difference, one);
+    return Numbers.fixed(outOf.count(difference.value()), decimals) + " " + word + range;
   }
 
   private static String times(Pair pair) {
@@ -134,16 +138,15 @@ public final class PairSentences {
   }
 
   private static Pair swapped(Pair pair) {
-    Estimate d = pair.difference();
     return new Pair(
         pair.b(),
         pair.a(),
         inverse(pair.ratio()),
         inverse(pair.ratioHigh()),
         inverse(pair.ratioLow()),
-        new Estimate(-d.value(), -d.high(), -d.low(), d.seen()),
+        pair.difference().negated(),
         pair.pairedHistories(),
-        pair.costDifference().map(CostWords::negative));
+        pair.costDifference().map(Estimate::negated));
   }
 
   private static OptionalDouble inverse(OptionalDouble ratio) {

@@ -85,41 +85,26 @@ public final class SampleComparison {
 
   /** The same, not to be trusted. */
   public static LayoutResult doubted(LayoutResult of, List<String> doubts, List<String> notes) {
-    return new LayoutResult(
-        of.id(),
-        of.title(),
-        of.histories(),
-        of.method(),
-        false,
-        of.effectiveHistories(),
-        of.largestWeightShare(),
-        of.anyLoss(),
-        of.everythingLost(),
-        of.lossEvents(),
-        of.bytesLost(),
-        of.shootsLost(),
-        of.shootsHit(),
-        of.moneyLost(),
-        of.curve(),
-        of.exceedanceBytes(),
-        of.exceedanceShoots(),
-        of.exceedanceMoney(),
-        of.causes(),
-        of.exposure(),
-        of.recoveries(),
-        of.cost(),
-        doubts,
-        notes);
+    return like(of, false, of.cost(), doubts, notes);
   }
 
   /** The same at a cost, if any. */
   public static LayoutResult costing(LayoutResult of, Optional<Cost> cost) {
+    return like(of, of.precisionReached(), cost, of.doubts(), of.notes());
+  }
+
+  private static LayoutResult like(
+      LayoutResult of,
+      boolean reached,
+      Optional<Cost> cost,
+      List<String> doubts,
+      List<String> notes) {
     return new LayoutResult(
         of.id(),
         of.title(),
         of.histories(),
         of.method(),
-        of.precisionReached(),
+        reached,
         of.effectiveHistories(),
         of.largestWeightShare(),
         of.anyLoss(),
@@ -137,8 +122,8 @@ public final class SampleComparison {
         of.exposure(),
         of.recoveries(),
         cost,
-        of.doubts(),
-        of.notes());
+        doubts,
+        notes);
   }
 
   public static Pair pair(
