@@ -22,6 +22,7 @@ class CommandLineArchitectureTest {
   private static final Map<String, List<String>> ARROWS =
       Map.ofEntries(
           Map.entry("scenario", List.of()),
+          Map.entry("edit", List.of("scenario")),
           Map.entry("output", List.of("scenario")),
           Map.entry("host", List.of("scenario", "output")),
           Map.entry("option", List.of("scenario", "output", "host")),

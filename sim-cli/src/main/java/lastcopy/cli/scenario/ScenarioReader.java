@@ -31,11 +31,36 @@ public final class ScenarioReader {
    * @throws IOException if it cannot be read at all
    */
   public static Scenario read(Path file) throws ScenarioException, IOException {
+    return parse(file.toString(), textOf(file));
+  }
+
+  private static String textOf(Path file) throws ScenarioException, IOException {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     }
-    return parse(file.toString(), decode(file.toString(), bytes));
+    return decode(file.toString(), bytes);
+  }
+
+  /**
+   * The values of a file that is a valid scenario, with their places, to be edited.
+   *
+   * @throws ScenarioException if it is none; it knows every mistake of the file
+   * @throws IOException if it cannot be read at all
+   */
+  public static Node tree(Path file) throws ScenarioException, IOException {
+    return tree(file.toString(), textOf(file));
+  }
+
+  /**
+   * The same of a text.
+   *
+   * @param name what messages call the file
+   * @throws ScenarioException if it is none; it knows every mistake of the text
+   */
+  public static Node tree(String name, String text) throws ScenarioException {
+    parse(name, text);
+    return new Loader(new Notes(name)).load(text).orElseThrow();
   }
 
   private static String decode(String name, byte[] bytes) throws ScenarioException {
@@ -57,9 +82,24 @@ public final class ScenarioReader {
    */
   public static Scenario parse(String name, String text) throws ScenarioException {
     Notes notes = new Notes(name);
-    Optional<Node> root = new Loader(notes).load(text);
+    return of(new Loader(notes).load(text), notes);
+  }
+
+  /**
+   * Reads values that were edited.
+   *
+   * @param name what messages call the file
+   * @throws ScenarioException if they are no valid scenario; it knows every mistake
+   */
+  public static Scenario of(String name, Node root) throws ScenarioException {
+    Notes notes = new Notes(name);
+    return of(Optional.of(root).filter(node -> new TreeCheck(notes).holds(node)), notes);
+  }
+
+  private static Scenario of(Optional<Node> root, Notes notes) throws ScenarioException {
     Optional<PossibleStudios> studios =
-        root.flatMap(node -> notes.build(node, () -> studios(node, notes, name)).flatMap(s -> s));
+        root.flatMap(
+            node -> notes.build(node, () -> studios(node, notes, notes.file())).flatMap(s -> s));
     List<Problem> problems = notes.problems();
     if (!problems.isEmpty()) {
       throw new ScenarioException(problems);
