@@ -3,6 +3,7 @@ package lastcopy.cli.scenario;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lastcopy.scenario.Unknown;
@@ -19,6 +20,9 @@ final class Ranges {
 
   /** A range and where it stands. */
   private record Found(Node node, double from, double to, String unit) {}
+
+  /** As many as quasi-random sequences have dimensions for, with one for what no surface says. */
+  static final int MOST = 999;
 
   private final double[] point;
   private final Map<Node, Integer> numbers = new HashMap<>();
@@ -45,6 +49,14 @@ final class Ranges {
       found.add(new Found(node, from, to, unit));
     }
     return number < point.length ? point[number] : 0;
+  }
+
+  /** Notes that there are more than can be drawn, at the first that is too much. */
+  void limit(Notes notes) {
+    if (found.size() > MOST) {
+      String many = String.format(Locale.ROOT, "%,d ranges", found.size());
+      notes.problem(found.get(MOST).node, many, "at most " + MOST + " in a file");
+    }
   }
 
   /** The unknowns, in the order of their deviates, by their keys below the root of the file. */

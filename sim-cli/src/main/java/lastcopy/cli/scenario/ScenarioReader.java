@@ -117,6 +117,7 @@ public final class ScenarioReader {
                 studio ->
                     new PossibleStudios(
                         studio, notes.ranges().unknowns(root), point -> world(root, name, point)));
+    notes.ranges().limit(notes);
     read.map(studios -> studios.isOne() ? studios.central() : studios.atAll(FAR))
         .ifPresent(studio -> reader.limit(root, studio));
     return read;

@@ -73,6 +73,28 @@ class LimitsTest {
   }
 
   @Test
+  void moreRangesThanCanBeDrawn() {
+    assertThat(Texts.problems(withRanges(Ranges.MOST))).isEmpty();
+    assertThat(Texts.problems(withRanges(Ranges.MOST + 2)))
+        .singleElement()
+        .asString()
+        .contains("found 1,001 ranges; accepted: at most 999 in a file")
+        .startsWith("demo.yaml:" + (2 + Ranges.MOST + drives()) + ":");
+  }
+
+  private static int drives() {
+    return (int) Texts.VALID.substring(0, Texts.VALID.indexOf("drives:")).lines().count();
+  }
+
+  private static String withRanges(int many) {
+    StringBuilder models = new StringBuilder("drives:\n");
+    for (int i = 0; i < many; i++) {
+      models.append("  d").append(i).append(": {size: 8 TB, fails: 1..4 %/year}\n");
+    }
+    return Texts.VALID.replaceFirst("(?m)^drives:\n", models.toString());
+  }
+
+  @Test
   void layouts() {
     StringBuilder text = new StringBuilder(Texts.VALID);
     for (int i = 0; i < Limits.MOST_LAYOUTS; i++) {

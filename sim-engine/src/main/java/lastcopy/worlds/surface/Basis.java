@@ -3,6 +3,7 @@ package lastcopy.worlds.surface;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Products of Hermite polynomials of standard normal deviates, each with mean square 1 and
@@ -49,6 +50,35 @@ public final class Basis {
       }
     }
     return new Basis(all);
+  }
+
+  /** The terms of all of several bases. */
+  static Basis of(List<Basis> bases) {
+    List<int[]> all = new ArrayList<>();
+    for (Basis one : bases) {
+      for (int[] term : one.degrees) {
+        if (all.stream().noneMatch(known -> Arrays.equals(known, term))) {
+          all.add(term);
+        }
+      }
+    }
+    return new Basis(all);
+  }
+
+  /**
+   * Where the terms of another basis are in this one.
+   *
+   * @param other all of whose terms are in this one
+   */
+  int[] places(Basis other) {
+    return Arrays.stream(other.degrees).mapToInt(this::place).toArray();
+  }
+
+  private int place(int[] term) {
+    return IntStream.range(0, degrees.length)
+        .filter(t -> Arrays.equals(degrees[t], term))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** How many terms an order has, so that too many need not be made. */

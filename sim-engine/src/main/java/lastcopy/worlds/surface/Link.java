@@ -23,6 +23,11 @@ public enum Link {
     }
 
     @Override
+    double likelihood(double histories, double sum, double mean) {
+      return sum * StrictMath.log(mean) + (histories - sum) * StrictMath.log1p(-mean);
+    }
+
+    @Override
     double eta(double mean) {
       return StrictMath.log(-StrictMath.log1p(-Math.min(mean, MOST)));
     }
@@ -50,6 +55,11 @@ public enum Link {
     }
 
     @Override
+    double likelihood(double histories, double sum, double mean) {
+      return sum * StrictMath.log(mean) - histories * mean;
+    }
+
+    @Override
     double eta(double mean) {
       return StrictMath.log(mean);
     }
@@ -71,6 +81,12 @@ public enum Link {
 
   /** The variance that goes with a mean, but for a factor. */
   abstract double variance(double mean);
+
+  /**
+   * The logarithm of the quasi-likelihood of a mean, whose derivative is the residual over the
+   * variance (Wedderburn 1974), but for what does not depend on the mean.
+   */
+  abstract double likelihood(double histories, double sum, double mean);
 
   /** The inverse of the mean. */
   abstract double eta(double mean);

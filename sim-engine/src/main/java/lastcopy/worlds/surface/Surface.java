@@ -15,6 +15,9 @@ public final class Surface {
   /** Of fewer effective losses nothing is said. */
   private static final double LEAST_EFFECTIVE = 40;
 
+  /** Nor of fewer worlds than so many for each term of the simplest surface. */
+  private static final double WORLDS_A_TERM = 2;
+
   /** Roughness counts where chance alone would hardly show it. */
   private static final double SURE = 0.999;
 
@@ -36,14 +39,14 @@ public final class Surface {
     this.seen = seen;
     this.link = link;
     this.grid = grid;
-    Basis basis = BasisChoice.of(seen, link);
-    terms = basis.at(seen.points());
-    gridTerms = basis.at(grid.points());
+    AveragedFit averaged = new AveragedFit(seen, link);
+    terms = averaged.basis().at(seen.points());
+    gridTerms = averaged.basis().at(grid.points());
     SurfaceFit fit = new SurfaceFit(seen, terms, link);
-    coefficients = fit.coefficients(r -> true);
+    coefficients = averaged.coefficients(r -> true);
     without =
         IntStream.range(0, replicates)
-            .mapToObj(left -> fit.coefficients(coefficients, r -> r != left))
+            .mapToObj(left -> averaged.coefficients(r -> r != left))
             .toArray(double[][]::new);
     double[] roughWithout =
         IntStream.range(0, replicates)
@@ -62,10 +65,11 @@ public final class Surface {
    * The surface of a figure.
    *
    * @param replicates how many independent sets of worlds there are
-   * @return empty where too little was lost to say anything
+   * @return empty where too little was lost, or in too few worlds, to say anything
    */
   public static Optional<Surface> of(Observations seen, Link link, Grid grid, int replicates) {
-    return seen.effective() >= LEAST_EFFECTIVE
+    boolean many = seen.size() >= WORLDS_A_TERM * (1 + grid.points()[0].length);
+    return many && seen.effective() >= LEAST_EFFECTIVE
         ? Optional.of(new Surface(seen, link, grid, replicates))
         : Optional.empty();
   }

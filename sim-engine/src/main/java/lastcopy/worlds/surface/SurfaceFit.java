@@ -15,6 +15,7 @@ final class SurfaceFit {
 
   private static final int STEPS = 40;
   private static final double CLOSE = 1e-9;
+  private static final double MOST_STEP = 2;
 
   /** A touch of ridge, so that worlds that lie badly leave a matrix that can be solved. */
   private static final double RIDGE = 1e-9;
@@ -36,22 +37,59 @@ final class SurfaceFit {
     return coefficients(start, replicates);
   }
 
-  /** The coefficients, from a start, of the worlds of some replicates. */
+  /**
+   * The coefficients, from a start, of the worlds of some replicates. A step that makes them less
+   * likely is halved until it does not, since a full one may run away (as in R's glm2: Marschner,
+   * The R Journal 3(2) (2011) 12-15).
+   */
   double[] coefficients(double[] start, IntPredicate replicates) {
     double[] now = start.clone();
+    double likely = likelihood(now, replicates);
     for (int step = 0; step < STEPS; step++) {
-      double[] next = step(now, replicates);
+      double[] by = step(now, replicates);
       double moved = 0;
-      for (int i = 0; i < next.length; i++) {
-        double by = Math.max(-2, Math.min(2, next[i] - now[i])); // a wild step is cut
-        moved = Math.max(moved, Math.abs(by));
-        now[i] += by;
+      for (int i = 0; i < by.length; i++) {
+        by[i] -= now[i];
+        moved = Math.max(moved, Math.abs(by[i]));
       }
       if (moved < CLOSE) {
         break;
       }
+      double before = likely;
+      for (double part = Math.min(1, MOST_STEP / moved); part * moved >= CLOSE; part /= 2) {
+        double[] next = moved(now, by, part);
+        double then = likelihood(next, replicates);
+        if (then > likely) {
+          now = next;
+          likely = then;
+          break;
+        }
+      }
+      if (!(likely > before)) {
+        break; // no step makes them likelier
+      }
     }
     return now;
+  }
+
+  private static double[] moved(double[] from, double[] by, double part) {
+    double[] to = from.clone();
+    for (int i = 0; i < to.length; i++) {
+      to[i] += part * by[i];
+    }
+    return to;
+  }
+
+  /** The logarithm of the quasi-likelihood, but for what does not depend on the coefficients. */
+  double likelihood(double[] coefficients, IntPredicate replicates) {
+    double sum = 0;
+    for (int w = 0; w < terms.length; w++) {
+      if (replicates.test(seen.replicates()[w])) {
+        double mean = link.mean(link.bounded(dot(terms[w], coefficients)));
+        sum += link.likelihood(seen.histories()[w], seen.sums()[w], mean);
+      }
+    }
+    return sum;
   }
 
   private double[] step(double[] now, IntPredicate replicates) {
@@ -95,20 +133,6 @@ final class SurfaceFit {
         matrix[i][j] += weight * row[i] * row[j];
       }
     }
-  }
-
-  /** The Poisson deviance of the worlds of some replicates, a proper score of any means. */
-  double deviance(double[] coefficients, IntPredicate replicates) {
-    double sum = 0;
-    for (int w = 0; w < terms.length; w++) {
-      if (replicates.test(seen.replicates()[w])) {
-        double expected =
-            seen.histories()[w] * link.mean(link.bounded(dot(terms[w], coefficients)));
-        double y = seen.sums()[w];
-        sum += 2 * ((y > 0 ? y * StrictMath.log(y / expected) : 0) - (y - expected));
-      }
-    }
-    return sum;
   }
 
   /**
