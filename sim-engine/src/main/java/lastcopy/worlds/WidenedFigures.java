@@ -8,6 +8,7 @@ import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Means;
+import lastcopy.scenario.Units;
 import lastcopy.simulate.count.Figures;
 
 /**
@@ -24,6 +25,8 @@ import lastcopy.simulate.count.Figures;
 record WidenedFigures(
     Figures pooled, List<Figures> replicates, double[] scales, double losses, double confidence)
     implements Figures {
+
+  private static final double DAYS_OF_YEAR = Units.HOURS_PER_YEAR / Units.HOURS_PER_DAY;
 
   /** From so many losses in each on replicates are normal enough to tell an interval alone. */
   private static final double ENOUGH = 30;
@@ -61,7 +64,7 @@ record WidenedFigures(
   }
 
   private Estimate chance(Function<Figures, Estimate> figure) {
-    return widened(figure, enough(figure.apply(pooled).value()));
+    return widened(figure, enough(figure.apply(pooled).value())).within(0, 1);
   }
 
   private Estimate mean(Function<Figures, Estimate> figure) {
@@ -183,7 +186,7 @@ record WidenedFigures(
         .sum();
   }
 
-  /** Times, widened likewise. */
+  /** Times, widened likewise; a year has no more days than it has. */
   static Exposure exposure(Exposure pooled, List<Exposure> replicates, double confidence) {
     Function<Function<Exposure, Estimate>, Estimate> wider =
         figure ->
@@ -193,10 +196,10 @@ record WidenedFigures(
                 false,
                 confidence);
     return new Exposure(
-        wider.apply(Exposure::singleCopyDays),
-        wider.apply(Exposure::noRedundancyDays),
-        wider.apply(Exposure::noWorkingCopyDays),
-        wider.apply(Exposure::refillingDays),
+        wider.apply(Exposure::singleCopyDays).within(0, DAYS_OF_YEAR),
+        wider.apply(Exposure::noRedundancyDays).within(0, DAYS_OF_YEAR),
+        wider.apply(Exposure::noWorkingCopyDays).within(0, DAYS_OF_YEAR),
+        wider.apply(Exposure::refillingDays).within(0, DAYS_OF_YEAR),
         wider.apply(Exposure::largestSingleCopyBytes),
         pooled.histories());
   }

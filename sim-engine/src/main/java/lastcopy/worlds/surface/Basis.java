@@ -3,27 +3,35 @@ package lastcopy.worlds.surface;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
- * Products of Hermite polynomials of standard normal deviates, each with mean square 1 and
- * orthogonal to the others, the constant first.
+ * Products of Hermite polynomials of standard normal deviates, each with mean square 1, the
+ * constant first. One more deviate, the direction, is a mean of the others.
  */
 public final class Basis {
 
   private final int[][] degrees;
+  private final double[] direction;
 
-  private Basis(List<int[]> degrees) {
+  /**
+   * Some terms.
+   *
+   * @param degrees of each deviate and of the direction, a row a term
+   * @param direction what each deviate counts for, of any length
+   */
+  Basis(List<int[]> degrees, double[] direction) {
     this.degrees = degrees.toArray(new int[0][]);
+    double length = Math.sqrt(Arrays.stream(direction).map(d -> d * d).sum());
+    this.direction = Arrays.stream(direction).map(d -> length > 0 ? d / length : 0).toArray();
   }
 
-  /** All products up to a total degree. */
+  /** All products up to a total degree, orthogonal to each other; nothing of a direction. */
   public static Basis ofOrder(int deviates, int order) {
     List<int[]> all = new ArrayList<>();
     for (int total = 0; total <= order; total++) {
-      addAll(all, new int[deviates], 0, total);
+      addAll(all, new int[deviates + 1], 0, total);
     }
-    return new Basis(all);
+    return new Basis(all, new double[deviates]);
   }
 
   private static void addAll(List<int[]> to, int[] degrees, int from, int left) {
@@ -31,54 +39,11 @@ public final class Basis {
       to.add(degrees.clone());
       return;
     }
-    for (int i = from; i < degrees.length; i++) {
+    for (int i = from; i < degrees.length - 1; i++) {
       degrees[i]++;
       addAll(to, degrees, i, left - 1);
       degrees[i]--;
     }
-  }
-
-  /** Each deviate by itself, without products of several. */
-  public static Basis ofEach(int deviates, int order) {
-    List<int[]> all = new ArrayList<>();
-    all.add(new int[deviates]);
-    for (int degree = 1; degree <= order; degree++) {
-      for (int i = 0; i < deviates; i++) {
-        int[] one = new int[deviates];
-        one[i] = degree;
-        all.add(one);
-      }
-    }
-    return new Basis(all);
-  }
-
-  /** The terms of all of several bases. */
-  static Basis of(List<Basis> bases) {
-    List<int[]> all = new ArrayList<>();
-    for (Basis one : bases) {
-      for (int[] term : one.degrees) {
-        if (all.stream().noneMatch(known -> Arrays.equals(known, term))) {
-          all.add(term);
-        }
-      }
-    }
-    return new Basis(all);
-  }
-
-  /**
-   * Where the terms of another basis are in this one.
-   *
-   * @param other all of whose terms are in this one
-   */
-  int[] places(Basis other) {
-    return Arrays.stream(other.degrees).mapToInt(this::place).toArray();
-  }
-
-  private int place(int[] term) {
-    return IntStream.range(0, degrees.length)
-        .filter(t -> Arrays.equals(degrees[t], term))
-        .findFirst()
-        .orElseThrow();
   }
 
   /** How many terms an order has, so that too many need not be made. */
@@ -97,11 +62,13 @@ public final class Basis {
 
   /** The terms at a point. */
   double[] at(double[] point) {
+    double[] all = Arrays.copyOf(point, point.length + 1);
+    all[point.length] = SurfaceFit.dot(point, direction);
     double[] terms = new double[degrees.length];
     Arrays.fill(terms, 1);
     for (int t = 0; t < terms.length; t++) {
-      for (int i = 0; i < point.length; i++) {
-        terms[t] *= hermite(degrees[t][i], point[i]);
+      for (int i = 0; i < all.length; i++) {
+        terms[t] *= degrees[t][i] == 0 ? 1 : hermite(degrees[t][i], all[i]);
       }
     }
     return terms;

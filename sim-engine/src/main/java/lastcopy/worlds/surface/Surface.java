@@ -39,14 +39,14 @@ public final class Surface {
     this.seen = seen;
     this.link = link;
     this.grid = grid;
-    AveragedFit averaged = new AveragedFit(seen, link);
-    terms = averaged.basis().at(seen.points());
-    gridTerms = averaged.basis().at(grid.points());
+    Basis basis = BasisChoice.of(seen, link);
+    terms = basis.at(seen.points());
+    gridTerms = basis.at(grid.points());
     SurfaceFit fit = new SurfaceFit(seen, terms, link);
-    coefficients = averaged.coefficients(r -> true);
+    coefficients = fit.coefficients(r -> true);
     without =
         IntStream.range(0, replicates)
-            .mapToObj(left -> averaged.coefficients(r -> r != left))
+            .mapToObj(left -> fit.coefficients(coefficients, r -> r != left))
             .toArray(double[][]::new);
     double[] roughWithout =
         IntStream.range(0, replicates)

@@ -14,7 +14,7 @@ import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
 final class SurfaceFit {
 
   private static final int STEPS = 40;
-  private static final double CLOSE = 1e-9;
+  private static final double CLOSE = 1e-7;
   private static final double MOST_STEP = 2;
 
   /** A touch of ridge, so that worlds that lie badly leave a matrix that can be solved. */
@@ -81,7 +81,7 @@ final class SurfaceFit {
   }
 
   /** The logarithm of the quasi-likelihood, but for what does not depend on the coefficients. */
-  double likelihood(double[] coefficients, IntPredicate replicates) {
+  private double likelihood(double[] coefficients, IntPredicate replicates) {
     double sum = 0;
     for (int w = 0; w < terms.length; w++) {
       if (replicates.test(seen.replicates()[w])) {
