@@ -132,6 +132,17 @@ class ArchitectureTest {
               "interval",
               "random",
               "scenario"),
+          uses("decide.rule", "interval"),
+          uses(
+              "decide",
+              "decide.rule",
+              "simulate.rare",
+              "experiment",
+              "parallel",
+              "history",
+              "history.report",
+              "interval",
+              "scenario"),
           uses(
               "story",
               "simulate",

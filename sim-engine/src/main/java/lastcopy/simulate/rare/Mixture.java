@@ -56,7 +56,7 @@ public final class Mixture {
   }
 
   /** The part under which a history is simulated. */
-  int partOf(long number) {
+  public int partOf(long number) {
     double place = ((number * GOLDEN) >>> 11) * 0x1p-53;
     int j = 0;
     while (j < biases.length - 1 && place >= parts.get(j).share()) {
@@ -71,7 +71,7 @@ public final class Mixture {
    *
    * @return at least 0; NaN where a life that ends at a fixed age was biased: it has no density
    */
-  double weight(Biasable history) {
+  public double weight(Biasable history) {
     double[] log = new double[logs.length];
     for (int g = 0; g < logs[0].length; g++) {
       for (int v = 0; v < logs[0][g].length; v++) {
