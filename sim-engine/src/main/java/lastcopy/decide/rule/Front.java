@@ -31,7 +31,7 @@ public record Front(List<Bounds> members, List<Rivalry> open) {
     List<Bounds> members = members(sorted, zone);
     List<Rivalry> open = new ArrayList<>();
     for (Bounds each : sorted) {
-      if (members.stream().noneMatch(m -> m == each || m.covers(each, zone))) {
+      if (members.stream().noneMatch(m -> m.equals(each) || m.covers(each, zone))) {
         Bounds by = coverer(members, each, zone);
         open.add(Rivalry.of(each, by, !by.losesNoMore(each, zone), !by.costsNoMore(each, zone)));
       }

@@ -30,7 +30,7 @@ public record Pick(Optional<Bounds> answer, List<Rivalry> open) {
     List<Rivalry> open = new ArrayList<>();
     for (Bounds each : all) {
       Side side = Side.of(each.chance(), target, zone.target());
-      boolean isAnswer = answer.filter(a -> a == each).isPresent();
+      boolean isAnswer = answer.filter(each::equals).isPresent();
       boolean dearer = !isAnswer && answer.filter(a -> a.costsNoMore(each, zone)).isPresent();
       if (side == Side.OVER || dearer || (isAnswer && side == Side.UNDER)) {
         continue;
@@ -59,7 +59,7 @@ public record Pick(Optional<Bounds> answer, List<Rivalry> open) {
     List<Rivalry> open = new ArrayList<>();
     for (Bounds each : all) {
       Side side = Side.of(each.cost(), budget, zone.cost());
-      boolean isAnswer = answer.filter(a -> a == each).isPresent();
+      boolean isAnswer = answer.filter(each::equals).isPresent();
       boolean riskier = !isAnswer && answer.filter(a -> a.losesNoMore(each, zone)).isPresent();
       if (side == Side.OVER || riskier || (isAnswer && side == Side.UNDER)) {
         continue;
