@@ -38,6 +38,7 @@ class ArchitectureTest {
           uses("scenario", "law"),
           uses("footage", "scenario"),
           uses("outlook", "scenario", "footage", "law"),
+          uses("outlook.room", "outlook", "scenario", "footage"),
           uses("history.report"),
           uses(
               "history.plan",

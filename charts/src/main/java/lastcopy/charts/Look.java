@@ -71,7 +71,8 @@ final class Look {
     return chart(words, new Lines(data, List.of()), axes);
   }
 
-  private static JFreeChart chart(Words words, Lines lines, Axes axes) {
+  /** A chart of lines with bands, named at their ends, with words around it. */
+  static JFreeChart chart(Words words, Lines lines, Axes axes) {
     XYPlot plot =
         new LabelledPlot(
             lines.data(), axes, renderer(lines.data().getSeriesCount()), lines.labels(), INK);

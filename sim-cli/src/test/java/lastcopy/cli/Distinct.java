@@ -3,6 +3,7 @@ package lastcopy.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Comparison.Pair;
@@ -14,6 +15,8 @@ import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
+import lastcopy.law.Exponential;
+import lastcopy.outlook.Comeback;
 import lastcopy.outlook.CopyOutlook;
 import lastcopy.outlook.FeedOutlook;
 import lastcopy.outlook.LinkTime;
@@ -21,6 +24,17 @@ import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
 import lastcopy.outlook.Warning;
+import lastcopy.outlook.room.CopyRoom;
+import lastcopy.outlook.room.DriveChoice;
+import lastcopy.outlook.room.DriveDue;
+import lastcopy.outlook.room.LayoutRoom;
+import lastcopy.outlook.room.Offload;
+import lastcopy.outlook.room.RoomAndTime;
+import lastcopy.outlook.room.RoomNeed;
+import lastcopy.outlook.room.Streams;
+import lastcopy.outlook.room.WayLimit;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.DriveModel;
 
 /**
  * Results in which no two figures are alike: each is larger by 2 % than the one before, in the
@@ -160,7 +174,71 @@ final class Distinct {
         maybe(),
         maybe(),
         of.feed().map(feed -> new FeedOutlook(maybe(), maybe(), false, number(), maybe(), link())),
-        of.ways().stream().map(this::way).toList());
+        of.ways().stream().map(this::way).toList(),
+        List.of(comeback(Comeback.By.FEED), comeback(Comeback.By.HAND)));
+  }
+
+  private Comeback comeback(Comeback.By by) {
+    return new Comeback("copy " + (int) number(), by, 1e6 * number(), number(), number());
+  }
+
+  /** Room and time with other figures, all of them distinct, and unlike those of outlooks. */
+  static RoomAndTime room(RoomAndTime of) {
+    Distinct figures = new Distinct();
+    figures.last = 1_000_000;
+    return figures.roomOf(of);
+  }
+
+  private RoomAndTime roomOf(RoomAndTime of) {
+    return new RoomAndTime(
+        number(),
+        of.steps(),
+        List.of(need(), need()),
+        List.of(
+            new DriveChoice(of.choices().get(0).model(), Arrangement.PAIRS, number(), drives()),
+            new DriveChoice(
+                DriveModel.builder("other", number()).fails(new Exponential(1)).build(),
+                Arrangement.PARITY,
+                number(),
+                OptionalInt.empty())),
+        of.layouts().stream().map(this::layoutRoom).toList());
+  }
+
+  private RoomNeed need() {
+    return new RoomNeed(number(), number(), number());
+  }
+
+  private OptionalInt drives() {
+    return OptionalInt.of((int) number());
+  }
+
+  private LayoutRoom layoutRoom(LayoutRoom of) {
+    return new LayoutRoom(
+        of.layout(),
+        of.copies().stream()
+            .map(
+                copy ->
+                    new CopyRoom(
+                        copy.copy(),
+                        List.of(due(), due()),
+                        copy.limits().stream().map(this::limit).toList()))
+            .toList(),
+        Optional.of(new Offload(part(), number(), number(), number(), number())),
+        // So that each network gives another number of them.
+        Optional.of(new Streams(100_003, new Route.Part("box", 1e6 * number()))));
+  }
+
+  private DriveDue due() {
+    return new DriveDue(number(), drives(), number());
+  }
+
+  private WayLimit limit(WayLimit of) {
+    return new WayLimit(way(of.way()), 1e6 * number(), Optional.of(part()));
+  }
+
+  private Route.Part part() {
+    double megabytes = number();
+    return new Route.Part("part " + (int) megabytes, 1e6 * number());
   }
 
   private Optional<LinkTime> link() {
@@ -171,7 +249,7 @@ final class Distinct {
 
   private Route way(Route of) {
     double megabytes = 1e6 * number();
-    return new Route(
-        of.kind(), of.from(), megabytes, new Route.Part("part " + (int) last, 1e6 * number()));
+    Route.Part slowest = new Route.Part("part " + (int) last, 1e6 * number());
+    return new Route(of.kind(), of.from(), megabytes, slowest, List.of(slowest), false);
   }
 }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lastcopy.cli.compare.CsvResult;
 import lastcopy.cli.compare.JsonResult;
@@ -20,6 +21,7 @@ import lastcopy.cli.inspect.InspectText;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.outlook.Omission;
 import lastcopy.outlook.Outlook;
+import lastcopy.outlook.room.RoomAndTime;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,7 +101,7 @@ class DistinctFiguresTest {
   @Test
   void inspectTextHoldsEachFigureInItsLine() throws IOException {
     Studio studio = Written.of(SCENARIO).studio();
-    String text = InspectText.render(studio, outlooks(studio), List.of("a default"));
+    String text = InspectText.render(studio, outlooks(studio), room(studio), List.of("a default"));
     same(text, "inspect.txt");
   }
 
@@ -116,12 +118,16 @@ class DistinctFiguresTest {
   private static String inspectJson() throws IOException {
     Studio studio = Written.of(SCENARIO).studio();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    InspectJson.write(studio, outlooks(studio), List.of("a default"), out);
+    InspectJson.write(studio, outlooks(studio), room(studio), List.of("a default"), out);
     return out.toString(StandardCharsets.UTF_8);
   }
 
   private static List<Outlook> outlooks(Studio studio) {
     return Outlook.of(studio).stream().map(Distinct::outlook).toList();
+  }
+
+  private static RoomAndTime room(Studio studio) {
+    return Distinct.room(RoomAndTime.of(studio, Outlook.of(studio), 0.8, OptionalDouble.empty()));
   }
 
   private static void collect(JsonNode node, List<String> numbers) {

@@ -21,6 +21,7 @@ import lastcopy.scenario.Copy;
  * @param byHandHours the same, carried by hand; empty if its feed does not say how
  * @param feed its feed; empty for the working copy
  * @param ways each way into it
+ * @param comebacks each route by which its footage comes back if it was gone
  */
 public record CopyOutlook(
     Copy copy,
@@ -30,11 +31,13 @@ public record CopyOutlook(
     OptionalDouble refillHours,
     OptionalDouble byHandHours,
     Optional<FeedOutlook> feed,
-    List<Route> ways) {
+    List<Route> ways,
+    List<Comeback> comebacks) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public CopyOutlook {
     ways = List.copyOf(ways);
+    comebacks = List.copyOf(comebacks);
   }
 
   /** The way of a kind, if there is one. */

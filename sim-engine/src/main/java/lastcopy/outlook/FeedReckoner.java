@@ -137,8 +137,8 @@ final class FeedReckoner {
 
   private OptionalDouble firstFill(Copy copy, Route way, double horizon) {
     if (copy.startsFull()) {
-      double byLink = Outlook.hours(copy, shoots.onHand(), way);
-      double byHand = Outlook.byHandHours(copy, shoots.onHand()).orElse(byLink);
+      double byLink = RefillReckoner.hours(copy, shoots.onHand(), way);
+      double byHand = RefillReckoner.byHandHours(copy, shoots.onHand()).orElse(byLink);
       return OptionalDouble.of(Math.min(byLink, byHand));
     }
     return lines.stream().mapToDouble(line -> filled(line, horizon)).filter(Double::isFinite).min();

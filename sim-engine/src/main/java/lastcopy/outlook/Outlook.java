@@ -7,8 +7,6 @@ import java.util.OptionalDouble;
 import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.DailyHours;
-import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rebuild;
@@ -27,9 +25,6 @@ import lastcopy.scenario.Ways;
  */
 public record Outlook(
     Layout layout, List<Room.Year> room, List<CopyOutlook> copies, List<Warning> warnings) {
-
-  /** What so many visits do not bring is never brought. */
-  private static final int MOST_VISITS = 100_000;
 
   /** Copies the lists. */
   public Outlook {
@@ -74,15 +69,16 @@ public record Outlook(
     return new CopyOutlook(
         copy,
         usable,
-        usable.isPresent() ? room.fills(usable.getAsDouble()) : OptionalDouble.empty(),
+        copy.driveSet().map(room::fills).orElse(OptionalDouble.empty()),
         optional(copy.driveSet().flatMap(set -> rebuildHours(copy, set, atEnd))),
-        optional(refill.map(way -> refillHours(layout, copy, atEnd, way))),
-        byHandHours(copy, atEnd),
+        optional(refill.map(way -> RefillReckoner.hours(layout, copy, atEnd, way))),
+        RefillReckoner.byHandHours(copy, atEnd),
         feed.map(
             way ->
                 FeedReckoner.of(
                     studio, layout, copy, way, shoots, FeedReckoner.lines(forecast, index))),
-        ways);
+        ways,
+        RefillReckoner.comebacks(layout, copy, room.footage(0), atEnd));
   }
 
   private static Optional<Double> rebuildHours(Copy copy, Medium.DriveSet set, double inUse) {
@@ -97,62 +93,6 @@ public record Outlook(
             ? set.driveBytes()
             : inUse / set.arrangement().usableDrives(set.drives());
     return Optional.of(bytes / Ways.rebuild(copy) / Units.SECONDS_PER_HOUR);
-  }
-
-  private static double refillHours(Layout layout, Copy copy, double bytes, Route way) {
-    Copy source = layout.copies().get(layout.indexOf(way.from()));
-    return hours(copy, bytes, way) + Ways.restoresIn(source);
-  }
-
-  /**
-   * Hours that an amount takes into a copy, carried by hand; empty if its feed does not say how.
-   */
-  static OptionalDouble byHandHours(Copy copy, double bytes) {
-    return optional(copy.feed().flatMap(Feed::carried).map(carried -> carried.hours(bytes)));
-  }
-
-  /** Hours that an amount takes into a copy; of one that visits, from its first visit on. */
-  static double hours(Copy copy, double bytes, Route way) {
-    double hours = hours(bytes, way);
-    Optional<DailyHours> between = copy.feed().flatMap(Feed::between);
-    if (copy.rotation().isPresent()) {
-      return inVisits(copy.feed().orElseThrow(), copy.rotation().get(), hours);
-    }
-    return between.map(daily -> inHours(copy.feed().get(), daily, hours)).orElse(hours);
-  }
-
-  /** From the opening of its hours on; where runs come at one time of day only, from then on. */
-  private static double inHours(Feed feed, DailyHours daily, double hours) {
-    boolean everyDay =
-        feed.schedule() instanceof Feed.Every every
-            && every.everyHours() % Units.HOURS_PER_DAY == 0;
-    double at = everyDay ? ((Feed.Every) feed.schedule()).atHours() : daily.opens();
-    return daily.end(at, hours) - daily.openFrom(at);
-  }
-
-  private static double inVisits(Feed feed, Copy.Rotation rotation, double hours) {
-    double visit = feed.visitHours();
-    double round = rotation.turns() * rotation.everyHours();
-    if (feed.between().isEmpty()) {
-      double full = Math.max(0, Math.ceil(hours / visit) - 1);
-      return full * round + hours - full * visit;
-    }
-    double first = feed.schedule() instanceof Feed.Every every ? every.atHours() : 0;
-    double left = hours;
-    for (int turn = 0; turn < MOST_VISITS; turn++) {
-      double comes = first + turn * round;
-      double used = feed.between().get().within(comes, comes + visit);
-      if (used >= left) {
-        return feed.between().get().end(comes, left) - first;
-      }
-      left -= used;
-    }
-    return Double.POSITIVE_INFINITY;
-  }
-
-  /** Hours that an amount takes on a way. */
-  static double hours(double bytes, Route way) {
-    return bytes / way.bytesPerSecond() / Units.SECONDS_PER_HOUR;
   }
 
   private static OptionalDouble optional(Optional<Double> value) {

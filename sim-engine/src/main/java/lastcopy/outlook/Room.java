@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.footage.ShootTable;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Medium;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
 
@@ -42,13 +44,18 @@ public final class Room {
     return years;
   }
 
-  /** The first time in years at which footage exceeds a room. */
-  OptionalDouble fills(double usableBytes) {
-    if (shoots.onHand() > usableBytes) {
+  /**
+   * The first time in years at which what a set holds exceeds its room: of a shelf all that was
+   * ever shot, since nothing ages out there.
+   */
+  OptionalDouble fills(Medium.DriveSet set) {
+    boolean keepsAll = set.arrangement() == Arrangement.SHELF;
+    if (shoots.onHand() > set.usableBytes()) {
       return OptionalDouble.of(0);
     }
     for (int k = 0; k < shoots.count(); k++) {
-      if (footage(shoots.time(k)) > usableBytes) {
+      double holds = keepsAll ? shoots.end(k) : footage(shoots.time(k));
+      if (holds > set.usableBytes()) {
         return OptionalDouble.of(shoots.time(k) / Units.HOURS_PER_YEAR);
       }
     }

@@ -32,7 +32,7 @@ final class RoomRules {
         "Its room is full after %.1f of %s (%s would be enough); %s.",
         outlook.fillsAtYears().getAsDouble(),
         Subject.years(subject.studio().years()),
-        Subject.bytes(subject.mostFootage()),
+        Subject.bytes(shelf ? subject.allFootage() : subject.mostFootage()),
         shelf
             ? "another drive is bought then"
             : "the simulation goes on as if room had been added in time");
@@ -79,7 +79,7 @@ final class RoomRules {
     double all =
         new Room(subject.studio(), subject.shoots()).footage(subject.studio().horizonHours());
     double waits = Ways.restoresIn(copy);
-    double hours = waits + Outlook.hours(all, WayFinder.refill(copy, main));
+    double hours = waits + RefillReckoner.hours(all, WayFinder.refill(copy, main));
     if (hours > LONG_RESTORE_HOURS) {
       double left = LONG_RESTORE_HOURS - waits;
       subject.warn(

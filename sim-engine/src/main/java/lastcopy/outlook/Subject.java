@@ -67,6 +67,11 @@ record Subject(
     return most;
   }
 
+  /** All footage that is ever shot, which a shelf keeps. */
+  double allFootage() {
+    return shoots.total(studio.horizonHours());
+  }
+
   /** An amount in words, such as {@code 2.4 TB}. */
   static String bytes(double amount) {
     return amount >= Units.TB

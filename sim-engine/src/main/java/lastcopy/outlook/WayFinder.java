@@ -34,9 +34,7 @@ final class WayFinder {
    */
   static Optional<Route> refill(Layout layout, Copy target, double bytes) {
     if (target.feed().isPresent()) {
-      return feed(layout, target)
-          .map(
-              way -> new Route(Route.Kind.REFILL, way.from(), way.bytesPerSecond(), way.slowest()));
+      return feed(layout, target).map(way -> way.as(Route.Kind.REFILL));
     }
     Copy best = null;
     for (Copy source : layout.copies()) {
@@ -74,10 +72,10 @@ final class WayFinder {
     List<Route.Part> parts = new ArrayList<>();
     OptionalDouble stated = byRate.bytesPerSecond();
     stated.ifPresent(rate -> parts.add(new Route.Part("rebuild rate", rate)));
-    parts.addAll(hardware(copy));
-    Route.Part slowest = Route.slowestOf(parts);
+    parts.addAll(Route.hardware(copy));
     // The share that daily work takes is no part of the way: it does not make a rate overstated.
-    return Optional.of(new Route(Route.Kind.REBUILD, copy.id(), Ways.rebuild(copy), slowest));
+    return Optional.of(
+        Route.over(Route.Kind.REBUILD, copy.id(), Ways.rebuild(copy), parts, stated.isPresent()));
   }
 
   private static Route between(
@@ -86,24 +84,11 @@ final class WayFinder {
     if (stated) {
       parts.add(new Route.Part(name, rate));
     }
-    parts.addAll(hardware(source));
-    parts.addAll(hardware(target));
+    parts.addAll(Route.hardware(source));
+    parts.addAll(Route.hardware(target));
     if (parts.isEmpty()) {
       parts.add(new Route.Part("network", rate));
     }
-    return new Route(kind, source.id(), rate, Route.slowestOf(parts));
-  }
-
-  private static List<Route.Part> hardware(Copy copy) {
-    List<Route.Part> parts = new ArrayList<>();
-    copy.driveSet().map(Medium.DriveSet::kinds).stream()
-        .flatMap(List::stream)
-        .forEach(model -> parts.add(new Route.Part("drive " + model.id(), model.speed())));
-    copy.box()
-        .ifPresent(
-            box ->
-                box.bytesPerSecond()
-                    .ifPresent(speed -> parts.add(new Route.Part("box " + box.id(), speed))));
-    return parts;
+    return Route.over(kind, source.id(), rate, parts, stated);
   }
 }

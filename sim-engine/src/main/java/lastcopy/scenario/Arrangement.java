@@ -1,5 +1,7 @@
 package lastcopy.scenario;
 
+import java.util.OptionalInt;
+
 /** How the drives of a copy hold its footage. */
 public enum Arrangement {
   /** One drive. */
@@ -16,6 +18,12 @@ public enum Arrangement {
   STRIPE("stripe"),
   /** Separate drives, filled one after another. */
   SHELF("shelf");
+
+  /** Of more drives than that nobody asks. */
+  private static final double MOST = 1e9;
+
+  /** What is a rounding error beyond a room still fits. */
+  private static final double SLACK = 1e-12;
 
   private final String word;
 
@@ -57,6 +65,30 @@ public enum Arrangement {
       case DOUBLE_PARITY -> drives - 2;
       case STRIPE, SHELF -> drives;
     };
+  }
+
+  /**
+   * The least number of drives whose usable room holds an amount; empty if no number does, or only
+   * an absurd one.
+   *
+   * @param bytes the amount, at least 0
+   * @param driveBytes the size of each drive, or as much of it as may be used, above 0
+   */
+  public OptionalInt drivesFor(double bytes, double driveBytes) {
+    double units = Math.max(1, Math.ceil(bytes / driveBytes * (1 - SLACK)));
+    if (units > MOST || (units > 1 && (this == SINGLE || this == MIRROR))) {
+      return OptionalInt.empty();
+    }
+    int n = (int) units;
+    return OptionalInt.of(
+        switch (this) {
+          case SINGLE, SHELF -> n;
+          case STRIPE -> Math.max(2, n);
+          case MIRROR -> 2;
+          case PAIRS -> 2 * n;
+          case PARITY -> n + 1;
+          case DOUBLE_PARITY -> n + 2;
+        });
   }
 
   /** The least number of drives that the arrangement makes sense with. */

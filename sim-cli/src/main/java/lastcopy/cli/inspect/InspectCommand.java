@@ -3,15 +3,20 @@ package lastcopy.cli.inspect;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lastcopy.charts.ChartException;
+import lastcopy.charts.RoomChart;
+import lastcopy.charts.RoomChartFiles;
 import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
@@ -20,6 +25,7 @@ import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioPages;
 import lastcopy.cli.scenario.ScenarioSchema;
 import lastcopy.outlook.Outlook;
+import lastcopy.outlook.room.RoomAndTime;
 import lastcopy.scenario.PossibleStudios;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -99,12 +105,16 @@ public final class InspectCommand implements Callable<Integer> {
 
   @Option(
       names = "--all",
-      description = "List each default by itself, not only those that matter for the result.")
+      description = "Tell long lists whole: each default, each drive that is due, each year.")
   private boolean all;
+
+  @Mixin private RoomOptions room;
 
   @Mixin private YearsOption years;
 
   @Mixin private JsonOption json;
+
+  @Mixin private ChartOptions charts;
 
   @Mixin
   @SuppressWarnings("UnusedVariable") // as its option
@@ -116,7 +126,8 @@ public final class InspectCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+  public Integer call()
+      throws WrongScenarioException, ChartException, IOException, RefusedException {
     if (schema || keys || template) {
       host.out().print(page());
       host.out().flush();
@@ -132,13 +143,25 @@ public final class InspectCommand implements Callable<Integer> {
     Inspected read = source.read(file);
     PossibleStudios studios = years.over(read.studios());
     json.prepare(Optional.of(file));
+    charts.prepare(json.beside(Optional.of(file)));
     List<Outlook> outlooks = Outlook.of(studios.central());
-    List<Path> written =
+    RoomAndTime roomAndTime = room.of(studios.central(), outlooks);
+    List<Path> written = new ArrayList<>();
+    written.addAll(
         json.write(
             host,
             Optional.of(file),
-            InspectText.render(studios, outlooks, all ? read.each() : read.grouped()),
-            out -> InspectJson.write(studios, outlooks, read.each(), out));
+            InspectText.render(
+                studios, outlooks, roomAndTime, all ? read.each() : read.grouped(), all),
+            out -> InspectJson.write(studios, outlooks, roomAndTime, read.each(), out)));
+    if (charts.folder().isPresent()) {
+      written.addAll(
+          RoomChartFiles.writeAll(
+              new RoomChart.Pictured(
+                  studios.central().name(), outlooks, roomAndTime, host.today().get()),
+              charts.folder().get(),
+              charts.formats()));
+    }
     Wrote.say(host, written);
     return ExitStatus.DONE;
   }

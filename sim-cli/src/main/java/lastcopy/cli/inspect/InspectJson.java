@@ -17,6 +17,7 @@ import lastcopy.outlook.Room;
 import lastcopy.outlook.Route;
 import lastcopy.outlook.Unpriced;
 import lastcopy.outlook.Warning;
+import lastcopy.outlook.room.RoomAndTime;
 import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Priced;
 import lastcopy.scenario.Studio;
@@ -26,10 +27,23 @@ public final class InspectJson {
 
   private final JsonPage page;
   private final JsonGenerator json;
+  private final RoomJson room;
 
-  private InspectJson(JsonPage page) {
+  private InspectJson(JsonPage page, RoomAndTime room) {
     this.page = page;
+    this.room = new RoomJson(page, room);
     this.json = page.generator();
+  }
+
+  /**
+   * Writes the outlooks of a studio, with the usual fill limit; leaves the stream open.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(
+      Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
+      throws IOException {
+    write(studio, outlooks, RoomAndTime.usual(studio, outlooks), defaults, out);
   }
 
   /**
@@ -38,15 +52,23 @@ public final class InspectJson {
    * @throws IOException if the stream fails
    */
   public static void write(
-      Studio studio, List<Outlook> outlooks, List<String> defaults, OutputStream out)
+      Studio studio,
+      List<Outlook> outlooks,
+      RoomAndTime room,
+      List<String> defaults,
+      OutputStream out)
       throws IOException {
-    write(PossibleStudios.only(studio), outlooks, defaults, out);
+    write(PossibleStudios.only(studio), outlooks, room, defaults, out);
   }
 
   static void write(
-      PossibleStudios studios, List<Outlook> outlooks, List<String> defaults, OutputStream out)
+      PossibleStudios studios,
+      List<Outlook> outlooks,
+      RoomAndTime room,
+      List<String> defaults,
+      OutputStream out)
       throws IOException {
-    JsonPage.write(out, page -> new InspectJson(page).document(studios, outlooks, defaults));
+    JsonPage.write(out, page -> new InspectJson(page, room).document(studios, outlooks, defaults));
   }
 
   private void document(PossibleStudios studios, List<Outlook> outlooks, List<String> defaults)
@@ -59,6 +81,7 @@ public final class InspectJson {
     page.omissions(Omissions.of(studio));
     page.unpriced(Unpriced.of(studio));
     UnknownWords.list(page, studios.unknowns());
+    room.studio();
     json.writeArrayFieldStart("layouts");
     for (Outlook outlook : outlooks) {
       layout(studio, outlook);
@@ -86,9 +109,10 @@ public final class InspectJson {
     json.writeEndArray();
     json.writeArrayFieldStart("copies");
     for (CopyOutlook copy : outlook.copies()) {
-      copy(copy);
+      copy(outlook, copy);
     }
     json.writeEndArray();
+    room.layout(outlook.layout().id());
     if (Priced.in(studio)) {
       firstPayments(FirstPayments.of(outlook.layout(), studio.footage().onHandBytes()));
     }
@@ -105,7 +129,8 @@ public final class InspectJson {
     json.writeEndObject();
   }
 
-  private void copy(CopyOutlook outlook) throws IOException {
+  private void copy(Outlook of, CopyOutlook outlook) throws IOException {
+    String layout = of.layout().id();
     json.writeStartObject();
     json.writeStringField("id", outlook.copy().id());
     number("usable_bytes", outlook.usableBytes());
@@ -115,10 +140,15 @@ public final class InspectJson {
     number("refill_by_hand_hours", outlook.byHandHours());
     feed(outlook.feed().orElse(null));
     json.writeArrayFieldStart("ways");
-    for (Route way : outlook.ways()) {
-      way(way);
+    for (int i = 0; i < outlook.ways().size(); i++) {
+      json.writeStartObject();
+      way(outlook.ways().get(i));
+      room.way(layout, outlook.copy().id(), i);
+      json.writeEndObject();
     }
     json.writeEndArray();
+    room.comebacks(outlook.comebacks());
+    room.copy(layout, outlook.copy().id());
     json.writeEndObject();
   }
 
@@ -163,13 +193,11 @@ public final class InspectJson {
   }
 
   private void way(Route way) throws IOException {
-    json.writeStartObject();
     json.writeStringField("way", way.kind().word());
     json.writeStringField("from", way.from());
     number("bytes_per_second", way.bytesPerSecond());
     json.writeStringField("slowest_part", way.slowest().name());
     number("slowest_part_bytes_per_second", way.slowest().bytesPerSecond());
-    json.writeEndObject();
   }
 
   private void warnings(List<Warning> warnings) throws IOException {

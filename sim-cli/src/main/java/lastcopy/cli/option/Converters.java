@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lastcopy.cli.host.Failures;
+import lastcopy.cli.scenario.RateText;
 import lastcopy.experiment.Method;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -60,6 +61,29 @@ public final class Converters {
         throw new TypeConversionException("'" + text + "' must be below 100%");
       }
       return value;
+    }
+  }
+
+  /** A percentage of at most 100, as a fraction in (0, 1]. */
+  public static final class Fill implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      // Bare, 1 would be as likely meant as 1 % as as all.
+      double value = new Percent().convert(text);
+      if (!(value <= 1)) {
+        throw new TypeConversionException("'" + text + "' must be at most 100%");
+      }
+      return value;
+    }
+  }
+
+  /** A rate as a scenario writes it, such as {@code 400Mbit/s}, in bytes per second, above 0. */
+  public static final class Rate implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      return RateText.bytesPerSecond(text)
+          .orElseThrow(
+              () -> new TypeConversionException("'" + text + "' is not " + RateText.ACCEPTED));
     }
   }
 

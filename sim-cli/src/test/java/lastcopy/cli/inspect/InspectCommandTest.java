@@ -123,7 +123,7 @@ class InspectCommandTest {
   @Test
   void anotherHorizonFillsTheDrives() {
     assertThat(run("inspect", file.toString(), "--years", "5")).isEqualTo(0);
-    assertThat(printed()).contains("full after 1.07 years");
+    assertThat(printed().replaceAll("\\s+", " ")).contains("full after 1.07 years");
   }
 
   @Test

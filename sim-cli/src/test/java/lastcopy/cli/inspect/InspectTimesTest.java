@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lastcopy.cli.Written;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Loss;
 import lastcopy.outlook.FeedOutlook;
+import lastcopy.outlook.Outlook;
+import lastcopy.outlook.room.DriveDue;
+import lastcopy.outlook.room.RoomAndTime;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Studio;
 import lastcopy.story.Story;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -292,5 +298,94 @@ class InspectTimesTest {
             .isCloseTo(said.get(0), within(1e-9));
       }
     }
+  }
+
+  /**
+   * A shelf in the engine gets its drives when they are full to the brim: of drives that are as
+   * large as the limit leaves. Also where footage ages out, which it does not on a shelf. Red if
+   * the limit is left out, and if a shelf forgets.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"", ", growth: 30 %/year", ", keep_for: 200 days"})
+  void theNextDrivesAreDueWhenAShelfOfTheirLimitGetsThem(String more) {
+    String footage = "on_hand: 2 TB, shoots: {every: 7 days, size: 90 GB}" + more;
+    Written shelf = shelf(footage, "8 TB");
+    Written ofLimit = shelf(footage, "6.4 TB");
+    RoomAndTime room =
+        RoomAndTime.of(shelf.studio(), Outlook.of(shelf.studio()), 0.8, OptionalDouble.empty());
+    List<Double> said =
+        room.layouts().get(0).copies().get(0).dues().stream().map(DriveDue::years).toList();
+    List<Double> added =
+        ofLimit.tell(0).moments().stream()
+            .filter(moment -> moment.kind() == Kind.DRIVE_ADDED)
+            .map(moment -> moment.hours() / 8760)
+            .toList();
+    assertThat(said).hasSizeGreaterThan(1).hasSameSizeAs(added);
+    for (int i = 0; i < said.size(); i++) {
+      assertThat(said.get(i)).isCloseTo(added.get(i), within(1e-9));
+    }
+    assertThat(ofLimit.outlook("main").fillsAtYears().orElseThrow())
+        .isCloseTo(added.get(0), within(1e-9));
+    // The number that it ends with is the one that the table tells.
+    assertThat(1 + added.size())
+        .isEqualTo(
+            room.choices().stream()
+                .filter(choice -> choice.arrangement() == Arrangement.SHELF)
+                .filter(choice -> choice.years() == 3 && choice.model().id().equals("sound"))
+                .findFirst()
+                .orElseThrow()
+                .drives()
+                .orElseThrow());
+  }
+
+  private static Written shelf(String footage, String size) {
+    return Written.of(
+        SHOOTING.replace("FOOTAGE", footage).replace("sound: {size: 8 TB", "sound: {size: " + size)
+            + "      main: {drives: 1 x sound, arrangement: shelf}\n");
+  }
+
+  /**
+   * Each route into the working copy by itself: with the other copies gone from the layout, it is
+   * the one that the engine takes. Red if a route is told with another's rate or delay.
+   */
+  @Test
+  void eachRouteBackTakesSoLong() {
+    List<String> far =
+        List.of(
+            "near: {drives: 1 x sound, feed: {from: main, every: 1 day, link: 50 MB/s}}",
+            "home: {drives: 1 x sound, feed: {from: main, every: 1 day, link: 20 Mbit/s},"
+                + " restores_at: 30 MB/s}",
+            "cloud: {service: {loses: 0 %/year, restores_in: 2 days}, feed: {from: main, every: 1"
+                + " day, link: 20 Mbit/s}, restores_at: 90 Mbit/s}");
+    String main = "main: {drives: 1 x dies, noticed: 1 day, wait: 1 day}";
+    Written all = layout(main, far.get(0), far.get(1), far.get(2));
+    for (int i = 0; i < far.size(); i++) {
+      Story story = layout(main, far.get(i)).tell(0);
+      double back = Written.first(story, Kind.COPY_BACK, 4000);
+      assertThat(all.outlook("main").comebacks().get(i).hoursAtEnd())
+          .as(far.get(i))
+          .isCloseTo(Written.first(story, Kind.REFILLED, back) - back, within(1e-3));
+    }
+  }
+
+  /**
+   * An offload at the speed of the drives: as long as a feed without a link takes to bring one
+   * shoot to drives alike, which is what a death of the working copy before its end still loses.
+   */
+  @Test
+  void anOffloadTakesAsLongAsDrivesTakeForAShoot() {
+    String footage = "on_hand: 0 GB, shoots: {every: 30 days, size: 900 GB}";
+    String far = "feed: {from: main, continuous: true}";
+    Studio studio = shooting(footage, 4000, far).studio();
+    double hours =
+        RoomAndTime.of(studio, Outlook.of(studio), 0.8, OptionalDouble.empty())
+            .layouts()
+            .get(0)
+            .offload()
+            .orElseThrow()
+            .hoursNow();
+    double done = 720 + hours;
+    assertThat(lostAt(shooting(footage, done - 0.02, far), done - 0.02)).isPositive();
+    assertThat(lostAt(shooting(footage, done + 0.02, far), done + 0.02)).isZero();
   }
 }

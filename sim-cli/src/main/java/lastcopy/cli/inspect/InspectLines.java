@@ -1,0 +1,103 @@
+package lastcopy.cli.inspect;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.Wrap;
+import lastcopy.scenario.Units;
+import lastcopy.words.ByteUnit;
+
+/** The lines of a page of {@code inspect}, and how it tells amounts, rates and times. */
+final class InspectLines {
+
+  private static final String NEXT = " ".repeat(18);
+  private static final int INDENT = 4;
+
+  /** Letters of a column of a table; what is longer is cut. */
+  private static final int WIDEST = 24;
+
+  private static final double MINUTES_PER_HOUR = 60;
+
+  /** From here on a time is told in days. */
+  private static final double LONG_HOURS = 72;
+
+  private final StringBuilder text = new StringBuilder();
+
+  /** An empty line. */
+  void gap() {
+    text.append('\n');
+  }
+
+  /** A paragraph, its first line and the others begun as given. */
+  void wrap(String first, String rest, String value) {
+    text.append(Wrap.lines(first, rest, value));
+  }
+
+  /** A paragraph with a name beside it. */
+  void entry(String name, String value) {
+    wrap(" ".repeat(INDENT) + Wrap.column(name, NEXT.length() - INDENT), NEXT, value);
+  }
+
+  /**
+   * Rows whose columns are as wide as what stands in them, but for what would take the room of the
+   * last, which wraps.
+   *
+   * @param rows the first is the head; all with as many cells
+   */
+  void table(int indent, List<List<String>> rows) {
+    int columns = rows.get(0).size();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder(" ".repeat(indent));
+      for (int i = 0; i + 1 < columns; i++) {
+        int column = i;
+        int widest = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
+        line.append(Wrap.column(row.get(i), Math.min(widest, WIDEST))).append("  ");
+      }
+      wrap(line.toString(), " ".repeat(line.length()), row.get(columns - 1));
+    }
+  }
+
+  static String bytes(double amount) {
+    return amount == 0 ? "0 GB" : ByteUnit.format(amount);
+  }
+
+  static String megabytes(double bytesPerSecond) {
+    return ByteUnit.digits(bytesPerSecond / Units.MB) + " MB/s";
+  }
+
+  /** Minutes, hours or days. */
+  static String time(double hours) {
+    if (Double.isInfinite(hours)) {
+      return "never done";
+    }
+    if (hours > 0 && hours < 1) {
+      double minutes = hours * MINUTES_PER_HOUR;
+      return minutes < 0.01 ? "less than 1 min" : ByteUnit.digits(minutes) + " min";
+    }
+    return hours < LONG_HOURS
+        ? ByteUnit.digits(hours) + " h"
+        : ByteUnit.digits(hours / Units.HOURS_PER_DAY) + " days";
+  }
+
+  static String time(OptionalDouble hours) {
+    return time(hours.orElse(Double.NaN));
+  }
+
+  /** Such as {@code 4.02 years} or {@code 1 year}. */
+  static String years(double years) {
+    String number = ByteUnit.digits(years);
+    return number + (number.equals("1") ? " year" : " years");
+  }
+
+  /** A fill limit, such as {@code 80 %}. */
+  static String percent(double share) {
+    double percent = 100 * share;
+    return (percent == Math.rint(percent) ? Numbers.fixed(percent, 0) : ByteUnit.digits(percent))
+        + " %";
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}
