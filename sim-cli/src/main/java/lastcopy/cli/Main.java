@@ -45,7 +45,8 @@ public final class Main {
             ScenarioLoading::fromFile,
             quickly ? quick(interruption) : WorldSimulation::run,
             () -> LocalDate.now(ZoneId.systemDefault()),
-            interruption);
+            interruption,
+            System.getenv());
     return new Program(host).run(args);
   }
 

@@ -18,6 +18,7 @@ import lastcopy.cli.host.OutputFile;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.report.ReportPage;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
@@ -34,6 +35,13 @@ final class OutputOptions {
       names = "--details",
       description = "Also tell every pair of layouts, and how the figures were made.")
   private boolean details;
+
+  @Option(
+      names = "--plot",
+      description = "Also draw in plain text who loses footage by which year.")
+  private boolean plot;
+
+  @Mixin private PageOptions page;
 
   @Option(names = "--csv", paramLabel = "DIR", description = "Write tables as CSV files.")
   private Path csv;
@@ -88,7 +96,7 @@ final class OutputOptions {
             json.write(
                 host,
                 Optional.of(scenario),
-                onlyJson() ? "" : TextReport.of(result, remarks, details),
+                onlyJson() ? "" : TextReport.of(result, remarks, asked(host)),
                 out -> JsonResult.write(result, remarks, out)));
     if (csv != null) {
       written.addAll(CsvResult.write(result, csv));
@@ -101,6 +109,10 @@ final class OutputOptions {
       written.add(report(result, remarks, studio, host, scenario, version));
     }
     return written;
+  }
+
+  private TextReport.Asked asked(Host host) {
+    return new TextReport.Asked(details, plot, page.on(host));
   }
 
   private Path report(

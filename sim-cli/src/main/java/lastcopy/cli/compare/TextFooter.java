@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.sentence.PairSentences;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
@@ -36,20 +36,23 @@ final class TextFooter {
    * The end of a report.
    *
    * @param details whether to say how the figures were made
+   * @param look how it looks
    */
-  static String of(Comparison result, Remarks remarks, boolean details) {
+  static String of(Comparison result, Remarks remarks, boolean details, PageLook look) {
     StringBuilder text = new StringBuilder();
-    remarks.warnings().forEach(warning -> text.append(Wrap.lines("! ", "  ", warning)));
-    doubts(result).forEach(doubt -> text.append(Wrap.lines("! ", "  ", doubt)));
+    remarks
+        .warnings()
+        .forEach(warning -> text.append(look.warning(look.lines("! ", "  ", warning))));
+    doubts(result).forEach(doubt -> text.append(look.warning(look.lines("! ", "  ", doubt))));
     Stream.concat(CAUTIONS.stream(), remarks.cautions().stream())
-        .forEach(caution -> text.append(Wrap.lines("- ", "  ", caution)));
+        .forEach(caution -> text.append(look.lines("- ", "  ", caution)));
     if (ofWiring(result)) {
-      text.append(Wrap.lines("- ", "  ", WIRING));
+      text.append(look.lines("- ", "  ", WIRING));
     }
-    text.append('\n').append(Wrap.lines("", "", brackets(result) + reached(result)));
+    text.append('\n').append(look.paragraph(brackets(result) + reached(result)));
     if (details) {
-      text.append('\n').append(Wrap.lines("", "", made(result)));
-      result.layouts().forEach(layout -> text.append(Wrap.lines("  ", "    ", exact(layout))));
+      text.append('\n').append(look.paragraph(made(result)));
+      result.layouts().forEach(layout -> text.append(look.lines("  ", "    ", exact(layout))));
     }
     return text.toString();
   }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Spans;
 import lastcopy.cli.output.Wrap;
 import lastcopy.cli.sentence.Answer;
@@ -25,12 +26,15 @@ import lastcopy.experiment.LayoutResult.Recovery;
 import lastcopy.interval.Estimate;
 import lastcopy.words.OutOf;
 
-/** A comparison as text for a terminal of 80 columns or a pipe. */
+/** A comparison as text for a terminal or a pipe. */
 final class TextReport {
 
   private static final int LABEL = 24;
   private static final int CAUSE = 45;
   private static final int SPAN = 18;
+
+  /** Columns of both spans. */
+  private static final int SPANS = 35;
 
   /** Days of a year that are as good as all. */
   private static final double ALWAYS = 364.5;
@@ -41,35 +45,51 @@ final class TextReport {
   private final Comparison result;
   private final Remarks remarks;
   private final OutOf outOf;
+  private final PageLook look;
   private final StringBuilder text = new StringBuilder();
 
-  private TextReport(Comparison result, Remarks remarks) {
+  private TextReport(Comparison result, Remarks remarks, PageLook look) {
+    this.look = look;
     this.result = result;
     this.remarks = remarks;
     outOf = outOf(result);
   }
 
+  /** The report as it is in a pipe. */
+  static String of(Comparison result, Remarks remarks, boolean details) {
+    return of(result, remarks, new Asked(details, false, PageLook.PLAIN));
+  }
+
+  /**
+   * What is asked of a report.
+   *
+   * @param details whether to say how the figures were made, and to tell every pair
+   * @param plot whether to draw the curves
+   * @param look how it looks
+   */
+  record Asked(boolean details, boolean plot, PageLook look) {}
+
   /**
    * The report.
    *
    * @param remarks what it says beside the figures
-   * @param details whether to say how the figures were made, and to tell every pair
    */
-  static String of(Comparison result, Remarks remarks, boolean details) {
-    TextReport report = new TextReport(result, remarks);
+  static String of(Comparison result, Remarks remarks, Asked asked) {
+    TextReport report = new TextReport(result, remarks, asked.look());
     report.title();
     report.answer();
     report.table();
-    report.text.append(WorldWords.of(result, report.outOf));
+    report.text.append(asked.plot() ? CurvePlot.of(result, report.outOf, asked.look()) : "");
+    report.text.append(WorldWords.of(result, report.outOf, asked.look()));
     report.omissions(false);
     result.layouts().forEach(report::block);
-    report.pairs(details);
-    report.text.append(TextFooter.of(result, remarks, details));
-    return report.text.toString();
+    report.pairs(asked.details());
+    report.text.append(TextFooter.of(result, remarks, asked.details(), asked.look()));
+    return asked.look().written(report.text.toString());
   }
 
   private void title() {
-    paragraph(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
+    heading(result.studio() + (result.finished() ? "" : " - UNFINISHED"));
     omissions(true);
   }
 
@@ -77,7 +97,7 @@ final class TextReport {
     Answer.of(result, outOf)
         .ifPresent(
             words -> {
-              paragraph(words);
+              heading(words);
               text.append('\n');
             });
     paragraph(
@@ -106,7 +126,7 @@ final class TextReport {
   }
 
   private void table() {
-    text.append(SummaryTable.of(result, outOf, this::assumption));
+    text.append(SummaryTable.of(result, outOf, look.width(), this::assumption));
     remarks.assumptionOfAll().ifPresent(words -> paragraph("Each layout " + words + "."));
     text.append('\n');
   }
@@ -115,11 +135,11 @@ final class TextReport {
   private Optional<String> assumption(String layout) {
     return remarks.assumptionOfAll().isPresent()
         ? Optional.empty()
-        : remarks.assumption(layout).map(words -> Wrap.lines("  ", "  ", words));
+        : remarks.assumption(layout).map(words -> look.lines("  ", "  ", words));
   }
 
   private void block(LayoutResult layout) {
-    paragraph(layout.title());
+    heading(layout.title());
     label("Lost on average", Numbers.bytes(layout.bytesLost()) + ", over all studios");
     LossSizes.of(layout).ifPresent(words -> label("Of those that lose", words));
     layout.moneyLost().ifPresent(money -> label("Worth", Numbers.money(money, result.currency())));
@@ -157,24 +177,29 @@ final class TextReport {
 
   /** A cause too long for its column stands on lines alone. */
   private void recovery(String cause, String spans) {
-    boolean fits = cause.length() < CAUSE;
+    int column = Math.min(CAUSE, look.width() - SPANS);
+    boolean fits = cause.length() < column;
     if (!fits) {
-      text.append(Wrap.lines("    ", "      ", cause));
+      text.append(look.lines(cause.startsWith("    ") ? "    " : "  ", "      ", cause));
     }
-    text.append(Wrap.column(fits ? cause : "", CAUSE)).append(spans).append('\n');
+    text.append(Wrap.column(fits ? cause : "", column)).append(spans).append('\n');
   }
 
   private void label(String label, String value) {
-    text.append(Wrap.lines(Wrap.column("  " + label, LABEL), " ".repeat(LABEL), value));
+    text.append(look.lines(Wrap.column("  " + label, LABEL), " ".repeat(LABEL), value));
   }
 
   private void paragraph(String words) {
-    text.append(Wrap.lines("", "", words));
+    text.append(look.paragraph(words));
+  }
+
+  private void heading(String words) {
+    text.append(look.heading(look.paragraph(words)));
   }
 
   private void pairs(boolean all) {
     List<String> sentences = PairSentences.of(result, outOf, all);
-    sentences.forEach(sentence -> text.append(Wrap.lines("", "", sentence)));
+    sentences.forEach(this::paragraph);
     text.append(sentences.isEmpty() ? "" : "\n");
   }
 

@@ -2,6 +2,7 @@ package lastcopy.cli.host;
 
 import java.io.PrintStream;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.function.Supplier;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Progress;
@@ -18,6 +19,7 @@ import lastcopy.scenario.PossibleStudios;
  * @param engine simulates
  * @param today the date printed on charts
  * @param interruption whether the user asked to stop
+ * @param environment variables that say how a terminal is
  */
 public record Host(
     PrintStream out,
@@ -26,7 +28,25 @@ public record Host(
     ScenarioLoading.Reading scenarios,
     Engine engine,
     Supplier<LocalDate> today,
-    Interruption interruption) {
+    Interruption interruption,
+    Map<String, String> environment) {
+
+  /** Copies the map. */
+  public Host {
+    environment = Map.copyOf(environment);
+  }
+
+  /** A host whose environment says nothing. */
+  public Host(
+      PrintStream out,
+      PrintStream err,
+      boolean terminal,
+      ScenarioLoading.Reading scenarios,
+      Engine engine,
+      Supplier<LocalDate> today,
+      Interruption interruption) {
+    this(out, err, terminal, scenarios, engine, today, interruption, Map.of());
+  }
 
   /** Simulates a studio, in each possible world. */
   @FunctionalInterface

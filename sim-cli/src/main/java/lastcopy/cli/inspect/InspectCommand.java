@@ -18,6 +18,7 @@ import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.Default;
@@ -116,6 +117,8 @@ public final class InspectCommand implements Callable<Integer> {
 
   @Mixin private ChartOptions charts;
 
+  @Mixin private PageOptions page;
+
   @Mixin
   @SuppressWarnings("UnusedVariable") // as its option
   private TraceOption trace;
@@ -129,7 +132,7 @@ public final class InspectCommand implements Callable<Integer> {
   public Integer call()
       throws WrongScenarioException, ChartException, IOException, RefusedException {
     if (schema || keys || template) {
-      host.out().print(page());
+      host.out().print(printed());
       host.out().flush();
       return ExitStatus.DONE;
     }
@@ -152,7 +155,12 @@ public final class InspectCommand implements Callable<Integer> {
             host,
             Optional.of(file),
             InspectText.render(
-                studios, outlooks, roomAndTime, all ? read.each() : read.grouped(), all),
+                studios,
+                outlooks,
+                roomAndTime,
+                all ? read.each() : read.grouped(),
+                all,
+                page.on(host)),
             out -> InspectJson.write(studios, outlooks, roomAndTime, read.each(), out)));
     if (charts.folder().isPresent()) {
       written.addAll(
@@ -166,7 +174,7 @@ public final class InspectCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private String page() throws IOException {
+  private String printed() throws IOException {
     if (schema) {
       return ScenarioSchema.text();
     }

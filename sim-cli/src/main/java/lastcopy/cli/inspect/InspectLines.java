@@ -3,6 +3,7 @@ package lastcopy.cli.inspect;
 import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Wrap;
 import lastcopy.scenario.Units;
 import lastcopy.words.ByteUnit;
@@ -21,7 +22,12 @@ final class InspectLines {
   /** From here on a time is told in days. */
   private static final double LONG_HOURS = 72;
 
+  private final PageLook look;
   private final StringBuilder text = new StringBuilder();
+
+  InspectLines(PageLook look) {
+    this.look = look;
+  }
 
   /** An empty line. */
   void gap() {
@@ -30,7 +36,17 @@ final class InspectLines {
 
   /** A paragraph, its first line and the others begun as given. */
   void wrap(String first, String rest, String value) {
-    text.append(Wrap.lines(first, rest, value));
+    text.append(look.lines(first, rest, value));
+  }
+
+  /** A paragraph that stands out. */
+  void heading(String rest, String value) {
+    text.append(look.heading(look.lines("", rest, value)));
+  }
+
+  /** A paragraph that warns. */
+  void warning(String value) {
+    text.append(look.warning(look.lines("  ! ", "    ", value)));
   }
 
   /** A paragraph with a name beside it. */
@@ -98,6 +114,6 @@ final class InspectLines {
 
   @Override
   public String toString() {
-    return text.toString();
+    return look.written(text.toString());
   }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.PriceWords;
 import lastcopy.cli.output.UnknownWords;
 import lastcopy.outlook.CopyOutlook;
@@ -29,13 +30,15 @@ import lastcopy.words.ByteUnit;
 /** What a scenario means, for a terminal of 80 columns. */
 public final class InspectText {
 
-  private final InspectLines page = new InspectLines();
+  private final InspectLines page;
   private final RoomAndTime room;
   private final RoomTables tables;
-  private final WayTables ways = new WayTables(page);
+  private final WayTables ways;
   private final boolean all;
 
-  private InspectText(RoomAndTime room, boolean all) {
+  private InspectText(RoomAndTime room, boolean all, PageLook look) {
+    this.page = new InspectLines(look);
+    this.ways = new WayTables(page);
     this.room = room;
     this.all = all;
     this.tables = new RoomTables(page, room, all);
@@ -49,21 +52,23 @@ public final class InspectText {
   /** Renders the outlooks of a studio; the same input gives the same text. */
   public static String render(
       Studio studio, List<Outlook> outlooks, RoomAndTime room, List<String> defaults) {
-    return render(PossibleStudios.only(studio), outlooks, room, defaults, false);
+    return render(PossibleStudios.only(studio), outlooks, room, defaults, false, PageLook.PLAIN);
   }
 
   /**
    * Renders the outlooks of a studio.
    *
    * @param all whether long lists are told whole
+   * @param look how it looks
    */
   static String render(
       PossibleStudios studios,
       List<Outlook> outlooks,
       RoomAndTime room,
       List<String> defaults,
-      boolean all) {
-    InspectText text = new InspectText(room, all);
+      boolean all,
+      PageLook look) {
+    InspectText text = new InspectText(room, all, look);
     text.head(studios.central(), outlooks);
     for (Outlook outlook : outlooks) {
       text.layout(studios.central(), outlook);
@@ -79,7 +84,7 @@ public final class InspectText {
 
   private void head(Studio studio, List<Outlook> outlooks) {
     String years = ByteUnit.digits(studio.years());
-    wrap("", "", studio.name() + ": what is sure over " + years + " years, if nothing fails");
+    page.heading("", studio.name() + ": what is sure over " + years + " years, if nothing fails");
     InShort.of(outlooks, room).forEach(line -> wrap("- ", "  ", line));
     OmissionWords.paragraph(Omissions.of(studio), outlooks.size())
         .ifPresent(words -> wrap("", "", words));
@@ -103,7 +108,7 @@ public final class InspectText {
   private void layout(Studio studio, Outlook outlook) {
     LayoutRoom its = room.layout(outlook.layout().id());
     page.gap();
-    wrap("", "  ", outlook.layout().title() + " (" + outlook.layout().id() + ")");
+    page.heading("  ", outlook.layout().title() + " (" + outlook.layout().id() + ")");
     if (all) {
       tables.free(outlook);
     }
@@ -125,7 +130,7 @@ public final class InspectText {
   private void warnings(Outlook outlook) {
     for (Warning warning : outlook.warnings()) {
       String about = warning.copy().isEmpty() ? "" : warning.copy() + ": ";
-      wrap("  ! ", "    ", about + warning.text() + " [" + warning.id() + "]");
+      page.warning(about + warning.text() + " [" + warning.id() + "]");
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lastcopy.cli.host.Failures;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.scenario.RateText;
 import lastcopy.experiment.Method;
 import picocli.CommandLine.ITypeConverter;
@@ -127,6 +128,18 @@ public final class Converters {
         throw new TypeConversionException("'" + text + "' is not a whole number of at least 1");
       }
       return Long.parseLong(digits);
+    }
+  }
+
+  /** A number of columns that a page can have. */
+  static final class PageWidth implements ITypeConverter<Integer> {
+    @Override
+    public Integer convert(String text) {
+      int columns = text.strip().matches("[0-9]{1,5}") ? Integer.parseInt(text.strip()) : 0;
+      if (columns < PageLook.NARROWEST || columns > PageLook.WIDEST) {
+        throw new TypeConversionException("'" + text + "' is not a number of columns, 60 to 200");
+      }
+      return columns;
     }
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.UnknownWords;
-import lastcopy.cli.output.Wrap;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Worlds;
@@ -25,9 +25,11 @@ public final class WorldWords {
   private final Comparison result;
   private final Worlds worlds;
   private final OutOf outOf;
+  private final PageLook look;
   private final StringBuilder text = new StringBuilder();
 
-  private WorldWords(Comparison result, Worlds worlds, OutOf outOf) {
+  private WorldWords(Comparison result, Worlds worlds, OutOf outOf, PageLook look) {
+    this.look = look;
     this.result = result;
     this.worlds = worlds;
     this.outOf = outOf;
@@ -39,7 +41,15 @@ public final class WorldWords {
    * @param outOf of how many studios, as in the table above
    */
   public static String of(Comparison result, OutOf outOf) {
-    return result.worlds().map(worlds -> new WorldWords(result, worlds, outOf).write()).orElse("");
+    return of(result, outOf, PageLook.PLAIN);
+  }
+
+  /** The same on a page of some look. */
+  public static String of(Comparison result, OutOf outOf, PageLook look) {
+    return result
+        .worlds()
+        .map(worlds -> new WorldWords(result, worlds, outOf, look).write())
+        .orElse("");
   }
 
   private String write() {
@@ -64,7 +74,7 @@ public final class WorldWords {
             .percentiles()
             .map(this::between)
             .orElse("too few lost any to say what the ranges leave possible");
-    text.append(Wrap.lines("  ", "    ", layout.title() + ": " + words));
+    text.append(look.lines("  ", "    ", layout.title() + ": " + words));
   }
 
   private String between(Worlds.Percentiles all) {
@@ -128,7 +138,7 @@ public final class WorldWords {
     paragraph("How much of that comes from each of what is not known" + each + ":");
     for (Worlds.OfUnknown unknown : ranked) {
       String share = String.format(Locale.ROOT, "%3.0f %%  ", 100 * share(unknown));
-      text.append(Wrap.lines("  " + share, "         ", unknown.key() + ": " + range(unknown)));
+      text.append(look.lines("  " + share, "         ", unknown.key() + ": " + range(unknown)));
     }
     text.append('\n');
   }
@@ -177,6 +187,6 @@ public final class WorldWords {
   }
 
   private void paragraph(String words) {
-    text.append(Wrap.lines("", "", words));
+    text.append(look.paragraph(words));
   }
 }

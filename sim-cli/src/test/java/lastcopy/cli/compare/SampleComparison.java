@@ -17,7 +17,7 @@ import lastcopy.interval.Estimate;
 /** A result made by hand: three layouts, the last never seen to lose. */
 public final class SampleComparison {
 
-  private static final Estimate NEVER = new Estimate(0, 0, 3e-5, false);
+  static final Estimate NEVER = new Estimate(0, 0, 3e-5, false);
 
   private SampleComparison() {}
 
@@ -37,6 +37,11 @@ public final class SampleComparison {
             pair("one-drive", "mirror", of(8.75), of(8.2), of(9.4), seen(0.062, 0.002)),
             pair("one-drive", "three-copies", none(), of(2300), none(), seen(0.07, 0.002)),
             pair("mirror", "three-copies", none(), of(250), none(), seen(0.008, 0.0002))));
+  }
+
+  /** Layouts alone, without pairs. */
+  static Comparison of(LayoutResult... layouts) {
+    return new Comparison("s", 5, Optional.of("EUR"), 1, 0.95, true, List.of(layouts), List.of());
   }
 
   public static LayoutResult layout(String id, String title, Estimate any, boolean priced) {

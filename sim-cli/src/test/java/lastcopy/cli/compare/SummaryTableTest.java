@@ -34,7 +34,7 @@ class SummaryTableTest {
   }
 
   private static String table(Comparison result, OutOf outOf) {
-    return SummaryTable.of(result, outOf, id -> Optional.empty());
+    return SummaryTable.of(result, outOf, 80, id -> Optional.empty());
   }
 
   @Test
