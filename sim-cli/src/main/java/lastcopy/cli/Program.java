@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import lastcopy.cli.ask.AskCommand;
+import lastcopy.cli.ask.Inputs;
 import lastcopy.cli.compare.CompareCommand;
 import lastcopy.cli.fit.FitCommand;
 import lastcopy.cli.host.ExitStatus;
@@ -68,6 +70,7 @@ public final class Program {
         .addSubcommand(new CompareCommand(host))
         .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
         .addSubcommand(new StoryCommand(host))
+        .addSubcommand(new AskCommand(host, Inputs::open, this::run))
         .addSubcommand(new FitCommand(host))
         .addSubcommand(new RatesCommand(host))
         .addSubcommand(new ProveCommand(host, Checks::all));

@@ -181,6 +181,24 @@ class FaultsTest {
     interrupted(50, 2);
   }
 
+  /** Red if whoever waits for an answer lets nobody end it, or leaves a part of a file. */
+  @ParameterizedTest
+  @ValueSource(strings = {"INT", "TERM"})
+  void interruptedWhileAsking(String signal) throws Exception {
+    assumeTrue(signal.equals("TERM") || Jvm.heedsInterrupts(), "interrupts are ignored here");
+    Jvm jvm = jvm();
+    Process process = jvm.start("ask", "--write", results.resolve("asked.yaml").toString());
+    for (int i = 0; i < 600 && !Files.readString(folder.resolve("out")).contains("] > "); i++) {
+      Thread.sleep(100);
+    }
+    Thread.sleep(100);
+    long began = System.nanoTime();
+    new ProcessBuilder("kill", "-" + signal, Long.toString(process.pid())).start().waitFor();
+    assertThat(jvm.ended(process).status()).isEqualTo(130);
+    assertThat(System.nanoTime() - began).isLessThan(30_000_000_000L);
+    assertThat(names()).isEmpty();
+  }
+
   private void interrupted(int times, long seed) throws Exception {
     SplittableRandom luck = new SplittableRandom(seed);
     int kept = 0;

@@ -2,6 +2,7 @@ package lastcopy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +37,7 @@ class ShadedJarIT {
   @TempDir Path directory;
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "inspect", "story", "fit", "rates", "prove"})
+  @ValueSource(strings = {"compare", "inspect", "story", "fit", "rates", "prove", "ask"})
   void everyCommandExplainsItself(String command) throws Exception {
     assertThat(run("-jar", JAR.toString(), command, "--help"))
         .contains("Usage: lastcopy " + command);
@@ -46,6 +47,20 @@ class ShadedJarIT {
   @Test
   void everyLineOfTheProofIsThere() throws Exception {
     assertThat(run("-jar", JAR.toString(), "prove")).contains("lines hold.");
+  }
+
+  /** The class that sets up a terminal is asked for by name. */
+  @Test
+  void whatIsAskedIsWritten() throws Exception {
+    String file = at("asked.yaml");
+    assertThat(run("-jar", JAR.toString(), "ask", "--write", file)).contains("far-drive: ");
+    assertThat(run("-jar", JAR.toString(), "inspect", file)).contains("My studio");
+    try (JarFile jar = new JarFile(JAR.toFile())) {
+      assertThat(text(jar, "META-INF/services/org/jline/terminal/provider/exec"))
+          .contains("org.jline.terminal.impl.exec.ExecTerminalProvider");
+      assertThat(bytes(jar, "org/jline/terminal/impl/exec/ExecTerminalProvider.class"))
+          .isNotEmpty();
+    }
   }
 
   /** Possible worlds need a table of commons-math, and the page its template. */
@@ -306,7 +321,11 @@ class ShadedJarIT {
     line.addAll(arguments);
     Path output = directory.resolve("output.txt");
     Process process =
-        new ProcessBuilder(line).redirectErrorStream(true).redirectOutput(output.toFile()).start();
+        new ProcessBuilder(line)
+            .redirectInput(ProcessBuilder.Redirect.from(new File("/dev/null")))
+            .redirectErrorStream(true)
+            .redirectOutput(output.toFile())
+            .start();
     assertThat(process.waitFor()).as(Files.readString(output)).isEqualTo(status);
     return Files.readString(output);
   }

@@ -1,5 +1,6 @@
 package lastcopy.cli.host;
 
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -10,6 +11,7 @@ public final class Interruption {
 
   private final CountDownLatch printed = new CountDownLatch(1);
   private volatile boolean asked;
+  private volatile Optional<Runnable> leave = Optional.empty();
   private volatile int status = ExitStatus.INTERRUPTED;
 
   /** Listens for the end of the process from now on. */
@@ -27,6 +29,20 @@ public final class Interruption {
     return asked;
   }
 
+  /**
+   * Waits for somebody: whatever asks to stop meanwhile ends the process at once, as interrupted.
+   *
+   * @param tidy puts in order what would be left behind, such as a terminal
+   */
+  public void waits(Runnable tidy) {
+    leave = Optional.of(tidy);
+  }
+
+  /** There is something to print again. */
+  public void waitsNoMore() {
+    leave = Optional.empty();
+  }
+
   /** Everything is printed: the process may end with that status, also one that was interrupted. */
   public void done(int with) {
     status = with;
@@ -39,6 +55,11 @@ public final class Interruption {
       return;
     }
     ask();
+    Optional<Runnable> tidy = leave;
+    if (tidy.isPresent()) {
+      tidy.get().run();
+      Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
+    }
     try {
       if (!printed.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
         System.err.println("lastcopy: stopped before everything was written");

@@ -46,6 +46,28 @@ public record OutputFile(Optional<Path> input, boolean force) {
   }
 
   /**
+   * Makes the folder of a file that people edit, which replaces none without being told so.
+   *
+   * @throws RefusedException if there is a file of that name
+   * @throws IOException if it cannot be written
+   */
+  public void checkNew(Path file) throws IOException, RefusedException {
+    check(file);
+    if (isTaken(file) && !force) {
+      throw new RefusedException("there is a file already: " + file + " (--force replaces it)");
+    }
+  }
+
+  /**
+   * Whether there is a file of that name that could be replaced.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public static boolean isTaken(Path file) throws IOException {
+    return Files.isRegularFile(WholeFile.target(file));
+  }
+
+  /**
    * Makes a folder and checks that what will be written there is not the scenario.
    *
    * @param endings of the names that are written there

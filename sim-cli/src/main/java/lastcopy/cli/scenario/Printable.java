@@ -38,7 +38,7 @@ public final class Printable {
   }
 
   /** Whether a text is shown as it is. */
-  static boolean isPlain(String text) {
+  public static boolean isPlain(String text) {
     return text.codePoints().noneMatch(Printable::isHidden);
   }
 
