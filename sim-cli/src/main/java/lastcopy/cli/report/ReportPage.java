@@ -25,6 +25,7 @@ import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
 import lastcopy.cli.output.Spans;
 import lastcopy.cli.sentence.Answer;
+import lastcopy.cli.sentence.CostSteps;
 import lastcopy.cli.sentence.Horizon;
 import lastcopy.cli.sentence.PairSentences;
 import lastcopy.cli.sentence.Remarks;
@@ -94,6 +95,9 @@ public final class ReportPage {
       List<LayoutCard> cards,
       List<String> pairs,
       List<String> worlds,
+      String matters,
+      List<CostSteps.Row> costs,
+      List<String> steps,
       String curve,
       String amounts,
       List<Unprotected> unprotected,
@@ -150,6 +154,9 @@ public final class ReportPage {
         cards(anchor),
         PairSentences.of(result, outOf, false),
         result.worlds().map(all -> WorldWords.of(result, outOf)).stream().toList(),
+        WorldWords.mattersMost(result),
+        CostSteps.rows(result, outOf),
+        CostSteps.sentences(result, outOf),
         ChartFiles.element(() -> LossCurveChart.of(result, made.date()), "curve-"),
         ChartFiles.element(() -> ExceedanceChart.of(result, made.date()), "amounts-"),
         unprotected(),

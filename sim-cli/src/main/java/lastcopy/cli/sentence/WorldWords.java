@@ -52,6 +52,28 @@ public final class WorldWords {
         .orElse("");
   }
 
+  /** Which of the ranges makes most of the difference, in a sentence, or why that is not told. */
+  public static String mattersMost(Comparison result) {
+    if (result.worlds().isEmpty()) {
+      return "Which assumption matters most is not told: the file gives each rate as one number."
+          + " With ranges (1..4 %/year) it would be told here; \"lastcopy levers\" tries each at"
+          + " half and at double.";
+    }
+    return result.worlds().get().unknowns().stream()
+        .max(Comparator.comparingDouble(WorldWords::share))
+        .filter(unknown -> share(unknown) >= LEAST_SHARE)
+        .map(
+            unknown ->
+                String.format(
+                    Locale.ROOT,
+                    "The assumption that matters most is %s, given as %s: it makes %.0f %% of how"
+                        + " much the chance of loss may differ.",
+                    unknown.key(),
+                    range(unknown),
+                    100 * share(unknown)))
+        .orElse("No range in the file makes a difference that could be told.");
+  }
+
   private String write() {
     paragraph(
         String.format(
