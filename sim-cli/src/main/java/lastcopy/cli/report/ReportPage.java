@@ -46,6 +46,9 @@ public final class ReportPage {
   private static final OutOf THOUSAND = new OutOf(1_000);
   private static final OutOf TEN_THOUSAND = new OutOf(10_000);
 
+  /** More layouts than so many are printed smaller, so that two sheets hold them. */
+  private static final int MANY = 3;
+
   private final Comparison result;
   private final Studio studio;
   private final Remarks remarks;
@@ -87,6 +90,7 @@ public final class ReportPage {
   /** All that the template shows; what it does not escape are the charts alone. */
   record View(
       String studio,
+      boolean many,
       boolean unfinished,
       String horizon,
       String studios,
@@ -96,6 +100,7 @@ public final class ReportPage {
       List<String> pairs,
       List<String> worlds,
       String matters,
+      boolean priced,
       List<CostSteps.Row> costs,
       List<String> steps,
       String curve,
@@ -146,6 +151,7 @@ public final class ReportPage {
             .orElseThrow();
     return new View(
         result.studio(),
+        result.layouts().size() > MANY,
         !result.finished(),
         Horizon.of(result),
         outOf.words(),
@@ -155,6 +161,7 @@ public final class ReportPage {
         PairSentences.of(result, outOf, false),
         result.worlds().map(all -> WorldWords.of(result, outOf)).stream().toList(),
         WorldWords.mattersMost(result),
+        result.layouts().stream().anyMatch(layout -> layout.cost().isPresent()),
         CostSteps.rows(result, outOf),
         CostSteps.sentences(result, outOf),
         ChartFiles.element(() -> LossCurveChart.of(result, made.date()), "curve-"),

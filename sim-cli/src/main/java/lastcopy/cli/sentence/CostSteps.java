@@ -31,10 +31,10 @@ public final class CostSteps {
    *
    * @param title of the layout
    * @param cost over the horizon, with its interval
-   * @param studios that lose footage, with their interval
-   * @param step whether no cheaper one loses footage in as few studios
+   * @param losers studios that lose footage, with their interval
+   * @param step how it stands to the cheaper ones
    */
-  public record Row(String title, String cost, String studios, boolean step) {}
+  public record Row(String title, String cost, String losers, String step) {}
 
   /** The layouts, the cheapest first; none where the scenario prices nothing. */
   public static List<Row> rows(Comparison result, OutOf outOf) {
@@ -53,7 +53,19 @@ public final class CostSteps {
         layout.title(),
         Numbers.money(layout.cost().orElseThrow().total(), result.currency()),
         Numbers.studios(layout.anyLoss(), outOf),
-        front.contains(layout));
+        step(layout, front));
+  }
+
+  private String step(LayoutResult layout, List<LayoutResult> front) {
+    if (front.isEmpty()) {
+      return "not told";
+    }
+    if (front.get(0).equals(layout)) {
+      return "the cheapest";
+    }
+    return front.contains(layout)
+        ? "safer than all that is cheaper"
+        : "not shown to be safer than something cheaper";
   }
 
   private List<LayoutResult> byCost() {

@@ -91,12 +91,13 @@ public final class WorldWords {
   }
 
   private void layout(LayoutResult layout, Worlds.OfLayout of) {
-    String words =
-        of.anyLoss()
-            .percentiles()
-            .map(this::between)
-            .orElse("too few lost any to say what the ranges leave possible");
+    String words = of.anyLoss().percentiles().map(this::between).orElse(untold(layout.anyLoss()));
     text.append(look.lines("  ", "    ", layout.title() + ": " + words));
+  }
+
+  private static String untold(Estimate chance) {
+    String few = chance.value() > 0.5 ? "too few kept all" : "too few lost any";
+    return few + " to say what the ranges leave possible";
   }
 
   private String between(Worlds.Percentiles all) {

@@ -145,8 +145,8 @@ class WorldsCompareTest {
   }
 
   /**
-   * Of a mirror nearly all lose, within 300 histories: an error of more studios than there are
-   * tells nothing. Red with an error of 1,700,000 of 1,000 studios.
+   * Of a mirror nearly all lose, within 300 histories, and few of a service that does. Red with an
+   * error of 1,700,000 of 1,000 studios, and with "between 1,000 and 1,000".
    */
   @Test
   void whatIsKnownTooBadlyIsNotGivenAsARange() throws IOException {
@@ -163,8 +163,32 @@ class WorldsCompareTest {
         layouts:
           mirror: {copies: {main: {place: studio, drives: 2 x desk-20tb, arrangement: mirror,
             noticed: 1 day, wait: 2 days}}}
+          kept:
+            copies:
+              main: {place: studio, drives: 1 x desk-20tb, keeps_deleted: for good, noticed: 1 day,
+                wait: 2 days}
+              far: {service: {loses: 0.2 %/year}, feed: {from: main, continuous: true, link: 1000 MB/s}}
         """;
     assertThat(run(text, "--histories", "300").replaceAll("\\s+", " "))
-        .contains("mirror: too few histories to say what the ranges leave possible");
+        .contains("mirror: too few kept all to say what the ranges leave possible")
+        .contains("kept: too few lost any to say what the ranges leave possible");
+  }
+
+  /** A wide range of failures beside a narrow one of fires, and the other way round. */
+  @Test
+  void thePageNamesTheAssumptionThatMattersMost() throws IOException {
+    assertThat(page("1..20 %/year", "0.4..0.5 %/year"))
+        .contains("The assumption that matters most is drives.desk.fails, given as 1 to 20 %/year");
+    assertThat(page("3.9..4 %/year", "0.1..20 %/year"))
+        .contains("The assumption that matters most is places.studio.mishaps.fire.rate, given as");
+    assertThat(page("4 %/year", "1 %/year"))
+        .contains("Which assumption matters most is not told")
+        .doesNotContain("The assumption that matters most");
+  }
+
+  private String page(String fails, String fire) throws IOException {
+    Path page = folder.resolve("page.html");
+    run(with(fails, fire), "--histories", "60000", "--report", page.toString(), "--force");
+    return Files.readString(page);
   }
 }

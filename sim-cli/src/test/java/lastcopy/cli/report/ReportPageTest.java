@@ -101,6 +101,14 @@ class ReportPageTest {
         .doesNotContain("://", "<script", "@import", "<link", "src=", "Optional[", "null");
   }
 
+  /** Red where the head of a column takes a row's words. */
+  @Test
+  void costStandsBesideRisk() {
+    assertThat(page)
+        .contains("<th scope=\"col\">Lose footage, of 1,000 studios</th>", "<td>the cheapest</td>")
+        .contains("Nothing dearer than &quot;A drive and a copy&quot; is shown to lose footage");
+  }
+
   /** By hand: the chance times a thousand, in the number, in words and in squares. */
   @Test
   void figuresAreTheResultsOwn() {

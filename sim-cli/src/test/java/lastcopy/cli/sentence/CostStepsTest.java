@@ -89,9 +89,17 @@ class CostStepsTest {
         .startsWith("From \"Drive\" to \"Mirror\"");
     assertThat(CostSteps.rows(result(BOX, MIRROR, DRIVE), THOUSAND))
         .containsExactly(
-            new CostSteps.Row("Drive", "EUR 200 (199 to 201)", "70 (68 to 72)", true),
-            new CostSteps.Row("Mirror", "EUR 290 (289 to 291)", "30 (29 to 31)", true),
-            new CostSteps.Row("Box", "EUR 400 (399 to 401)", "50 (49 to 51)", false));
+            new CostSteps.Row("Drive", "EUR 200 (199 to 201)", "70 (68 to 72)", "the cheapest"),
+            new CostSteps.Row(
+                "Mirror",
+                "EUR 290 (289 to 291)",
+                "30 (29 to 31)",
+                "safer than all that is cheaper"),
+            new CostSteps.Row(
+                "Box",
+                "EUR 400 (399 to 401)",
+                "50 (49 to 51)",
+                "not shown to be safer than something cheaper"));
     assertThat(steps(DRIVE, at(100, MIRROR)))
         .containsExactly(
             "Nothing dearer than \"Mirror\" is shown to lose footage in fewer studios.");

@@ -23,7 +23,10 @@ final class BasisChoice {
   private static final int SECOND = 2;
   private static final int THIRD = 3;
 
-  /** A term for each so many effective losses, and for each so many worlds. */
+  /**
+   * A term for each so many effective losses (or histories without, if fewer), and for each so many
+   * worlds.
+   */
   private static final double LOSSES_A_TERM = 20;
 
   private static final double WORLDS_A_TERM = 2.5;
@@ -34,12 +37,14 @@ final class BasisChoice {
   private static final double MOST_TERMS = 110;
 
   private final Observations seen;
+  private final Link link;
   private final int deviates;
   private final double[] slopes;
   private final List<int[]> terms = new ArrayList<>();
 
   private BasisChoice(Observations seen, Link link) {
     this.seen = seen;
+    this.link = link;
     deviates = seen.points()[0].length;
     Basis first = Basis.ofOrder(deviates, 1);
     double[] of = new SurfaceFit(seen, first.at(seen.points()), link).coefficients(r -> true);
@@ -50,21 +55,21 @@ final class BasisChoice {
   /** The basis for what was seen. */
   static Basis of(Observations seen, Link link) {
     int deviates = seen.points()[0].length;
-    return Basis.terms(deviates, THIRD) <= most(seen, WORLDS_A_FINE_TERM)
+    return Basis.terms(deviates, THIRD) <= most(seen, link, WORLDS_A_FINE_TERM)
         ? Basis.ofOrder(deviates, THIRD)
         : new BasisChoice(seen, link).basis();
   }
 
-  private static double most(Observations seen, double worldsATerm) {
+  private static double most(Observations seen, Link link, double worldsATerm) {
     return Math.min(
-        MOST_TERMS, Math.min(seen.effective() / LOSSES_A_TERM, seen.size() / worldsATerm));
+        MOST_TERMS, Math.min(link.telling(seen) / LOSSES_A_TERM, seen.size() / worldsATerm));
   }
 
   private Basis basis() {
     int[] leading = leading();
     terms.add(new int[deviates + 1]);
     IntStream.range(0, deviates).forEach(i -> terms.add(power(i, 1)));
-    boolean products = Basis.terms(deviates, SECOND) + 1 <= most(seen, WORLDS_A_TERM);
+    boolean products = Basis.terms(deviates, SECOND) + 1 <= most(seen, link, WORLDS_A_TERM);
     if (!products) {
       add(power(deviates, SECOND));
     }
@@ -81,7 +86,7 @@ final class BasisChoice {
   }
 
   private void add(int[] term) {
-    if (terms.size() + 1 <= most(seen, WORLDS_A_TERM)) {
+    if (terms.size() + 1 <= most(seen, link, WORLDS_A_TERM)) {
       terms.add(term);
     }
   }

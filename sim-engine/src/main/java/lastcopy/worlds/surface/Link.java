@@ -27,6 +27,12 @@ public enum Link {
       return sum * StrictMath.log(mean) + (histories - sum) * StrictMath.log1p(-mean);
     }
 
+    /** Where nearly all lose, those tell that do not. */
+    @Override
+    double telling(Observations seen) {
+      return Math.min(seen.effective(), seen.spared());
+    }
+
     @Override
     double eta(double mean) {
       return StrictMath.log(-StrictMath.log1p(-Math.min(mean, MOST)));
@@ -60,6 +66,11 @@ public enum Link {
     }
 
     @Override
+    double telling(Observations seen) {
+      return seen.effective();
+    }
+
+    @Override
     double eta(double mean) {
       return StrictMath.log(mean);
     }
@@ -87,6 +98,9 @@ public enum Link {
    * variance (Wedderburn 1974), but for what does not depend on the mean.
    */
   abstract double likelihood(double histories, double sum, double mean);
+
+  /** How many equal histories tell how the figure depends on what is not known. */
+  abstract double telling(Observations seen);
 
   /** The inverse of the mean. */
   abstract double eta(double mean);

@@ -27,6 +27,15 @@ public record Observations(
     return sum / count;
   }
 
+  /** How many histories lost nothing, of a figure that is a chance. */
+  double spared() {
+    double spared = 0;
+    for (int w = 0; w < sums.length; w++) {
+      spared += histories[w] - sums[w];
+    }
+    return spared;
+  }
+
   /** How many equal histories the sums are worth (Kish). */
   double effective() {
     double sum = 0;

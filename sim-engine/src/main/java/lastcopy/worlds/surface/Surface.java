@@ -12,7 +12,7 @@ import lastcopy.interval.Estimate;
  */
 public final class Surface {
 
-  /** Of fewer effective losses nothing is said. */
+  /** Of fewer effective losses, or histories without one, nothing is said. */
   private static final double LEAST_EFFECTIVE = 40;
 
   /** Nor of fewer worlds than so many for each term of the simplest surface. */
@@ -65,11 +65,12 @@ public final class Surface {
    * The surface of a figure.
    *
    * @param replicates how many independent sets of worlds there are
-   * @return empty where too little was lost, or in too few worlds, to say anything
+   * @return empty where too little was lost, or too little not, or in too few worlds, to say
+   *     anything
    */
   public static Optional<Surface> of(Observations seen, Link link, Grid grid, int replicates) {
     boolean many = seen.size() >= WORLDS_A_TERM * (1 + grid.points()[0].length);
-    return many && seen.effective() >= LEAST_EFFECTIVE
+    return many && link.telling(seen) >= LEAST_EFFECTIVE
         ? Optional.of(new Surface(seen, link, grid, replicates))
         : Optional.empty();
   }
