@@ -34,7 +34,10 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 /** The look that all charts share: readable by the colour-blind, and in grey. */
 final class Look {
 
-  /** Okabe and Ito's colours, without the yellow, which is too faint for a line on white. */
+  /**
+   * Okabe and Ito's colours, without the yellow, which is too faint for a line on white; then three
+   * of other lightness, so that each layout that is named beside its line has its own.
+   */
   private static final Color[] COLOURS = {
     new Color(0xD55E00),
     new Color(0x0072B2),
@@ -43,6 +46,9 @@ final class Look {
     new Color(0x000000),
     new Color(0xE69F00),
     new Color(0x56B4E9),
+    new Color(0x7F4A1E),
+    new Color(0x808080),
+    new Color(0x5E3C99),
   };
 
   /** Lengths of dash and gap in pixels; the first is solid. */
@@ -191,7 +197,7 @@ final class Look {
     for (int i = 0; i < series; i++) {
       renderer.setSeriesPaint(i, COLOURS[i % COLOURS.length]);
       renderer.setSeriesFillPaint(i, COLOURS[i % COLOURS.length]);
-      // The dashes turn one step further on each round, so no two of 49 layouts look alike.
+      // The dashes turn one step further on each round, so no two of 70 layouts look alike.
       renderer.setSeriesStroke(i, stroke(i + i / COLOURS.length));
     }
     return renderer;

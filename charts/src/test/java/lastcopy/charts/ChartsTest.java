@@ -18,10 +18,12 @@ import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -157,6 +159,25 @@ class ChartsTest {
     }
     assertThat(colours).hasSize(3);
     assertThat(dashes).hasSize(3);
+  }
+
+  /** Red with seven colours, the eighth layout then having the first's. */
+  @Test
+  void eachLayoutThatIsNamedBesideItsLineHasAColourOfItsOwn() {
+    YIntervalSeriesCollection lines = new YIntervalSeriesCollection();
+    for (int i = 0; i < EndLabels.MOST; i++) {
+      lines.addSeries(new YIntervalSeries("layout " + i));
+    }
+    JFreeChart chart =
+        Look.chart(
+            new Look.Words("title", "below", "foot"),
+            lines,
+            new Look.Axes(new NumberAxis("x"), new NumberAxis("y")));
+    Set<Object> colours = new HashSet<>();
+    for (int i = 0; i < EndLabels.MOST; i++) {
+      colours.add(chart.getXYPlot().getRenderer().getSeriesPaint(i));
+    }
+    assertThat(colours).hasSize(EndLabels.MOST);
   }
 
   @Test
