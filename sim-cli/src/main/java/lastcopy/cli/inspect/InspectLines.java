@@ -2,6 +2,7 @@ package lastcopy.cli.inspect;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Wrap;
@@ -17,6 +18,11 @@ final class InspectLines {
   /** Letters of a column of a table; what is longer is cut. */
   private static final int WIDEST = 24;
 
+  /** Letters of the last column, at the least. */
+  private static final int LAST = 14;
+
+  private static final String BETWEEN = "  ";
+
   private static final double MINUTES_PER_HOUR = 60;
 
   /** From here on a time is told in days. */
@@ -27,6 +33,11 @@ final class InspectLines {
 
   InspectLines(PageLook look) {
     this.look = look;
+  }
+
+  /** Whether a column of so many letters is whole beside others of so many columns. */
+  boolean fits(int letters, int others) {
+    return letters <= Math.min(WIDEST, look.prose() - others);
   }
 
   /** An empty line. */
@@ -62,15 +73,34 @@ final class InspectLines {
    */
   void table(int indent, List<List<String>> rows) {
     int columns = rows.get(0).size();
+    int[] widths = widths(rows, indent);
     for (List<String> row : rows) {
       StringBuilder line = new StringBuilder(" ".repeat(indent));
       for (int i = 0; i + 1 < columns; i++) {
-        int column = i;
-        int widest = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
-        line.append(Wrap.column(row.get(i), Math.min(widest, WIDEST))).append("  ");
+        line.append(Wrap.column(row.get(i), widths[i])).append(BETWEEN);
       }
       wrap(line.toString(), " ".repeat(line.length()), row.get(columns - 1));
     }
+  }
+
+  /** The widest columns give way until the last one has room to wrap in. */
+  private int[] widths(List<List<String>> rows, int indent) {
+    int[] widths = new int[rows.get(0).size() - 1];
+    for (int i = 0; i < widths.length; i++) {
+      int column = i;
+      widths[i] = rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
+      widths[i] = Math.min(widths[i], WIDEST);
+    }
+    int last = rows.stream().mapToInt(row -> row.get(widths.length).length()).max().orElse(0);
+    int room = look.prose() - indent - widths.length * BETWEEN.length() - Math.min(last, LAST);
+    while (IntStream.of(widths).sum() > room) {
+      int widest = 0;
+      for (int i = 1; i < widths.length; i++) {
+        widest = widths[i] > widths[widest] ? i : widest;
+      }
+      widths[widest]--;
+    }
+    return widths;
   }
 
   static String bytes(double amount) {

@@ -39,6 +39,9 @@ final class RoomTables {
   private static final List<String> HEAD =
       List.of("drives", "years", "single", "mirror", "pairs", "parity", "double parity", "shelf");
 
+  /** Columns of all but the name. */
+  private static final int NUMBERS = 62;
+
   private final InspectLines page;
   private final RoomAndTime room;
   private final boolean all;
@@ -104,10 +107,7 @@ final class RoomTables {
         "Drives that hold it so (a fill limit, and buying for 2 to 3 years ahead, are common"
             + " practice, no source):");
     List<DriveModel> told = all ? models : models.subList(0, Math.min(MODELS, models.size()));
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(HEAD);
-    told.forEach(model -> rows.addAll(rows(model)));
-    page.table(2, rows);
+    choices(told);
     if (told.size() < models.size()) {
       page.wrap(
           "  ",
@@ -122,6 +122,25 @@ final class RoomTables {
           "-: no number will do, since each drive holds everything; to the end it takes one of "
               + InspectLines.bytes(end.roomBytes())
               + ".");
+    }
+  }
+
+  /** A name too long to stand beside its numbers stands above them. */
+  private void choices(List<DriveModel> models) {
+    int longest = models.stream().mapToInt(model -> model.id().length()).max().orElse(0);
+    if (page.fits(longest, NUMBERS)) {
+      List<List<String>> rows = new ArrayList<>();
+      rows.add(HEAD);
+      models.forEach(model -> rows.addAll(rows(model)));
+      page.table(2, rows);
+      return;
+    }
+    for (DriveModel model : models) {
+      page.wrap("  ", "  ", model.id());
+      List<List<String>> rows = new ArrayList<>();
+      rows.add(HEAD.subList(1, HEAD.size()));
+      rows(model).forEach(row -> rows.add(row.subList(1, row.size())));
+      page.table(2, rows);
     }
   }
 

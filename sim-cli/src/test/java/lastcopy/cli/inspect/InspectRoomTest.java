@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What inspect says of room and time: each sentence where it is true, and where it is not. */
 class InspectRoomTest {
@@ -204,6 +205,27 @@ class InspectRoomTest {
     told("desk", "20 Mbit/s", "--charts", charts.toString());
     assertThat(charts.resolve("room.png")).isNotEmptyFile();
     assertThat(charts.resolve("room.svg")).content().contains("Is there room for 4 years?");
+  }
+
+  /**
+   * Red where columns as wide as long names leave no room for the last one: it was an exception.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"60", "80", "100"})
+  void longNamesGiveWay(String width) throws IOException {
+    String name = "a-model-with-a-very-long-name-indeed";
+    String text =
+        STUDIO
+            .replace("MAIN", name)
+            .replace("LINK", "20 Mbit/s")
+            .replace("large:", name + ":")
+            .replace("1 x large", "1 x " + name)
+            .replace("far:", "the-far-copy-has-a-long-name-too:");
+    Path file = Files.writeString(folder.resolve("long.yaml"), text);
+    assertThat(run("inspect", file.toString(), "--all", "--width", width)).isZero();
+    String page = out.toString(StandardCharsets.UTF_8);
+    assertThat(page.lines()).allMatch(line -> line.length() <= Integer.parseInt(width));
+    assertThat(page).contains("\n  " + name + "\n  years  single  mirror");
   }
 
   static Stream<Path> demos() throws IOException {
