@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.experiment.Comparison;
+import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -129,12 +130,22 @@ final class Look {
 
   /** A chart of horizontal bars, a colour for each row of the data. */
   static JFreeChart bars(Words words, CategoryDataset data, ValueAxis values) {
+    return bars(words, data, values, new BarRenderer(), true);
+  }
+
+  /** The same with an interval at each bar, by row and column of the data. */
+  static JFreeChart bars(
+      Words words, CategoryDataset data, ValueAxis values, List<List<Estimate>> ends) {
+    return bars(words, data, values, new WhiskerBars(ends, INK), data.getRowCount() > 1);
+  }
+
+  private static JFreeChart bars(
+      Words words, CategoryDataset data, ValueAxis values, BarRenderer renderer, boolean legend) {
     CategoryAxis names = new CategoryAxis();
     names.setTickLabelFont(font(Font.PLAIN, 13));
     names.setTickLabelPaint(INK);
     names.setMaximumCategoryLabelWidthRatio(0.45f);
     names.setMaximumCategoryLabelLines(3);
-    BarRenderer renderer = new BarRenderer();
     renderer.setBarPainter(new StandardBarPainter());
     renderer.setShadowVisible(false);
     for (int row = 0; row < data.getRowCount(); row++) {
@@ -147,8 +158,8 @@ final class Look {
     plot.setBackgroundPaint(Color.WHITE);
     plot.setRangeGridlinePaint(GRID);
     plot.setOutlineVisible(false);
-    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, true);
-    return framed(chart, words, true);
+    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, legend);
+    return framed(chart, words, legend);
   }
 
   private static JFreeChart framed(JFreeChart chart, Words words, boolean legend) {

@@ -1,11 +1,15 @@
 package lastcopy.charts;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Worlds;
+import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -31,12 +35,15 @@ public final class UnknownsChart {
     String foot =
         String.format(
             Locale.ROOT,
-            "Each by itself, of the variance of the logarithm of the chance of any loss. Drawn %s.",
+            "Each by itself, of the variance of the logarithm of the chance of any loss. Lines: %s %%"
+                + " sampling intervals. Drawn %s.",
+            ByteUnit.digits(100 * result.confidence()),
             date);
     return Look.bars(
         new Look.Words("What is not known, and how much it matters", result.studio(), foot),
         dataset(result),
-        share);
+        share,
+        intervals(result));
   }
 
   /** In percent, by the layout's title and the unknown, those first that matter most. */
@@ -48,6 +55,22 @@ public final class UnknownsChart {
       }
     }
     return data;
+  }
+
+  /** Of each bar its interval in percent, by row and column of the dataset. */
+  static List<List<Estimate>> intervals(Comparison result) {
+    Map<String, List<Estimate>> rows = new LinkedHashMap<>();
+    for (Worlds.OfUnknown unknown : ranked(result.worlds().orElseThrow())) {
+      for (Worlds.Share share : unknown.shares()) {
+        rows.computeIfAbsent(share.layout(), layout -> new ArrayList<>()).add(percent(share));
+      }
+    }
+    return List.copyOf(rows.values());
+  }
+
+  private static Estimate percent(Worlds.Share share) {
+    Estimate part = share.share();
+    return new Estimate(100 * part.value(), 100 * part.low(), 100 * part.high(), part.seen());
   }
 
   private static List<Worlds.OfUnknown> ranked(Worlds worlds) {

@@ -1,6 +1,7 @@
 package lastcopy.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -97,6 +98,22 @@ class WorldChartsTest {
     assertThat(bars.getColumnKey(0).toString()).isEqualTo("desk.deletion.rate: 1 to 4 %/year");
     assertThat(bars.getValue(0, 0).doubleValue()).isEqualTo(70);
     assertThat(bars.getRowKey(0).toString()).isEqualTo(result().layouts().get(0).title());
+  }
+
+  /** Red if a bar gets another's interval, or its share's as a fraction. */
+  @Test
+  void eachBarHasItsIntervalAndTheFootSaysSo() {
+    List<List<Estimate>> intervals = UnknownsChart.intervals(result());
+    CategoryDataset bars = UnknownsChart.dataset(result());
+    assertThat(intervals).hasSize(bars.getRowCount());
+    assertThat(intervals.get(0)).hasSize(bars.getColumnCount());
+    assertThat(intervals.get(0).get(0).low()).isCloseTo(65, within(1e-9));
+    assertThat(intervals.get(0).get(0).high()).isCloseTo(75, within(1e-9));
+    assertThat(intervals.get(0).get(1).high()).isCloseTo(25, within(1e-9));
+    JFreeChart chart = UnknownsChart.of(result(), DATE);
+    assertThat(chart.getCategoryPlot().getRenderer()).isInstanceOf(WhiskerBars.class);
+    assertThat(((TextTitle) chart.getSubtitle(chart.getSubtitleCount() - 1)).getText())
+        .contains("Lines: 95 % sampling intervals.");
   }
 
   @Test
