@@ -145,6 +145,16 @@ class ArchitectureTest {
               "interval",
               "scenario"),
           uses(
+              "decide.effect",
+              "simulate.count",
+              "simulate.rare",
+              "experiment",
+              "parallel",
+              "history",
+              "history.report",
+              "interval",
+              "scenario"),
+          uses(
               "story",
               "simulate",
               "simulate.count",

@@ -15,6 +15,7 @@ import lastcopy.cli.host.Failures;
 import lastcopy.cli.host.Host;
 import lastcopy.cli.host.StandardStream;
 import lastcopy.cli.inspect.InspectCommand;
+import lastcopy.cli.levers.LeversCommand;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.prove.ProveCommand;
 import lastcopy.cli.rates.RatesCommand;
@@ -71,6 +72,7 @@ public final class Program {
         .addSubcommand(new InspectCommand(host, InspectCommand::fromFile))
         .addSubcommand(new StoryCommand(host))
         .addSubcommand(new AskCommand(host, Inputs::open, this::run))
+        .addSubcommand(new LeversCommand(host))
         .addSubcommand(new FitCommand(host))
         .addSubcommand(new RatesCommand(host))
         .addSubcommand(new ProveCommand(host, Checks::all));

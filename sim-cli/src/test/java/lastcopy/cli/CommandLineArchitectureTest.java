@@ -34,6 +34,10 @@ class CommandLineArchitectureTest {
           Map.entry("prove", SHARED),
           Map.entry("fit", SHARED),
           Map.entry("rates", SHARED),
+          Map.entry(
+              "levers",
+              List.of("levers.deed", "edit", "option", "host", "output", "scenario", "sentence")),
+          Map.entry("levers.deed", List.of("edit", "scenario")),
           Map.entry("report", List.of("scenario", "output", "sentence")),
           Map.entry("sentence", List.of("scenario", "output")));
 

@@ -83,7 +83,7 @@ final class SkewedMean {
   }
 
   /** Hall's inverse transformation, by the skewness of the mean. */
-  private static double cubic(double t, double skewness) {
+  static double cubic(double t, double skewness) {
     if (Math.abs(skewness) < 1e-9) {
       return t;
     }

@@ -81,7 +81,8 @@ public final class ScenarioLoading {
     }
   }
 
-  private static List<String> shown(List<Problem> problems) {
+  /** Messages of problems, the first of many. */
+  public static List<String> shown(List<Problem> problems) {
     List<String> lines = new ArrayList<>();
     problems.stream().limit(MOST_SHOWN).map(Problem::toString).forEach(lines::add);
     int more = problems.size() - lines.size();

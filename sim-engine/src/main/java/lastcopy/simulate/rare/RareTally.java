@@ -44,7 +44,22 @@ public final class RareTally extends LossLedger {
   /** Unlikely draws; of no kind until histories are simulated. */
   Channels channels = new Channels(0);
 
+  /** Told of each history that lost anything and has a weight. */
+  @FunctionalInterface
+  public interface Watcher {
+    /**
+     * A history has ended.
+     *
+     * @param number its number
+     * @param part of the mixture that it came from
+     * @param weight above 0
+     * @param lost what it lost; valid during the call only
+     */
+    void lost(long number, int part, double weight, LossesNow lost);
+  }
+
   private final Thresholds thresholds;
+  private Watcher watcher = (number, of, weight, lost) -> {};
   private Biasable histories;
   private Mixture mixture;
   private int part;
@@ -93,7 +108,19 @@ public final class RareTally extends LossLedger {
   /** Simulates histories under a mixture and counts them. */
   public static RareTally of(
       Biasable histories, Mixture mixture, Thresholds thresholds, long first, int count) {
+    return of(histories, mixture, thresholds, first, count, (number, of, weight, lost) -> {});
+  }
+
+  /** The same, with somebody told of each history that lost anything. */
+  public static RareTally of(
+      Biasable histories,
+      Mixture mixture,
+      Thresholds thresholds,
+      long first,
+      int count,
+      Watcher watcher) {
     RareTally tally = new RareTally(thresholds, mixture.parts());
+    tally.watcher = watcher;
     tally.channels = new Channels(histories.channels());
     tally.histories = histories;
     tally.mixture = mixture;
@@ -104,7 +131,7 @@ public final class RareTally extends LossLedger {
       histories.simulate(first + i, mixture.part(tally.part), tally);
       ofPart[tally.part]++;
       if (tally.now.events() > 0) {
-        tally.end(mixture.weight(histories));
+        tally.end(first + i, mixture.weight(histories));
       }
       tally.channels.endHistory();
     }
@@ -134,11 +161,12 @@ public final class RareTally extends LossLedger {
     channels.cameOutBadly(channel, mixture.weight(histories));
   }
 
-  private void end(double weight) {
+  private void end(long number, double weight) {
     boolean weighs = weight < Double.POSITIVE_INFINITY;
     weightless += weighs ? 0 : 1;
     if (weighs && weight > 0) { // 0: less than any double, and nothing to any sum
       add(weight);
+      watcher.lost(number, part, weight, now);
     }
     double counted = weighs ? weight : 0;
     causes.values().forEach(cause -> cause.endHistory(counted, now.events()));

@@ -1,0 +1,221 @@
+package lastcopy.cli.levers;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import lastcopy.cli.edit.ScenarioTree;
+import lastcopy.cli.host.ExitStatus;
+import lastcopy.cli.host.Host;
+import lastcopy.cli.host.RefusedException;
+import lastcopy.cli.host.ScenarioLoading;
+import lastcopy.cli.host.TerminalProgress;
+import lastcopy.cli.host.WrongScenarioException;
+import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.ConfidenceOption;
+import lastcopy.cli.option.Converters;
+import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.LuckOptions;
+import lastcopy.cli.option.TraceOption;
+import lastcopy.cli.option.YearsOption;
+import lastcopy.cli.scenario.ScenarioException;
+import lastcopy.cli.scenario.Spelling;
+import lastcopy.decide.effect.EffectMeasurement;
+import lastcopy.decide.effect.Effects;
+import lastcopy.experiment.Method;
+import lastcopy.experiment.Settings;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.PossibleStudios;
+import lastcopy.scenario.Studio;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Which single change of a layout lowers the risk most, and what it costs. */
+@Command(
+    name = "levers",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Find the single changes of a layout that take most off its risk.")
+public final class LeversCommand implements Callable<Integer> {
+
+  private final Host host;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The scenario.")
+  private Path file;
+
+  @Option(
+      names = "--layout",
+      paramLabel = "ID",
+      description = "Which layout; may be left out where there is one only.")
+  private String layoutId;
+
+  @Mixin private YearsOption years;
+
+  @Mixin private LuckOptions luck;
+
+  @Mixin private ConfidenceOption confidence;
+
+  @Option(
+      names = "--precision",
+      paramLabel = "PERCENT",
+      defaultValue = "5%",
+      converter = Converters.Percent.class,
+      description =
+          "Stop when the chance of loss is known that closely and the first three changes are apart"
+              + " from the rest (default: 5%%).")
+  private double precision;
+
+  @Option(
+      names = "--time",
+      paramLabel = "TIME",
+      defaultValue = "10s",
+      converter = Converters.Time.class,
+      description = "Stop after that time, such as 10s or 5min, or none (default: 10s).")
+  private Converters.TimeCap time;
+
+  @Option(
+      names = "--histories",
+      paramLabel = "N",
+      converter = Converters.Count.class,
+      description = "Stop after that many histories of each change.")
+  private Long histories;
+
+  @Option(
+      names = "--method",
+      paramLabel = "METHOD",
+      defaultValue = "auto",
+      converter = Converters.MethodName.class,
+      description = "How losses are estimated: auto, plain or rare (default: auto).")
+  private Method method;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description = "Write a scenario with the layout as it is and one for each change.")
+  private Path written;
+
+  @Mixin private JsonOption json;
+
+  @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
+  private boolean quiet;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // as its option
+  private TraceOption trace;
+
+  public LeversCommand(Host host) {
+    this.host = host;
+  }
+
+  @Override
+  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+    if (!Files.isRegularFile(file)) {
+      throw wrong("no such scenario file: " + file);
+    }
+    PossibleStudios studios = years.over(host.scenarios().load(file).studios());
+    Layout layout = layout(studios.central());
+    json.prepare(Optional.of(file));
+    if (written != null) {
+      json.beside(Optional.of(file)).check(written);
+    }
+    LeverStudy study = study(studios.central(), layout);
+    Effects effects = measure(study);
+    LeverFindings findings = new LeverFindings(study, effects, settings(), !studios.isOne());
+    List<Path> files = write(findings);
+    if (!quiet) {
+      Wrote.say(host, files);
+    }
+    return effects.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
+  }
+
+  private LeverStudy study(Studio studio, Layout layout)
+      throws WrongScenarioException, IOException {
+    try {
+      ScenarioTree tree =
+          ScenarioTree.read(file).with(List.of("years"), Double.toString(studio.years()));
+      return LeverStudy.of(tree, studio, layout);
+    } catch (ScenarioException e) {
+      throw new WrongScenarioException(ScenarioLoading.shown(e.problems()));
+    }
+  }
+
+  private Layout layout(Studio studio) {
+    List<String> ids = studio.layouts().stream().map(Layout::id).toList();
+    if (layoutId == null && ids.size() == 1) {
+      return studio.layouts().get(0);
+    }
+    String there = "there is: " + String.join(", ", ids);
+    if (layoutId == null) {
+      throw wrong("which layout? Name one with --layout; " + there);
+    }
+    int at = ids.indexOf(layoutId);
+    if (at < 0) {
+      String near = Spelling.nearest(layoutId, ids);
+      String hint = near.isEmpty() ? "" : " Did you mean '" + near + "'?";
+      throw wrong("no layout is named '" + layoutId + "'; " + there + "." + hint);
+    }
+    return studio.layouts().get(at);
+  }
+
+  private Settings settings() {
+    return new Settings(
+        luck.seed(),
+        confidence.value(),
+        precision,
+        histories == null ? OptionalLong.empty() : OptionalLong.of(histories),
+        time.duration(),
+        luck.threads(),
+        method);
+  }
+
+  private Effects measure(LeverStudy study) {
+    TerminalProgress progress =
+        new TerminalProgress(
+            host.err(),
+            host.terminal() && !quiet,
+            host.interruption(),
+            id -> study.layout().title(),
+            System::nanoTime);
+    try {
+      return EffectMeasurement.run(study.base(), study.others(), settings(), progress);
+    } finally {
+      progress.end();
+    }
+  }
+
+  private List<Path> write(LeverFindings findings) throws IOException, RefusedException {
+    List<Path> files =
+        new ArrayList<>(
+            json.write(
+                host,
+                Optional.of(file),
+                LeversText.of(findings),
+                out -> LeversJson.write(findings, out)));
+    if (written != null) {
+      String from = String.valueOf(file.getFileName());
+      List<String> comments =
+          List.of(
+              "A layout of " + from + " as it is, and one for each change that levers found.",
+              "Comments of that file are not kept.");
+      json.beside(Optional.of(file))
+          .write(written, out -> findings.study().whole().writeTo(out, comments));
+      files.add(written);
+    }
+    return files;
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

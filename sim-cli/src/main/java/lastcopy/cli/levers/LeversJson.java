@@ -1,0 +1,158 @@
+package lastcopy.cli.levers;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Optional;
+import lastcopy.cli.edit.Change;
+import lastcopy.cli.levers.deed.Deed;
+import lastcopy.cli.levers.deed.NotPossible;
+import lastcopy.cli.output.JsonPage;
+import lastcopy.decide.effect.Effects;
+import lastcopy.decide.effect.MeasuredEffect;
+import lastcopy.experiment.Cost;
+import lastcopy.experiment.LayoutResult;
+import lastcopy.interval.Estimate;
+
+/** Levers in the format lastcopy-levers/1. */
+final class LeversJson {
+  private final LeverFindings findings;
+  private final JsonPage page;
+  private final JsonGenerator json;
+
+  private LeversJson(LeverFindings findings, JsonPage page) {
+    this.findings = findings;
+    this.page = page;
+    json = page.generator();
+  }
+
+  static void write(LeverFindings findings, OutputStream out) throws IOException {
+    JsonPage.write(out, page -> new LeversJson(findings, page).write());
+  }
+
+  private void write() throws IOException {
+    Effects effects = findings.effects();
+    json.writeStartObject();
+    json.writeStringField("format", "lastcopy-levers/1");
+    json.writeStringField("scenario", findings.study().studio().name());
+    json.writeStringField("layout", findings.study().layout().id());
+    page.number("years", findings.study().studio().years());
+    json.writeNumberField("seed", findings.settings().seed());
+    page.number("confidence", findings.settings().confidence());
+    json.writeStringField("differences_hold", "together");
+    json.writeBooleanField("finished", effects.finished());
+    json.writeStringField("method", effects.method().name().toLowerCase(java.util.Locale.ROOT));
+    json.writeNumberField("histories", effects.histories());
+    json.writeBooleanField("medians_of_ranges", findings.isMedian());
+    json.writeObjectFieldStart("base");
+    result(effects.base());
+    json.writeEndObject();
+    json.writeArrayFieldStart("levers");
+    for (MeasuredEffect effect : effects.ranked()) {
+      lever(effect);
+    }
+    json.writeEndArray();
+    ties(effects);
+    leftOut();
+    json.writeEndObject();
+  }
+
+  private void lever(MeasuredEffect effect) throws IOException {
+    Deed deed = findings.deed(effect);
+    json.writeStartObject();
+    json.writeStringField("id", effect.id());
+    json.writeStringField("title", deed.title());
+    json.writeBooleanField("yardstick", deed.isYardstick());
+    json.writeBooleanField("priced", deed.isPriced());
+    json.writeArrayFieldStart("changes");
+    for (Change change : deed.changes()) {
+      json.writeStartObject();
+      json.writeStringField("key", change.key());
+      json.writeStringField("from", change.from());
+      json.writeStringField("to", change.to());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("assumes");
+    for (String sentence : deed.assumes()) {
+      json.writeString(sentence);
+    }
+    json.writeEndArray();
+    result(effect.result());
+    estimate("difference", "value", effect.difference());
+    estimate("bytes_difference", "value", effect.bytesDifference());
+    optional("money_difference", effect.moneyDifference());
+    optional("cost_difference", effect.costDifference());
+    Optional<Double> perMoney = findings.perMoney(effect, 1);
+    if (perMoney.isPresent()) {
+      page.number("risk_removed_per_money", perMoney.get());
+    }
+    json.writeStringField("effect", effect.direction().id());
+    json.writeEndObject();
+  }
+
+  private void result(LayoutResult result) throws IOException {
+    estimate("any_loss", "probability", result.anyLoss());
+    estimate("bytes_lost", "mean", result.bytesLost());
+    if (result.moneyLost().isPresent()) {
+      estimate("money_lost", "mean", result.moneyLost().get());
+    }
+    if (result.cost().isPresent()) {
+      cost(result.cost().get());
+    }
+    json.writeArrayFieldStart("doubts");
+    for (String doubt : result.doubts()) {
+      json.writeString(doubt);
+    }
+    json.writeEndArray();
+  }
+
+  private void cost(Cost cost) throws IOException {
+    json.writeObjectFieldStart("cost");
+    page.number("total", cost.total().value());
+    page.number("low", cost.total().low());
+    page.number("high", cost.total().high());
+    Optional<String> currency = findings.study().studio().currency();
+    if (currency.isPresent()) {
+      json.writeStringField("currency", currency.get());
+    }
+    json.writeEndObject();
+  }
+
+  private void optional(String field, Optional<Estimate> estimate) throws IOException {
+    if (estimate.isPresent()) {
+      estimate(field, "value", estimate.get());
+    }
+  }
+
+  private void estimate(String field, String value, Estimate estimate) throws IOException {
+    json.writeObjectFieldStart(field);
+    page.number(value, estimate.value());
+    page.number("low", estimate.low());
+    page.number("high", estimate.high());
+    json.writeEndObject();
+  }
+
+  private void ties(Effects effects) throws IOException {
+    json.writeArrayFieldStart("not_told_apart");
+    for (Effects.Tie tie : effects.ties()) {
+      json.writeStartObject();
+      json.writeStringField("better", tie.better());
+      json.writeStringField("worse", tie.worse());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void leftOut() throws IOException {
+    json.writeArrayFieldStart("left_out");
+    for (NotPossible each : findings.study().found().leftOut()) {
+      json.writeStartObject();
+      json.writeStringField("id", each.id());
+      json.writeStringField("title", each.title());
+      json.writeStringField("why", each.why());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}
