@@ -145,6 +145,15 @@ class ArchitectureTest {
               "interval",
               "scenario"),
           uses(
+              "decide.assumed",
+              "simulate.count",
+              "parallel",
+              "history",
+              "history.report",
+              "interval",
+              "law",
+              "scenario"),
+          uses(
               "decide.effect",
               "simulate.count",
               "simulate.rare",

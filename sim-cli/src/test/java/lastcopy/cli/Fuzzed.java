@@ -98,6 +98,9 @@ final class Fuzzed {
     String method = valid % RARELY == 0 ? "auto" : "plain";
     String how = " --histories 12 --time 500ms --threads 1 --method " + method;
     withJson(text, ("compare " + file + how).split(" ", -1));
+    if (valid % RARELY == 1) {
+      withJson(text, ("levers " + file + " --layout " + first + how).split(" ", -1));
+    }
   }
 
   /** Both as text and as JSON, of one run; now and then by the way that prints JSON alone. */
@@ -232,7 +235,7 @@ final class Fuzzed {
 
   private void range(String path, double value) {
     String name = path.substring(path.lastIndexOf('.') + 1);
-    boolean signed = name.contains("difference") || name.equals("seed");
+    boolean signed = path.contains("difference") || name.equals("seed");
     boolean share = name.equals("probability") || name.startsWith("share");
     boolean days = name.contains("days_per_year");
     double most = share ? 1 + 1e-9 : days ? 365 : Double.MAX_VALUE;

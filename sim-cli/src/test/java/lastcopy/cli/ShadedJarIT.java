@@ -37,7 +37,7 @@ class ShadedJarIT {
   @TempDir Path directory;
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "inspect", "story", "fit", "rates", "prove", "ask"})
+  @ValueSource(strings = {"compare", "inspect", "story", "levers", "fit", "rates", "prove", "ask"})
   void everyCommandExplainsItself(String command) throws Exception {
     assertThat(run("-jar", JAR.toString(), command, "--help"))
         .contains("Usage: lastcopy " + command);

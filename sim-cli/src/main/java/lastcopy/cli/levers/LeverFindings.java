@@ -14,10 +14,18 @@ import lastcopy.interval.Estimate;
  *
  * @param study what was changed
  * @param effects what it does
+ * @param assumptions which number matters; empty if it was interrupted before
  * @param settings how it was measured
  * @param isMedian whether the file gives ranges, of which the medians were taken
+ * @param isFinished false if it was interrupted
  */
-record LeverFindings(LeverStudy study, Effects effects, Settings settings, boolean isMedian) {
+record LeverFindings(
+    LeverStudy study,
+    Effects effects,
+    Optional<AssumptionStudy> assumptions,
+    Settings settings,
+    boolean isMedian,
+    boolean isFinished) {
 
   /** Deeds with an effect in a direction, in the order of the ranking. */
   List<MeasuredEffect> deeds(Direction direction) {
@@ -35,10 +43,13 @@ record LeverFindings(LeverStudy study, Effects effects, Settings settings, boole
     return study.deed(effect.id());
   }
 
+  /** Less money is as good as none. */
+  private static final double LEAST_COST = 1;
+
   /** Whether a cost is known, and above what it was. */
   boolean isDearer(MeasuredEffect effect) {
     return deed(effect).isPriced()
-        && effect.costDifference().filter(cost -> cost.low() > 0).isPresent();
+        && effect.costDifference().filter(cost -> cost.low() > LEAST_COST).isPresent();
   }
 
   /**

@@ -18,9 +18,9 @@ import lastcopy.words.OutOf;
 record LeverWords(LeverFindings findings, OutOf outOf) {
 
   private static final int INDENT = 2;
-  private static final int FEWER = 21;
-  private static final int BYTES = 25;
-  private static final int COST = 22;
+  private static final int FEWER = 20;
+  private static final int BYTES = 24;
+  private static final int COST = 26;
   private static final double PER = 100;
 
   /** Less money is not worth a word. */

@@ -3,11 +3,13 @@ package lastcopy.cli.levers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import lastcopy.charts.ChartException;
 import lastcopy.cli.edit.ScenarioTree;
 import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Host;
@@ -16,6 +18,7 @@ import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.TerminalProgress;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
@@ -79,9 +82,9 @@ public final class LeversCommand implements Callable<Integer> {
   @Option(
       names = "--time",
       paramLabel = "TIME",
-      defaultValue = "10s",
+      defaultValue = "12s",
       converter = Converters.Time.class,
-      description = "Stop after that time, such as 10s or 5min, or none (default: 10s).")
+      description = "Stop after that time, such as 10s or 5min, or none (default: 12s).")
   private Converters.TimeCap time;
 
   @Option(
@@ -107,6 +110,8 @@ public final class LeversCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Mixin private ChartOptions charts;
+
   @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
   private boolean quiet;
 
@@ -119,24 +124,25 @@ public final class LeversCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+  public Integer call()
+      throws WrongScenarioException, ChartException, IOException, RefusedException {
     if (!Files.isRegularFile(file)) {
       throw wrong("no such scenario file: " + file);
     }
     PossibleStudios studios = years.over(host.scenarios().load(file).studios());
     Layout layout = layout(studios.central());
     json.prepare(Optional.of(file));
+    charts.prepare(json.beside(Optional.of(file)));
     if (written != null) {
       json.beside(Optional.of(file)).check(written);
     }
     LeverStudy study = study(studios.central(), layout);
-    Effects effects = measure(study);
-    LeverFindings findings = new LeverFindings(study, effects, settings(), !studios.isOne());
+    LeverFindings findings = measure(study, !studios.isOne());
     List<Path> files = write(findings);
     if (!quiet) {
       Wrote.say(host, files);
     }
-    return effects.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
+    return findings.isFinished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
   }
 
   private LeverStudy study(Studio studio, Layout layout)
@@ -179,7 +185,8 @@ public final class LeversCommand implements Callable<Integer> {
         method);
   }
 
-  private Effects measure(LeverStudy study) {
+  /** Deeds have half of the time; numbers, and where they turn the order round, a quarter each. */
+  private LeverFindings measure(LeverStudy study, boolean isMedian) {
     TerminalProgress progress =
         new TerminalProgress(
             host.err(),
@@ -187,14 +194,39 @@ public final class LeversCommand implements Callable<Integer> {
             host.interruption(),
             id -> study.layout().title(),
             System::nanoTime);
+    Settings settings = settings();
+    Settings aQuarter = withTime(settings, settings.time().map(all -> all.dividedBy(4)));
     try {
-      return EffectMeasurement.run(study.base(), study.others(), settings(), progress);
+      Effects effects =
+          EffectMeasurement.run(
+              study.base(),
+              study.others(),
+              withTime(settings, settings.time().map(all -> all.dividedBy(2))),
+              progress);
+      Optional<AssumptionStudy> assumptions =
+          effects.finished()
+              ? AssumptionStudy.of(study.studio(), study.layout(), aQuarter, progress)
+              : Optional.empty();
+      boolean finished = effects.finished() && !progress.cancelled();
+      return new LeverFindings(study, effects, assumptions, settings, isMedian, finished);
     } finally {
       progress.end();
     }
   }
 
-  private List<Path> write(LeverFindings findings) throws IOException, RefusedException {
+  private static Settings withTime(Settings of, Optional<Duration> time) {
+    return new Settings(
+        of.seed(),
+        of.confidence(),
+        of.precision(),
+        of.histories(),
+        time,
+        of.threads(),
+        of.method());
+  }
+
+  private List<Path> write(LeverFindings findings)
+      throws ChartException, IOException, RefusedException {
     List<Path> files =
         new ArrayList<>(
             json.write(
@@ -202,6 +234,15 @@ public final class LeversCommand implements Callable<Integer> {
                 Optional.of(file),
                 LeversText.of(findings),
                 out -> LeversJson.write(findings, out)));
+    if (charts.folder().isPresent()) {
+      files.addAll(
+          LeverBars.write(
+              findings,
+              LeversText.outOf(findings.effects()),
+              host.today().get(),
+              charts.folder().get(),
+              charts.formats()));
+    }
     if (written != null) {
       String from = String.valueOf(file.getFileName());
       List<String> comments =

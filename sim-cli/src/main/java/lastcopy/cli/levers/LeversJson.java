@@ -3,16 +3,20 @@ package lastcopy.cli.levers;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Locale;
 import java.util.Optional;
 import lastcopy.cli.edit.Change;
 import lastcopy.cli.levers.deed.Deed;
 import lastcopy.cli.levers.deed.NotPossible;
 import lastcopy.cli.output.JsonPage;
+import lastcopy.decide.assumed.Assumption;
+import lastcopy.decide.assumed.Flip;
 import lastcopy.decide.effect.Effects;
 import lastcopy.decide.effect.MeasuredEffect;
 import lastcopy.experiment.Cost;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.interval.Estimate;
+import lastcopy.words.OutOf;
 
 /** Levers in the format lastcopy-levers/1. */
 final class LeversJson {
@@ -40,8 +44,8 @@ final class LeversJson {
     json.writeNumberField("seed", findings.settings().seed());
     page.number("confidence", findings.settings().confidence());
     json.writeStringField("differences_hold", "together");
-    json.writeBooleanField("finished", effects.finished());
-    json.writeStringField("method", effects.method().name().toLowerCase(java.util.Locale.ROOT));
+    json.writeBooleanField("finished", findings.isFinished());
+    json.writeStringField("method", effects.method().name().toLowerCase(Locale.ROOT));
     json.writeNumberField("histories", effects.histories());
     json.writeBooleanField("medians_of_ranges", findings.isMedian());
     json.writeObjectFieldStart("base");
@@ -54,6 +58,9 @@ final class LeversJson {
     json.writeEndArray();
     ties(effects);
     leftOut();
+    if (findings.assumptions().isPresent()) {
+      assumptions(findings.assumptions().get());
+    }
     json.writeEndObject();
   }
 
@@ -142,6 +149,42 @@ final class LeversJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  private void assumptions(AssumptionStudy study) throws IOException {
+    json.writeArrayFieldStart("assumptions");
+    for (AssumptionWords.Swing swing : new AssumptionWords(study, new OutOf(1_000)).swings()) {
+      json.writeStartObject();
+      number(swing.assumption());
+      estimate("difference_at_half", "value", swing.half().difference());
+      estimate("difference_at_double", "value", swing.twice().difference());
+      json.writeStringField("effect_at_half", swing.half().direction().id());
+      json.writeStringField("effect_at_double", swing.twice().direction().id());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("flips");
+    if (study.first().isPresent() && study.second().isPresent()) {
+      json.writeStringField("a", study.first().get().id());
+      json.writeStringField("b", study.second().get().id());
+    }
+    json.writeArrayFieldStart("numbers");
+    for (Flip flip : study.flips()) {
+      json.writeStartObject();
+      number(flip.assumption());
+      json.writeBooleanField("looked_for", flip.isLooked());
+      optional("factor", flip.factor());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void number(Assumption of) throws IOException {
+    json.writeStringField("id", of.id());
+    json.writeStringField("title", of.title());
+    page.number("value", of.value());
+    json.writeStringField("unit", of.unit().name().toLowerCase(Locale.ROOT));
   }
 
   private void leftOut() throws IOException {

@@ -34,23 +34,26 @@ final class LeversText {
     text.table();
     text.rest();
     text.assumptions();
+    findings
+        .assumptions()
+        .ifPresent(
+            study -> text.text.append(new AssumptionWords(study, text.words.outOf()).section()));
     text.footer();
     return text.text.toString();
   }
 
   /** So that the layout as it is makes ten studios or more: changes are parts of that. */
-  private static OutOf outOf(Effects effects) {
+  static OutOf outOf(Effects effects) {
     return OutOf.showing(effects.base().anyLoss().high() / TEN);
   }
 
   private void head() {
-    Effects effects = findings.effects();
     paragraph(
         findings.study().studio().name()
             + ": what would help \""
             + findings.study().layout().title()
             + "\"?"
-            + (effects.finished() ? "" : " - UNFINISHED"));
+            + (findings.isFinished() ? "" : " - UNFINISHED"));
     text.append('\n');
     paragraph(words.answer());
     text.append('\n');
@@ -132,7 +135,7 @@ final class LeversText {
     paragraph(
         String.format(
             Locale.ROOT,
-            "From %,d histories of each%s, which share their luck; seed %d. Ranges of differences"
+            "What changes do, from %,d histories of each%s, which share their luck; seed %d. Ranges of differences"
                 + " hold all together in %s %% of such studies, those of costs each by itself.",
             effects.histories(),
             effects.method() == Method.RARE ? ", biased towards losses" : "",

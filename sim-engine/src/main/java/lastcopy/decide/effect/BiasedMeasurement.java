@@ -105,7 +105,8 @@ final class BiasedMeasurement {
       boolean alike = own.groups() == base.groups() && own.levels() == base.levels();
       boolean serves = alike && (a == 0 || over() || serves(shared, own, a));
       Optional<Mixture> tuned = serves ? Optional.empty() : tuned(a, threads);
-      found.add(tuned.orElse(alike ? shared : null));
+      Mixture otherwise = alike ? shared : shared.flat(own.groups(), own.levels());
+      found.add(tuned.orElse(otherwise));
     }
     return found;
   }

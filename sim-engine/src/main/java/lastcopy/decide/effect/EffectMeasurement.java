@@ -118,7 +118,8 @@ public final class EffectMeasurement {
     boolean piloting = merged < PILOT;
     long nextLook = Math.max(FIRST_LOOK, 2 * merged);
     while (chunks.hasNext()) {
-      Optional<PlainChunk> chunk = chunks.next(this::givesUp);
+      // The first chunk is waited for, however short the time: without it there is nothing to say.
+      Optional<PlainChunk> chunk = chunks.next(merged == 0 ? progress::cancelled : this::givesUp);
       if (chunk.isEmpty()) {
         if (merged == 0) {
           throw new NothingSimulatedException(progress.cancelled());

@@ -73,7 +73,7 @@ final class Ranking {
   }
 
   private MeasuredEffect effect(int a) {
-    Estimate any = findings.any(a, errorRate());
+    Estimate any = findings.any(a, errorRate()).within(-1, 1);
     OptionalDouble worth = all.get(0).studio().footage().worthPerShoot();
     Optional<Estimate> money =
         worth.isPresent()

@@ -1,5 +1,6 @@
 package lastcopy.simulate.rare;
 
+import java.util.Arrays;
 import java.util.List;
 import lastcopy.history.hazard.Bias;
 
@@ -43,6 +44,15 @@ public final class Mixture {
         }
       }
     }
+  }
+
+  /** One of as many parts with the same shares, none of which biases anything. */
+  public Mixture flat(int groups, int levels) {
+    double[][] ones = new double[groups][levels];
+    for (double[] row : ones) {
+      Arrays.fill(row, 1);
+    }
+    return new Mixture(parts.stream().map(part -> new Part(part.share(), ones)).toList());
   }
 
   /** The bias of one part. */

@@ -26,7 +26,7 @@ final class NewInsteadOfUsed implements Lever {
         deeds.add(deed(subject, copy, set));
       }
     }
-    found.addOr(deeds, ID, TITLE, "no copy has used drives of one model");
+    found.addOr(deeds, ID, TITLE, "no copy has drives of one model that have an age");
   }
 
   private static boolean isUsed(DriveModel model) {

@@ -1,0 +1,14 @@
+package lastcopy.decide.assumed;
+
+import java.util.Optional;
+import lastcopy.interval.Estimate;
+
+/**
+ * Where the order of two layouts turns round as one number changes.
+ *
+ * @param assumption the number
+ * @param factor at which it turns, with its interval; empty where none from a tenth to ten times
+ *     the number does
+ * @param isLooked whether there was time to look
+ */
+public record Flip(Assumption assumption, Optional<Estimate> factor, boolean isLooked) {}
