@@ -1,5 +1,6 @@
 package lastcopy.cli.story;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,6 +122,12 @@ public final class StoryCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Option(
+      names = "--report",
+      paramLabel = "FILE.html",
+      description = "Also write a page for teaching: three lives, and studios that a class draws.")
+  private Path report;
+
   @Option(names = "--quiet", description = "No progress on standard error.")
   private boolean quiet;
 
@@ -147,12 +154,18 @@ public final class StoryCommand implements Callable<Integer> {
     Studio studio = studios.central();
     Layout layout = layout(studio);
     json.prepare(Optional.of(file));
+    if (report != null) {
+      json.beside(Optional.of(file)).check(report);
+    }
     Told told = choose(studio, layout);
     if (!studios.isOne()) {
       told = told.inTheMiddle();
     }
     StoryClock clock = new StoryClock(Optional.ofNullable(start), studio.horizonHours());
     write(told, studio, layout, clock);
+    if (report != null && told.finished()) {
+      teach(studio, layout, clock, !studios.isOne());
+    }
     return told.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
   }
 
@@ -174,19 +187,53 @@ public final class StoryCommand implements Callable<Integer> {
     return studio.layouts().get(at);
   }
 
-  private Told choose(Studio studio, Layout layout) {
-    TerminalProgress progress =
-        new TerminalProgress(
-            host.err(),
-            host.terminal() && !quiet,
-            host.interruption(),
-            studio::titleOf,
-            System::nanoTime);
+  private void teach(Studio studio, Layout layout, StoryClock clock, boolean middle)
+      throws IOException, RefusedException {
+    TerminalProgress progress = progress(studio);
+    Optional<Lesson> lesson;
+    try {
+      Lesson.Search search =
+          new Lesson.Search(stories(studio, layout), unlikely(studio, layout), progress);
+      lesson = search.find(studio, layout, limit(LONGEST_SEARCH), limit(SURVEYED));
+    } finally {
+      progress.end();
+    }
+    if (lesson.isPresent()) {
+      Lesson found = middle ? lesson.get().inTheMiddle() : lesson.get();
+      ByteArrayOutputStream page = new ByteArrayOutputStream();
+      LessonPage.write(found, clock, seed, spec.root().version()[0], page);
+      json.beside(Optional.of(file)).write(report, page::writeTo);
+      if (!quiet) {
+        Wrote.say(host, List.of(report));
+      }
+    }
+  }
+
+  private TerminalProgress progress(Studio studio) {
+    return new TerminalProgress(
+        host.err(),
+        host.terminal() && !quiet,
+        host.interruption(),
+        studio::titleOf,
+        System::nanoTime);
+  }
+
+  private Stories stories(Studio studio, Layout layout) {
     Stories stories = new Stories(studio, layout, seed);
-    UnlikelyLosses unlikely = new UnlikelyLosses(studio, layout, seed);
     stories.giveUpWhen(host.interruption()::asked);
+    return stories;
+  }
+
+  private UnlikelyLosses unlikely(Studio studio, Layout layout) {
+    UnlikelyLosses unlikely = new UnlikelyLosses(studio, layout, seed);
     unlikely.giveUpWhen(host.interruption()::asked);
-    StoryChoice choice = new StoryChoice(stories, unlikely, progress);
+    return unlikely;
+  }
+
+  private Told choose(Studio studio, Layout layout) {
+    TerminalProgress progress = progress(studio);
+    StoryChoice choice =
+        new StoryChoice(stories(studio, layout), unlikely(studio, layout), progress);
     SearchLimit survey = limit(SURVEYED);
     try {
       if (which.history != null) {
