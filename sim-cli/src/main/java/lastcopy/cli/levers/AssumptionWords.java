@@ -144,23 +144,27 @@ record AssumptionWords(AssumptionStudy study, OutOf outOf) {
         "\"" + study.first().get().title() + "\" or \"" + study.second().get().title() + "\"?";
     StringBuilder text = new StringBuilder(Wrap.lines("", "", pair));
     found.forEach(flip -> text.append(Wrap.lines("  ", "    ", sentence(flip))));
-    if (found.isEmpty()) {
+    long late = study.flips().size() - looked();
+    if (found.isEmpty() && late == 0) {
       text.append(
           Wrap.lines("  ", "    ", "No value between a tenth and ten times flips which is safer."));
     } else if (looked() > found.size()) {
-      text.append(
-          Wrap.lines(
-              "  ", "    ", "No other number does, between a tenth and ten times what it is."));
+      String others =
+          String.format(
+              Locale.ROOT,
+              "Of %,d%s numbers no value between a tenth and ten times does.",
+              looked() - found.size(),
+              found.isEmpty() ? "" : " other");
+      text.append(Wrap.lines("  ", "    ", others));
     }
-    long late = study.flips().size() - looked();
     if (late > 0) {
-      text.append(
-          Wrap.lines(
-              "  ",
-              "    ",
-              late
-                  + (late == 1 ? " number was" : " numbers were")
-                  + " not looked at; with more time (--time) they are."));
+      String words =
+          String.format(
+              Locale.ROOT,
+              "Of %,d it could not be told whether any value flips which is safer: too few"
+                  + " histories, too rare losses or too little time.",
+              late);
+      text.append(Wrap.lines("  ", "    ", words));
     }
     return Optional.of(text.toString());
   }

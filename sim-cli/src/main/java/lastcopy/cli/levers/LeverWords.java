@@ -138,11 +138,12 @@ record LeverWords(LeverFindings findings, OutOf outOf) {
   String heading() {
     String currency = findings.study().studio().currency().map(c -> " (" + c + ")").orElse("");
     boolean priced = findings.effects().base().cost().isPresent();
-    return " ".repeat(INDENT)
-        + Wrap.column("Fewer of " + outOf.number(), FEWER)
-        + Wrap.column("Less lost on average", BYTES)
-        + (priced ? Wrap.column("More cost" + currency, COST) + "Per " + (int) PER : "")
-        + '\n';
+    String heads =
+        " ".repeat(INDENT)
+            + Wrap.column("Fewer of " + outOf.number(), FEWER)
+            + Wrap.column("Less lost on average", BYTES)
+            + (priced ? Wrap.column("More cost" + currency, COST) + "Per " + (int) PER : "");
+    return heads.stripTrailing() + '\n';
   }
 
   /** A row of figures. */

@@ -172,7 +172,7 @@ class LeversCommandTest {
     assertThat(text(out))
         .contains("What helps most")
         .contains("Which assumption matters")
-        .contains("numbers were not looked at")
+        .contains("could not be told whether any value")
         .doesNotContain("UNFINISHED");
   }
 

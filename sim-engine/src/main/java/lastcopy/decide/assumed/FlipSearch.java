@@ -92,7 +92,8 @@ public final class FlipSearch {
 
   private Flip of(Assumption number) {
     try {
-      return new Flip(number, turn(number), true);
+      boolean told = isSure(number, -MOST) && isSure(number, MOST);
+      return new Flip(number, told ? turn(number) : Optional.empty(), told);
     } catch (GivenUpException e) {
       return new Flip(number, Optional.empty(), false);
     }
@@ -103,7 +104,7 @@ public final class FlipSearch {
     double high = MOST;
     double atLow = difference(number, low, AT_ENDS).value();
     double atHigh = difference(number, high, AT_ENDS).value();
-    if (!(atLow * atHigh < 0) || !isSure(number, low) || !isSure(number, high)) {
+    if (!(atLow * atHigh < 0)) {
       return Optional.empty();
     }
     for (int step = 0; step < STEPS; step++) {
