@@ -22,11 +22,11 @@ import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.LayoutOption;
 import lastcopy.cli.option.LuckOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.ScenarioException;
-import lastcopy.cli.scenario.Spelling;
 import lastcopy.decide.effect.EffectMeasurement;
 import lastcopy.decide.effect.Effects;
 import lastcopy.experiment.Method;
@@ -57,11 +57,7 @@ public final class LeversCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The scenario.")
   private Path file;
 
-  @Option(
-      names = "--layout",
-      paramLabel = "ID",
-      description = "Which layout; may be left out where there is one only.")
-  private String layoutId;
+  @Mixin private LayoutOption chosen;
 
   @Mixin private YearsOption years;
 
@@ -130,7 +126,7 @@ public final class LeversCommand implements Callable<Integer> {
       throw wrong("no such scenario file: " + file);
     }
     PossibleStudios studios = years.over(host.scenarios().load(file).studios());
-    Layout layout = layout(studios.central());
+    Layout layout = chosen.in(studios.central());
     json.prepare(Optional.of(file));
     charts.prepare(json.beside(Optional.of(file)));
     if (written != null) {
@@ -154,24 +150,6 @@ public final class LeversCommand implements Callable<Integer> {
     } catch (ScenarioException e) {
       throw new WrongScenarioException(ScenarioLoading.shown(e.problems()));
     }
-  }
-
-  private Layout layout(Studio studio) {
-    List<String> ids = studio.layouts().stream().map(Layout::id).toList();
-    if (layoutId == null && ids.size() == 1) {
-      return studio.layouts().get(0);
-    }
-    String there = "there is: " + String.join(", ", ids);
-    if (layoutId == null) {
-      throw wrong("which layout? Name one with --layout; " + there);
-    }
-    int at = ids.indexOf(layoutId);
-    if (at < 0) {
-      String near = Spelling.nearest(layoutId, ids);
-      String hint = near.isEmpty() ? "" : " Did you mean '" + near + "'?";
-      throw wrong("no layout is named '" + layoutId + "'; " + there + "." + hint);
-    }
-    return studio.layouts().get(at);
   }
 
   private Settings settings() {

@@ -17,9 +17,9 @@ import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.LayoutOption;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
-import lastcopy.cli.scenario.Spelling;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
@@ -80,11 +80,7 @@ public final class StoryCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The scenario.")
   private Path file;
 
-  @Option(
-      names = "--layout",
-      paramLabel = "ID",
-      description = "Which layout; may be left out where there is one only.")
-  private String layoutId;
+  @Mixin private LayoutOption chosen;
 
   @ArgGroup private Which which = new Which();
 
@@ -152,7 +148,7 @@ public final class StoryCommand implements Callable<Integer> {
     }
     PossibleStudios studios = years.over(host.scenarios().load(file).studios());
     Studio studio = studios.central();
-    Layout layout = layout(studio);
+    Layout layout = chosen.in(studio);
     json.prepare(Optional.of(file));
     if (report != null) {
       json.beside(Optional.of(file)).check(report);
@@ -167,24 +163,6 @@ public final class StoryCommand implements Callable<Integer> {
       teach(studio, layout, clock, !studios.isOne());
     }
     return told.finished() ? ExitStatus.DONE : ExitStatus.INTERRUPTED;
-  }
-
-  private Layout layout(Studio studio) {
-    List<String> ids = studio.layouts().stream().map(Layout::id).toList();
-    if (layoutId == null && ids.size() == 1) {
-      return studio.layouts().get(0);
-    }
-    String there = "there is: " + String.join(", ", ids);
-    if (layoutId == null) {
-      throw wrong("which layout? Name one with --layout; " + there);
-    }
-    int at = ids.indexOf(layoutId);
-    if (at < 0) {
-      String near = Spelling.nearest(layoutId, ids);
-      String hint = near.isEmpty() ? "" : " Did you mean '" + near + "'?";
-      throw wrong("no layout is named '" + layoutId + "'; " + there + "." + hint);
-    }
-    return studio.layouts().get(at);
   }
 
   private void teach(Studio studio, Layout layout, StoryClock clock, boolean middle)
