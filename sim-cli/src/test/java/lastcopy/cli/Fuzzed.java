@@ -26,8 +26,8 @@ import lastcopy.worlds.WorldSimulation;
 /** Puts one text through every command in this process and says what is wrong with what comes. */
 final class Fuzzed {
 
-  /** Processor time of one file, in nanoseconds. */
-  private static final long LONGEST = 5_000_000_000L;
+  /** Nanoseconds of processor time; a quick machine has 5 s, which a slow one takes to warm up. */
+  private static final long LONGEST = 20_000_000_000L;
 
   private static final int RARELY = 40;
 

@@ -77,6 +77,9 @@ public final class EffectMeasurement {
   }
 
   private Effects run() {
+    if (progress.cancelled()) {
+      throw new NothingSimulatedException(true);
+    }
     ExecutorService threads = Workers.threads(settings.threads());
     try {
       boolean toTheEnd = plain(threads);
