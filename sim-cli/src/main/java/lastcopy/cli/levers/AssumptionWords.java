@@ -130,6 +130,8 @@ record AssumptionWords(AssumptionStudy study, OutOf outOf) {
       case HAZARD_PER_YEAR -> ByteUnit.digits(-100 * StrictMath.expm1(-value)) + " % a year";
       case HOURS -> Spans.span(value);
       case BYTES_PER_SECOND -> ByteUnit.digits(value * 8 / 1e6) + " Mbit/s";
+      case FACTOR -> ByteUnit.digits(value);
+      case SHARE_PER_YEAR -> ByteUnit.digits(100 * value) + " % a year";
       case CHANCE -> String.format(Locale.ROOT, "%.2g of each bit", value);
     };
   }

@@ -1,6 +1,7 @@
 package lastcopy.cli.levers;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,6 +53,37 @@ class AssumptionStudyTest {
     List<Assumption> numbers = Assumptions.of(studio, studio.layouts());
 
     assertThat(numbers).hasSizeGreaterThan(3).extracting(Assumption::id).doesNotHaveDuplicates();
+    for (Assumption each : numbers) {
+      assertThat(each.times().apply(1)).as(each.id()).isEqualTo(studio);
+      assertThat(each.times().apply(2)).as(each.id()).isNotEqualTo(studio);
+    }
+  }
+
+  /**
+   * What hides in a set of drives, and what is more or less each year, is taken for granted too.
+   */
+  @Test
+  void whatDrivesDoToEachOtherIsAmongThem() throws Exception {
+    String text =
+        STUDIO
+            .replace("size: 24 GB}}", "size: 24 GB}, growth: 20 %/year}")
+            .replace(
+                "arrangement: mirror",
+                "arrangement: mirror, strain: 3, batch: {name: spring, spread: 0.5},"
+                    + " latent_defects: 4 %/year, scrub: 30 days");
+    Studio studio = ScenarioReader.parse("a", text).studio();
+    List<Assumption> numbers = Assumptions.of(studio, studio.layouts());
+
+    assertThat(numbers)
+        .extracting(
+            each -> each.id() + ": " + AssumptionWords.value(each, 1),
+            each -> AssumptionWords.value(each, 2))
+        .contains(
+            tuple("growth: 20 % a year", "40 % a year"),
+            tuple("batches.spring: 0.5", "1"),
+            tuple("two.main.strain: 3", "6"),
+            tuple("two.main.latent_defects: 4 % a year", "7.84 % a year"));
+    assertThat(numbers).noneMatch(each -> each.id().equals("one.main.strain"));
     for (Assumption each : numbers) {
       assertThat(each.times().apply(1)).as(each.id()).isEqualTo(studio);
       assertThat(each.times().apply(2)).as(each.id()).isNotEqualTo(studio);

@@ -22,6 +22,10 @@ public record Assumption(
     HOURS,
     BYTES_PER_SECOND,
     /** Of a bit. */
-    CHANCE
+    CHANCE,
+    /** What has no unit. */
+    FACTOR,
+    /** A share more each year. */
+    SHARE_PER_YEAR
   }
 }

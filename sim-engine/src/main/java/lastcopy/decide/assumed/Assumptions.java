@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.function.UnaryOperator;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
-import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Mishap;
@@ -23,8 +20,9 @@ import lastcopy.scenario.Units;
 /**
  * Finds the numbers that layouts take for granted: how often drives, places, boxes, the desk and
  * services fail, copies spoil and feeds stop, bits that cannot be read, how long things go
- * unnoticed and how long replacements take, and how fast links are. All hazards of a place are one
- * number, and so are those of a model's life at each age.
+ * unnoticed and how long replacements take, how fast links are, how far batches differ, what strain
+ * does to drives, and how much more is shot each year. All hazards of a place are one number, and
+ * so are those of a model's life at each age.
  */
 public final class Assumptions {
 
@@ -43,21 +41,25 @@ public final class Assumptions {
     Assumptions all = new Assumptions(studio);
     List<Copy> copies = layouts.stream().flatMap(layout -> layout.copies().stream()).toList();
     copies.forEach(all::drives);
+    copies.forEach(all::batch);
     copies.forEach(copy -> all.place(copy.place()));
     copies.forEach(copy -> copy.box().ifPresent(all::box));
     all.desk(studio.desk());
-    layouts.forEach(layout -> layout.copies().forEach(copy -> all.copy(layout, copy)));
+    all.growth();
+    layouts.forEach(
+        layout ->
+            layout.copies().forEach(copy -> new CopyAssumptions(studio, layout, copy, all).add()));
     return List.copyOf(all.found.values());
   }
 
-  private void add(
+  void add(
       String id, String title, double value, Assumption.Unit unit, DoubleFunction<Studio> times) {
     if (value > 0 && value < Double.POSITIVE_INFINITY) {
       found.putIfAbsent(id, new Assumption(id, title, value, unit, times));
     }
   }
 
-  private void hazard(String id, String title, Rate rate, DoubleFunction<Studio> times) {
+  void hazard(String id, String title, Rate rate, DoubleFunction<Studio> times) {
     double perYear = rate.perHour() * Units.HOURS_PER_YEAR;
     add(id, title, perYear, Assumption.Unit.HAZARD_PER_YEAR, times);
   }
@@ -76,14 +78,41 @@ public final class Assumptions {
         f -> Scaled.copies(studio, copy -> withModel(copy, model.id(), f)));
   }
 
+  private void batch(Copy copy) {
+    copy.driveSet()
+        .flatMap(Medium.DriveSet::batch)
+        .ifPresent(
+            batch ->
+                add(
+                    "batches." + batch.name(),
+                    "how far batches differ, as the spread of " + batch.name(),
+                    batch.spread(),
+                    Assumption.Unit.FACTOR,
+                    f -> Scaled.copies(studio, own -> ofBatch(own, batch, f))));
+  }
+
+  private static Copy ofBatch(Copy copy, Medium.Batch batch, double factor) {
+    return copy.medium() instanceof Medium.DriveSet set
+            && set.batch().filter(own -> own.name().equals(batch.name())).isPresent()
+        ? Scaled.on(
+            copy, Scaled.batch(set, new Medium.Batch(batch.name(), batch.spread() * factor)))
+        : copy;
+  }
+
+  private void growth() {
+    add(
+        "growth",
+        "how much more is shot each year",
+        studio.footage().growthPerYear(),
+        Assumption.Unit.SHARE_PER_YEAR,
+        f -> Scaled.growth(studio, f));
+  }
+
   private static Copy withModel(Copy copy, String model, double factor) {
     return copy.medium() instanceof Medium.DriveSet set
         ? Scaled.on(
             copy,
-            Scaled.set(
-                set,
-                each -> each.id().equals(model) ? Scaled.model(each, factor) : each,
-                set.readErrorsPerBit()))
+            Scaled.models(set, each -> each.id().equals(model) ? Scaled.model(each, factor) : each))
         : copy;
   }
 
@@ -161,133 +190,7 @@ public final class Assumptions {
     return Scaled.desk(studio, new Desk(Optional.of(deletion), studio.desk().malware()));
   }
 
-  private void time(String id, String title, double hours, DoubleFunction<Studio> times) {
+  void time(String id, String title, double hours, DoubleFunction<Studio> times) {
     add(id, title, hours, Assumption.Unit.HOURS, times);
-  }
-
-  private void copy(Layout layout, Copy copy) {
-    String id = layout.id() + "." + copy.id();
-    String name = " (" + copy.id() + ")";
-    Copy.Repair repair = copy.repair();
-    time(
-        id + ".noticed",
-        "how long a failure goes unnoticed" + name,
-        hours(repair.noticed()),
-        f -> only(layout, copy, own -> repaired(own, Scaled.delay(repair.noticed(), f), f)));
-    time(
-        id + ".wait",
-        "how long a replacement takes" + name,
-        repair.arrival().remaining(0, HALF),
-        f ->
-            only(
-                layout,
-                copy,
-                own ->
-                    Scaled.repaired(
-                        own,
-                        new Copy.Repair(
-                            repair.noticed(),
-                            repair.goneNoticed(),
-                            Scaled.time(repair.arrival(), f)))));
-    copy.spoils()
-        .ifPresent(
-            of ->
-                hazard(
-                    id + ".spoils",
-                    "how often a copy turns out unusable" + name,
-                    of.rate(),
-                    f ->
-                        only(
-                            layout,
-                            copy,
-                            own ->
-                                Scaled.spoilt(
-                                    own,
-                                    new Copy.Spoils(
-                                        Scaled.rate(of.rate(), f), of.triedEveryHours())))));
-    medium(layout, copy, id, name);
-    copy.feed().ifPresent(feed -> feed(layout, copy, feed, id, name));
-  }
-
-  private static Copy repaired(Copy copy, Delay noticed, double factor) {
-    Copy.Repair old = copy.repair();
-    return Scaled.repaired(
-        copy, new Copy.Repair(noticed, Scaled.delay(old.goneNoticed(), factor), old.arrival()));
-  }
-
-  private static double hours(Delay delay) {
-    return delay instanceof Delay.Looks looks
-        ? looks.periodHours()
-        : ((Delay.Lawful) delay).law().remaining(0, HALF);
-  }
-
-  private void medium(Layout layout, Copy copy, String id, String name) {
-    if (copy.medium() instanceof Medium.Service of) {
-      hazard(
-          id + ".service",
-          "how often the service loses the copy" + name,
-          of.loses(),
-          f ->
-              only(
-                  layout,
-                  copy,
-                  own ->
-                      Scaled.on(
-                          own,
-                          new Medium.Service(
-                              Scaled.rate(of.loses(), f),
-                              of.pricePerTbMonth(),
-                              of.retrievalPerTb(),
-                              of.restoresInHours()))));
-    } else if (copy.medium() instanceof Medium.DriveSet set) {
-      add(
-          id + ".read_errors",
-          "bits that cannot be read" + name,
-          set.readErrorsPerBit(),
-          Assumption.Unit.CHANCE,
-          f ->
-              only(
-                  layout,
-                  copy,
-                  own ->
-                      Scaled.on(own, Scaled.set(set, each -> each, set.readErrorsPerBit() * f))));
-    }
-  }
-
-  private void feed(Layout layout, Copy copy, Feed feed, String id, String name) {
-    add(
-        id + ".link",
-        "speed of the feed's link" + name,
-        feed.bytesPerSecond().orElse(0),
-        Assumption.Unit.BYTES_PER_SECOND,
-        f -> only(layout, copy, own -> Scaled.fed(own, Scaled.link(feed, f))));
-    hazard(
-        id + ".stops",
-        "how often the feed stops unseen" + name,
-        feed.stops(),
-        f -> only(layout, copy, own -> Scaled.fed(own, stopping(feed, f))));
-  }
-
-  private static Feed stopping(Feed of, double factor) {
-    return new Feed(
-        of.from(),
-        of.schedule(),
-        of.bytesPerSecond(),
-        Scaled.rate(of.stops(), factor),
-        of.checkedEveryHours(),
-        of.visitHours(),
-        of.between(),
-        of.uplink(),
-        of.carried());
-  }
-
-  /** The studio with one copy of one layout changed. */
-  private Studio only(Layout layout, Copy copy, UnaryOperator<Copy> change) {
-    return Scaled.layouts(
-        studio,
-        each ->
-            each.id().equals(layout.id())
-                ? Scaled.copies(each, own -> own.id().equals(copy.id()) ? change.apply(own) : own)
-                : each);
   }
 }

@@ -16,6 +16,7 @@ import lastcopy.scenario.Delay;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Mishap;
@@ -46,23 +47,31 @@ final class Scaled {
 
   /** A studio with each layout changed. */
   static Studio layouts(Studio studio, UnaryOperator<Layout> change) {
-    return with(studio, studio.desk(), studio.layouts().stream().map(change).toList());
+    return with(
+        studio, studio.footage(), studio.desk(), studio.layouts().stream().map(change).toList());
   }
 
   static Studio desk(Studio studio, Desk desk) {
-    return with(studio, desk, studio.layouts());
+    return with(studio, studio.footage(), desk, studio.layouts());
   }
 
-  private static Studio with(Studio of, Desk desk, List<Layout> layouts) {
+  /** A studio whose shoots grow by so many times as much a year. */
+  static Studio growth(Studio studio, double factor) {
+    Footage of = studio.footage();
+    Footage grown =
+        new Footage(
+            of.onHandBytes(),
+            of.shoots(),
+            of.growthPerYear() * factor,
+            of.keepHours(),
+            of.clipBytes(),
+            of.worthPerShoot());
+    return with(studio, grown, studio.desk(), studio.layouts());
+  }
+
+  private static Studio with(Studio of, Footage footage, Desk desk, List<Layout> layouts) {
     return new Studio(
-        of.name(),
-        of.years(),
-        of.currency(),
-        of.energyPerKwh(),
-        of.work(),
-        of.footage(),
-        desk,
-        layouts);
+        of.name(), of.years(), of.currency(), of.energyPerKwh(), of.work(), footage, desk, layouts);
   }
 
   static Rate rate(Rate rate, double factor) {
@@ -176,17 +185,73 @@ final class Scaled {
         of.leftOut());
   }
 
-  static Medium.DriveSet set(
-      Medium.DriveSet of, UnaryOperator<DriveModel> model, double readErrorsPerBit) {
-    return new Medium.DriveSet(
+  static Medium.DriveSet models(Medium.DriveSet of, UnaryOperator<DriveModel> model) {
+    return set(
+        of,
         of.models().stream().map(model).toList(),
-        of.arrangement(),
         of.batch(),
+        of.latentDefects(),
+        of.strain(),
+        of.readErrorsPerBit());
+  }
+
+  static Medium.DriveSet batch(Medium.DriveSet of, Medium.Batch batch) {
+    return set(
+        of,
+        of.models(),
+        Optional.of(batch),
+        of.latentDefects(),
+        of.strain(),
+        of.readErrorsPerBit());
+  }
+
+  static Medium.DriveSet latentDefects(Medium.DriveSet of, Law law, double factor) {
+    return set(
+        of,
+        of.models(),
+        of.batch(),
+        Optional.of(Stretched.of(law, factor)),
+        of.strain(),
+        of.readErrorsPerBit());
+  }
+
+  static Medium.DriveSet strain(Medium.DriveSet of, double factor) {
+    return set(
+        of,
+        of.models(),
+        of.batch(),
+        of.latentDefects(),
+        of.strain() * factor,
+        of.readErrorsPerBit());
+  }
+
+  /** More bits than there are cannot be unreadable. */
+  static Medium.DriveSet readErrors(Medium.DriveSet of, double factor) {
+    return set(
+        of,
+        of.models(),
+        of.batch(),
+        of.latentDefects(),
+        of.strain(),
+        Math.min(1, of.readErrorsPerBit() * factor));
+  }
+
+  private static Medium.DriveSet set(
+      Medium.DriveSet of,
+      List<DriveModel> models,
+      Optional<Medium.Batch> batch,
+      Optional<Law> latentDefects,
+      double strain,
+      double readErrorsPerBit) {
+    return new Medium.DriveSet(
+        models,
+        of.arrangement(),
+        batch,
         of.rebuild(),
         of.replaceAtHours(),
-        of.latentDefects(),
+        latentDefects,
         of.scrub(),
-        of.strain(),
+        strain,
         readErrorsPerBit);
   }
 
