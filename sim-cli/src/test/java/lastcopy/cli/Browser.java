@@ -97,6 +97,18 @@ final class Browser implements AutoCloseable {
     driver.get(page.toUri().toString());
   }
 
+  /** Opens a page where nothing may run that is on it. */
+  void openWithoutScripts(Path page, int width) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    open(page, width, false);
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+  }
+
+  /** Presses a key so many times, wherever the focus is. */
+  void press(CharSequence key, int times) {
+    new Actions(driver).sendKeys(String.valueOf(key).repeat(times)).perform();
+  }
+
   /** What the page's script gives. */
   Object script(String text, Object... arguments) {
     return driver.executeScript(text, arguments);
@@ -129,6 +141,11 @@ final class Browser implements AutoCloseable {
 
   /** On how many sheets of A4 it prints. */
   long sheets() {
+    return SHEET.matcher(new String(printed(), StandardCharsets.ISO_8859_1)).results().count();
+  }
+
+  /** The page as a PDF. */
+  private byte[] printed() {
     Map<String, Object> printed =
         driver.executeCdpCommand(
             "Page.printToPDF",
@@ -141,8 +158,7 @@ final class Browser implements AutoCloseable {
                 8.27,
                 "paperHeight",
                 11.69));
-    byte[] pdf = Base64.getDecoder().decode((String) printed.get("data"));
-    return SHEET.matcher(new String(pdf, StandardCharsets.ISO_8859_1)).results().count();
+    return Base64.getDecoder().decode((String) printed.get("data"));
   }
 
   /** What can have the focus and is not reached by the tabulator key, in words. */

@@ -64,7 +64,7 @@ final class LessonPage {
         lives(lesson, clock),
         lesson.loss().story().isPresent() ? List.of() : lesson.loss().how(),
         LessonWords.pointAt(lesson.studio(), lesson.layout()),
-        StoryEnding.cautions(),
+        LessonWords.cautions(),
         seed,
         version);
   }

@@ -15,7 +15,19 @@ import lastcopy.words.OutOf;
 /** What a lesson says, each sentence only where it is true. */
 final class LessonWords {
 
+  private static final List<String> CAUTIONS =
+      List.of(
+          "The lives are simulated, and chosen to show how things go wrong; none is a forecast."
+              + " How often it comes to that, the squares and lastcopy compare say.",
+          "It is a model: rates left to their defaults are assumptions.",
+          "A copy counts only once restoring from it was tried.");
+
   private LessonWords() {}
+
+  /** What to beware of. */
+  static List<String> cautions() {
+    return CAUTIONS;
+  }
 
   /** The chance of any loss, in studios. */
   static String chance(Estimate chance, double years) {
