@@ -25,6 +25,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * The page for teaching in a real browser, as a class sees it: drawn by keyboard to the last
  * studio, without a script, on a phone, printed, and by an accessibility engine. Where there is no
  * browser the test says that it was skipped.
+ *
+ * <p>Sabotage seen red: a picture without its title, a heading wider than the screen, an error on
+ * the console, a picture from elsewhere, a last studio that cannot be drawn, buttons that stand
+ * there without a script, answers that are closed without one, a third sheet, grey on white.
  */
 class LessonInBrowserIT {
 
