@@ -97,11 +97,23 @@ class ScreenTest {
     "one batch, true",
     "batch of a certain age, true",
     "swapped, true",
+    "swapped by the clock, false",
+    "fails early, false",
+    "strained hard, true",
+    "'strained, unreadable', false",
+    "hides spots, false",
     "unreadable, false"
   })
   void passesWhatHeals(String kind, boolean decidesAll) {
     look(DriveSets.studio(kind), decidesAll);
     assertThat(healed).as("of them with a failure").isPositive();
+  }
+
+  /** Where nothing else holds what a rebuild cannot read, one failure may lose it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"unreadable", "strained, unreadable"})
+  void aRebuildWithoutRedundancyIsNotPassed(String kind) {
+    look(DriveSets.alone(kind), false);
   }
 
   @ParameterizedTest

@@ -33,6 +33,14 @@ public final class DriveSets {
                 .nightly("main", 2, 3e6)));
   }
 
+  /** The same without another copy. */
+  public static Studio alone(String kind) {
+    return Studios.of(
+        HOURS,
+        Studios.shooting(1e12, 168, 1e11, 0.1),
+        Studios.layout(kind, set(kind).arrival(new Uniform(0, 300)).rebuild(new Fixed(100))));
+  }
+
   private static CopyMaker set(String kind) {
     UnaryOperator<CopyMaker> often = set -> set.life(new Exponential(20_000));
     return switch (kind) {
@@ -72,6 +80,24 @@ public final class DriveSets {
               .life(new Weibull(3, 15_000, 0))
               .aged(new Uniform(0, 4_000))
               .replacedAt(9_000);
+      case "swapped by the clock" ->
+          CopyMaker.set("main", Arrangement.MIRROR, 3)
+              .life(new Weibull(3, 9_000, 0))
+              .aged(new Fixed(3_000))
+              .boughtAt(500)
+              .replacedAt(9_000);
+      case "fails early" -> // a second drive hardly lives longer than its repair takes
+          CopyMaker.set("main", Arrangement.MIRROR, 2)
+              .life(new Weibull(0.4, 200_000, 0))
+              .replacedAt(40_000);
+      case "strained hard" ->
+          CopyMaker.set("main", Arrangement.MIRROR, 2).life(new Exponential(90_000)).strain(150);
+      case "strained, unreadable" ->
+          often.apply(CopyMaker.set("main", Arrangement.MIRROR, 2)).strain(0.5).readErrors(2e-15);
+      case "hides spots" ->
+          often
+              .apply(CopyMaker.set("main", Arrangement.MIRROR, 3))
+              .latentDefects(new Exponential(9_000));
       case "unreadable" ->
           often.apply(CopyMaker.set("main", Arrangement.MIRROR, 2)).readErrors(2e-15);
       case "burgled" ->

@@ -2,6 +2,7 @@ package lastcopy.history.screen;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import lastcopy.history.hazard.Frailty;
 import lastcopy.history.hazard.Hazards;
@@ -67,6 +68,11 @@ final class PlayedSet {
   private final double[] next;
 
   private final double[] swap;
+
+  /** Where few failures cannot matter: those histories are not played. */
+  private final Optional<FewFailures> few;
+
+  private final OneFailure one;
   private int down;
   private boolean wasBare;
 
@@ -74,9 +80,18 @@ final class PlayedSet {
    * A lot of drives of a copy.
    *
    * @param lot its number
+   * @param few where few failures cannot matter
    * @param step run for each failure, repair and swap
    */
-  PlayedSet(Plan plan, Draws draws, RepairTimes times, CopyPlan copy, int lot, Runnable step) {
+  PlayedSet(
+      Plan plan,
+      Draws draws,
+      RepairTimes times,
+      CopyPlan copy,
+      int lot,
+      Optional<FewFailures> few,
+      Runnable step) {
+    this.few = few;
     this.step = step;
     this.plan = plan;
     this.draws = draws;
@@ -102,6 +117,7 @@ final class PlayedSet {
     factor = new double[plan.slots()];
     next = new double[plan.slots()];
     swap = new double[plan.slots()];
+    one = new OneFailure(plan, draws, times, hazards, copy, lot);
   }
 
   private double mostBytesRead() {
@@ -114,17 +130,22 @@ final class PlayedSet {
     return copy.set().survives() > 0 && RECKONS.containsAll(effects);
   }
 
-  /** The histories of the lanes in which a drive may fail by the horizon. */
-  long happens(HistoryLanes lanes, double[] limit) {
-    long some = 0;
-    for (int s = first; s < end; s++) {
-      some |= lanes.atLeast(limit[s], plan.slot(s).firstKey());
+  /** The histories of the lanes in which drives may fail by the horizon so that it matters. */
+  long mayMatter(HistoryLanes lanes, double[] limit) {
+    if (few.isPresent()) {
+      return few.get().more(lanes);
     }
-    return some;
+    return one.mayFail(lanes, limit);
+  }
+
+  /** Whether in a lane, the history of the draws, too many drives may be down. */
+  boolean fails(int lane) {
+    wasBare = false;
+    return (few.isPresent() || !one.isAll(lane)) && fails();
   }
 
   /** Whether in the history of the draws the set, it may be, has too many drives down. */
-  boolean fails() {
+  private boolean fails() {
     start();
     while (true) {
       step.run();

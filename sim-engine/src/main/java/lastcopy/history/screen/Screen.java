@@ -1,6 +1,5 @@
 package lastcopy.history.screen;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -26,8 +25,7 @@ public final class Screen {
   private final boolean decides;
   private final double[] limit;
   private final long[] keys;
-  private final LoneSet[] sets;
-  private final PlayedSet[] played;
+  private final SetsAlone sets;
   private final LoneOutage outage;
   private final FirstFill firstFill;
 
@@ -71,28 +69,11 @@ public final class Screen {
     decides = firstFill.mayPass() && effects.stream().noneMatch(of -> of.contains(Effect.UNKNOWN));
     lanes = new HistoryLanes(draws);
     RepairTimes times = new RepairTimes(plan, draws);
-    List<LoneSet> healing = new ArrayList<>();
-    List<PlayedSet> strained = new ArrayList<>();
-    boolean[] alone = new boolean[plan.copies()];
-    for (int c = 0; c < alone.length; c++) {
-      if (LoneSet.stands(plan.copy(c), effects.get(c))) {
-        alone[c] = true;
-        for (int lot = 0; lot < plan.copy(c).set().lots(); lot++) {
-          healing.add(new LoneSet(plan, lanes, plan.copy(c), lot, limit, step));
-        }
-      } else if (PlayedSet.stands(plan.copy(c), effects.get(c))) {
-        alone[c] = true;
-        for (int lot = 0; lot < plan.copy(c).set().lots(); lot++) {
-          strained.add(new PlayedSet(plan, draws, times, plan.copy(c), lot, step));
-        }
-      }
-    }
-    sets = healing.toArray(new LoneSet[0]);
-    played = strained.toArray(new PlayedSet[0]);
+    sets = new SetsAlone(plan, draws, times, lanes, limit, effects, step);
     outage = new LoneOutage(plan, draws, times, course, limit);
     int[] all =
         IntStream.range(0, limit.length)
-            .filter(i -> i >= plan.slots() || !alone[plan.slot(i).copy()])
+            .filter(i -> i >= plan.slots() || !sets.decides(plan.slot(i).copy()))
             .toArray();
     int[] spare = IntStream.of(all).filter(outage::sparesWork).toArray();
     sparing = spare.length;
@@ -196,17 +177,7 @@ public final class Screen {
       }
     }
     safe = ~(several | firstFill.disturbed(lanes));
-    for (LoneSet set : sets) {
-      safe &= ~set.fails();
-    }
-    for (PlayedSet set : played) {
-      for (long left = safe & set.happens(lanes, limit); left != 0; left &= left - 1) {
-        int i = Long.numberOfTrailingZeros(left);
-        draws.start(lanes.number(i));
-        boolean hides = set.fails() || (set.mayHideFromRefills() && takesOther(i));
-        safe &= hides ? ~(1L << i) : -1;
-      }
-    }
+    safe &= ~sets.fail(safe, this::takesOther);
   }
 
   /** Whether, in a lane, a copy may go that is refilled from the working copy. */
