@@ -1,7 +1,8 @@
 package lastcopy.cli.fit;
 
 import java.util.List;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.PageLook;
+import lastcopy.cli.output.Table;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.Piece;
 import lastcopy.fit.Step;
@@ -15,12 +16,15 @@ final class AgeTable {
   private static final int TIME = 13;
   private static final int FAILED = 10;
   private static final int CHANCE = 20;
+  private static final int RUNNING = 19;
 
   private final Fitted fitted;
   private final AgeUnit unit;
   private final double confidence;
+  private final PageLook look;
 
-  AgeTable(Fitted fitted, AgeUnit unit, double confidence) {
+  AgeTable(Fitted fitted, AgeUnit unit, double confidence, PageLook look) {
+    this.look = look;
     this.fitted = fitted;
     this.unit = unit;
     this.confidence = confidence;
@@ -31,36 +35,30 @@ final class AgeTable {
     AgeUnit shown = shownUnit();
     double width = shown.toHours(1) / unit.toHours(1) * perRow(shown);
     List<Piece> pieces = Fitted.byAge(fitted.lives(), width, confidence).pieces();
-    StringBuilder text = new StringBuilder();
-    row(text, "Age in " + shown, "drive-" + shown, "failures", "of 100 fail", "of 100 still run");
-    row(text, "", "", "", "at that age", "at its end");
-    text.append("-".repeat(Wrap.WIDTH)).append('\n');
+    List<String> heads =
+        List.of(
+            "Age in " + shown,
+            "drive-" + shown,
+            "failures",
+            "of 100 fail\nat that age",
+            "of 100 still run\nat its end");
+    Table table = new Table(look, heads, AGE, TIME, FAILED, CHANCE, RUNNING);
+    StringBuilder text = new StringBuilder(table.head());
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
       if (piece.timeAtRisk() > 0) {
         boolean last = i == pieces.size() - 1;
         double to = last ? Math.min(piece.to(), fitted.lives().oldest()) : piece.to();
-        row(
-            text,
-            ages(piece.from() / width * perRow(shown), to / width * perRow(shown)),
-            Yearly.number(unit.toHours(piece.timeAtRisk()) / shown.toHours(1), 3),
-            Yearly.number(piece.failures(), fitted.lives().between() ? 2 : 9),
-            chance(piece.hazard(), to - piece.from()),
-            running(to));
+        text.append(
+            table.row(
+                ages(piece.from() / width * perRow(shown), to / width * perRow(shown)),
+                Yearly.number(unit.toHours(piece.timeAtRisk()) / shown.toHours(1), 3),
+                Yearly.number(piece.failures(), fitted.lives().between() ? 2 : 9),
+                chance(piece.hazard(), to - piece.from()),
+                running(to)));
       }
     }
     return text.toString();
-  }
-
-  private static void row(
-      StringBuilder text, String age, String time, String failed, String chance, String running) {
-    String line =
-        Wrap.column(age, AGE)
-            + Wrap.column(time, TIME)
-            + Wrap.column(failed, FAILED)
-            + Wrap.column(chance, CHANCE)
-            + running;
-    text.append(line.stripTrailing()).append('\n');
   }
 
   private static String ages(double from, double to) {

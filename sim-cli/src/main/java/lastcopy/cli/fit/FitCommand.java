@@ -19,6 +19,7 @@ import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.typical.DriveKind;
 import picocli.CommandLine.Command;
@@ -98,6 +99,8 @@ public final class FitCommand implements Callable<Integer> {
 
   @Mixin private ChartOptions charts;
 
+  @Mixin private PageOptions page;
+
   @Mixin
   @SuppressWarnings("UnusedVariable") // as its option
   private TraceOption trace;
@@ -120,7 +123,7 @@ public final class FitCommand implements Callable<Integer> {
             json.write(
                 host,
                 Optional.of(file),
-                json.alone() ? "" : FitText.of(result, details),
+                json.alone() ? "" : FitText.of(result, details, page.on(host)),
                 out -> FitJson.write(result, out)));
     if (charts.folder().isPresent()) {
       written.addAll(

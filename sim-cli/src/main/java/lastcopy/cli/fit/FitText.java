@@ -1,60 +1,67 @@
 package lastcopy.cli.fit;
 
+import java.util.List;
 import java.util.Locale;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.Page;
+import lastcopy.cli.output.PageLook;
+import lastcopy.cli.output.Table;
 import lastcopy.cli.scenario.Printable;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.LogRank;
 
-/** What records say as a page for a terminal of 80 columns, for a layman first. */
+/** What records say as a page, for a layman first. */
 final class FitText {
 
   private static final int GROUP = 26;
   private static final int COUNT = 9;
   private static final int TIME = 13;
+  private static final int CHANCE = 22;
   private static final int LAW = 26;
+  private static final int PARAMETERS = 30;
+  private static final int AIC = 21;
 
   private final FitResult result;
   private final FitWords words;
   private final boolean details;
-  private final StringBuilder text = new StringBuilder();
+  private final Page page;
 
-  private FitText(FitResult result, boolean details) {
+  private FitText(FitResult result, boolean details, PageLook look) {
+    page = new Page(look);
     this.result = result;
     this.details = details;
     this.words = new FitWords(result.unit(), result.confidence());
   }
 
   /** The page. */
-  static String of(FitResult result, boolean details) {
-    FitText page = new FitText(result, details);
-    page.write();
-    return page.text.toString();
+  static String of(FitResult result, boolean details, PageLook look) {
+    FitText text = new FitText(result, details, look);
+    text.write();
+    return text.page.taken();
   }
 
   private void write() {
     Fitted all = result.all().fitted();
-    paragraph("Drive records: " + Printable.of(result.file()));
-    paragraph(words.watched(all.lives()));
-    paragraph(words.howLittle(all));
-    words.typical(result.all()).ifPresent(this::paragraph);
+    page.heading("Drive records: " + Printable.of(result.file()));
+    page.paragraph(words.watched(all.lives()));
+    page.paragraph(words.howLittle(all));
+    words.typical(result.all()).ifPresent(page::paragraph);
     if (!result.groups().isEmpty()) {
       groups();
     }
     if (all.lives().failures() > 0) {
-      blank();
-      text.append(new AgeTable(all, result.unit(), result.confidence()).text());
-      blank();
-      words.ageing(all).ifPresent(this::paragraph);
+      page.gap();
+      page.add(new AgeTable(all, result.unit(), result.confidence(), page.look()).text());
+      page.gap();
+      words.ageing(all).ifPresent(page::paragraph);
       if (details) {
         laws(all);
       }
     }
-    blank();
+    page.gap();
     lines();
-    blank();
-    paragraph(words.caution(all));
-    paragraph(
+    page.gap();
+    page.paragraph(words.caution(all));
+    page.paragraph(
         String.format(
             Locale.ROOT,
             "In brackets: %s %% intervals. A fitted law is no guarantee.",
@@ -62,19 +69,22 @@ final class FitText {
   }
 
   private void groups() {
-    blank();
-    row("Group", "drives", "drive-years", "failures", "of 100 fail in a year");
-    text.append("-".repeat(Wrap.WIDTH)).append('\n');
+    page.gap();
+    List<String> heads =
+        List.of("Group", "drives", "drive-years", "failures", "of 100 fail in a year");
+    Table table = new Table(page.look(), heads, GROUP, COUNT, TIME, COUNT + 1, CHANCE);
+    page.add(table.head());
     for (GroupFit group : result.groups()) {
-      row(
-          Printable.of(group.name()),
-          String.format(Locale.ROOT, "%,d", group.fitted().lives().records()),
-          Yearly.number(group.fitted().lives().timeAtRisk() / result.unit().year(), 3),
-          String.format(Locale.ROOT, "%,d", group.fitted().lives().failures()),
-          Yearly.ofHundred(words.chance(group.fitted().rate())));
+      page.add(
+          table.row(
+              Printable.of(group.name()),
+              String.format(Locale.ROOT, "%,d", group.fitted().lives().records()),
+              Yearly.number(group.fitted().lives().timeAtRisk() / result.unit().year(), 3),
+              String.format(Locale.ROOT, "%,d", group.fitted().lives().failures()),
+              Yearly.ofHundred(words.chance(group.fitted().rate()))));
     }
-    blank();
-    paragraph(result.comparison().map(FitText::compared).orElse(uncompared()));
+    page.gap();
+    page.paragraph(result.comparison().map(FitText::compared).orElse(uncompared()));
   }
 
   private String uncompared() {
@@ -105,60 +115,53 @@ final class FitText {
         + ").";
   }
 
-  private void row(String group, String drives, String time, String failures, String chance) {
-    String line =
-        Wrap.column(group, GROUP)
-            + Wrap.column(drives, COUNT)
-            + Wrap.column(time, TIME)
-            + Wrap.column(failures, COUNT + 1)
-            + chance;
-    text.append(line.stripTrailing()).append('\n');
-  }
-
   private void laws(Fitted fitted) {
-    blank();
-    law("Law", "parameters", "AIC (less is better)");
-    text.append("-".repeat(Wrap.WIDTH)).append('\n');
+    page.gap();
+    List<String> heads = List.of("Law", "parameters", "AIC (less is better)");
+    Table table = new Table(page.look(), heads, LAW, PARAMETERS, AIC);
+    page.add(table.head());
     fitted
         .exponential()
-        .ifPresent(fit -> law("constant", "mean " + words.age(fit.mean().value()), aic(fit.aic())));
+        .ifPresent(
+            fit ->
+                page.add(
+                    table.row(
+                        "constant", "mean " + words.age(fit.mean().value()), aic(fit.aic()))));
     fitted
         .weibull()
         .ifPresent(
             fit ->
-                law(
-                    "Weibull",
-                    "shape "
-                        + Yearly.number(fit.shape().value(), 3)
-                        + ", scale "
-                        + words.age(fit.scale().value()),
-                    aic(fit.aic())));
+                page.add(
+                    table.row(
+                        "Weibull",
+                        "shape "
+                            + Yearly.number(fit.shape().value(), 3)
+                            + ", scale "
+                            + words.age(fit.scale().value()),
+                        aic(fit.aic()))));
     fitted
         .lognormal()
         .ifPresent(
             fit ->
-                law(
-                    "lognormal",
-                    "sigma "
-                        + Yearly.number(fit.sigma().value(), 3)
-                        + ", median "
-                        + words.age(fit.median().value()),
-                    aic(fit.aic())));
+                page.add(
+                    table.row(
+                        "lognormal",
+                        "sigma "
+                            + Yearly.number(fit.sigma().value(), 3)
+                            + ", median "
+                            + words.age(fit.median().value()),
+                        aic(fit.aic()))));
     fitted
         .piecewise()
         .ifPresent(
             fit ->
-                law(
-                    "constant by year of age",
-                    fit.parameters() + (fit.parameters() == 1 ? " rate" : " rates"),
-                    aic(fit.aic())));
-    blank();
-    paragraph("A scenario has no lognormal law; the others can be written there.");
-  }
-
-  private void law(String name, String parameters, String aic) {
-    String line = Wrap.column(name, LAW) + Wrap.column(parameters, 30) + aic;
-    text.append(line.stripTrailing()).append('\n');
+                page.add(
+                    table.row(
+                        "constant by year of age",
+                        fit.parameters() + (fit.parameters() == 1 ? " rate" : " rates"),
+                        aic(fit.aic()))));
+    page.gap();
+    page.paragraph("A scenario has no lognormal law; the others can be written there.");
   }
 
   private static String aic(double aic) {
@@ -166,23 +169,23 @@ final class FitText {
   }
 
   private void lines() {
-    paragraph("To paste below a model of drives in a scenario:");
+    page.paragraph("To paste below a model of drives in a scenario:");
     line(result.all(), result.groups().isEmpty() ? "" : "all groups together, ");
     for (GroupFit group : result.groups()) {
       line(group, group.name() + ", ");
     }
-    blank();
+    page.gap();
     String of = result.groups().isEmpty() ? "" : "All groups together: ";
-    result.all().line().ifPresent(line -> paragraph(of + line.why()));
+    result.all().line().ifPresent(line -> page.paragraph(of + line.why()));
     if (result.all().line().isPresent()) {
-      paragraph(
+      page.paragraph(
           "The range is from the 5th to the 95th percentile of what the rate may be; compare takes"
               + " all of it into account.");
     }
   }
 
   private void line(GroupFit group, String label) {
-    blank();
+    page.gap();
     String origin =
         label
             + String.format(
@@ -193,20 +196,12 @@ final class FitText {
                 words.driveYears(group.fitted().lives()),
                 Printable.of(result.file()));
     if (group.line().isEmpty()) {
-      text.append(Wrap.lines("    # ", "    # ", origin + ": no rate can be told"));
+      page.lines("    # ", "    # ", origin + ": no rate can be told");
       return;
     }
     FailsLine line = group.line().get();
-    text.append(Wrap.lines("    # ", "    # ", origin));
-    text.append(Wrap.lines("    fails: ", "      ", line.range()));
-    text.append(Wrap.lines("    # one value alone: ", "    #   ", "fails: " + line.law()));
-  }
-
-  private void paragraph(String sentence) {
-    text.append(Wrap.lines("", "", sentence));
-  }
-
-  private void blank() {
-    text.append('\n');
+    page.lines("    # ", "    # ", origin);
+    page.lines("    fails: ", "      ", line.range());
+    page.lines("    # one value alone: ", "    #   ", "fails: " + line.law());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.Page;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Wrap;
 import lastcopy.scenario.Units;
@@ -28,36 +29,35 @@ final class InspectLines {
   /** From here on a time is told in days. */
   private static final double LONG_HOURS = 72;
 
-  private final PageLook look;
-  private final StringBuilder text = new StringBuilder();
+  private final Page page;
 
   InspectLines(PageLook look) {
-    this.look = look;
+    page = new Page(look);
   }
 
   /** Whether a column of so many letters is whole beside others of so many columns. */
   boolean fits(int letters, int others) {
-    return letters <= Math.min(WIDEST, look.prose() - others);
+    return letters <= Math.min(WIDEST, page.look().prose() - others);
   }
 
   /** An empty line. */
   void gap() {
-    text.append('\n');
+    page.gap();
   }
 
   /** A paragraph, its first line and the others begun as given. */
   void wrap(String first, String rest, String value) {
-    text.append(look.lines(first, rest, value));
+    page.lines(first, rest, value);
   }
 
   /** A paragraph that stands out. */
   void heading(String rest, String value) {
-    text.append(look.heading(look.lines("", rest, value)));
+    page.heading("", rest, value);
   }
 
   /** A paragraph that warns. */
   void warning(String value) {
-    text.append(look.warning(look.lines("  ! ", "    ", value)));
+    page.warning("  ! ", "    ", value);
   }
 
   /** A paragraph with a name beside it. */
@@ -92,7 +92,8 @@ final class InspectLines {
       widths[i] = Math.min(widths[i], WIDEST);
     }
     int last = rows.stream().mapToInt(row -> row.get(widths.length).length()).max().orElse(0);
-    int room = look.prose() - indent - widths.length * BETWEEN.length() - Math.min(last, LAST);
+    int room =
+        page.look().prose() - indent - widths.length * BETWEEN.length() - Math.min(last, LAST);
     while (IntStream.of(widths).sum() > room) {
       int widest = 0;
       for (int i = 1; i < widths.length; i++) {
@@ -142,8 +143,8 @@ final class InspectLines {
         + " %";
   }
 
-  @Override
-  public String toString() {
-    return look.written(text.toString());
+  /** The page. */
+  String written() {
+    return page.taken();
   }
 }

@@ -27,7 +27,7 @@ import lastcopy.scenario.Studio;
 import lastcopy.scenario.Unknown;
 import lastcopy.words.ByteUnit;
 
-/** What a scenario means, for a terminal of 80 columns. */
+/** What a scenario means, for a terminal or a pipe. */
 public final class InspectText {
 
   private final InspectLines page;
@@ -79,7 +79,7 @@ public final class InspectText {
       text.wrap("", "", "Defaults used because the file says nothing (--all lists each)");
       defaults.forEach(line -> text.wrap("  ", "      ", line));
     }
-    return text.page.toString();
+    return text.page.written();
   }
 
   private void head(Studio studio, List<Outlook> outlooks) {

@@ -6,7 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lastcopy.cli.output.Numbers;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.PageLook;
+import lastcopy.cli.output.Table;
 import lastcopy.decide.effect.Direction;
 import lastcopy.decide.effect.Effects;
 import lastcopy.decide.effect.MeasuredEffect;
@@ -21,6 +22,7 @@ record LeverWords(LeverFindings findings, OutOf outOf) {
   private static final int FEWER = 20;
   private static final int BYTES = 24;
   private static final int COST = 26;
+  private static final int RISK = 8;
   private static final double PER = 100;
 
   /** Less money is not worth a word. */
@@ -134,30 +136,36 @@ record LeverWords(LeverFindings findings, OutOf outOf) {
         cost);
   }
 
-  /** The heads of the columns. */
-  String heading() {
+  /** The table of all changes; above each row stands its title. */
+  Table table(PageLook look) {
     String currency = findings.study().studio().currency().map(c -> " (" + c + ")").orElse("");
-    boolean priced = findings.effects().base().cost().isPresent();
-    String heads =
-        " ".repeat(INDENT)
-            + Wrap.column("Fewer of " + outOf.number(), FEWER)
-            + Wrap.column("Less lost on average", BYTES)
-            + (priced ? Wrap.column("More cost" + currency, COST) + "Per " + (int) PER : "");
-    return heads.stripTrailing() + '\n';
+    String fewer = "Fewer of " + outOf.number();
+    String less = "Less lost on average";
+    return isPriced()
+        ? new Table(
+            look,
+            List.of("", fewer, less, "More cost" + currency, "Per " + (int) PER),
+            INDENT,
+            FEWER,
+            BYTES,
+            COST,
+            RISK)
+        : new Table(look, List.of("", fewer, less), INDENT, FEWER, BYTES);
+  }
+
+  private boolean isPriced() {
+    return findings.effects().base().cost().isPresent();
   }
 
   /** A row of figures. */
-  String figures(MeasuredEffect effect) {
+  String[] cells(MeasuredEffect effect) {
+    String fewer = fewer(effect.difference());
+    String less = bytes(effect.bytesDifference().negated());
     String per =
         findings.perMoney(effect, PER).map(risk -> ByteUnit.digits(outOf.count(risk))).orElse("");
-    String cost = costCell(effect);
-    String row =
-        " ".repeat(INDENT)
-            + Wrap.column(fewer(effect.difference()), FEWER)
-            + Wrap.column(bytes(effect.bytesDifference().negated()), BYTES)
-            + Wrap.column(cost, COST)
-            + per;
-    return row.stripTrailing() + '\n';
+    return isPriced()
+        ? new String[] {"", fewer, less, costCell(effect), per}
+        : new String[] {"", fewer, less};
   }
 
   private String costCell(MeasuredEffect effect) {

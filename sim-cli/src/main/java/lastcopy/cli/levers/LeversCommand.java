@@ -24,6 +24,7 @@ import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LayoutOption;
 import lastcopy.cli.option.LuckOptions;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.ScenarioException;
@@ -107,6 +108,8 @@ public final class LeversCommand implements Callable<Integer> {
   @Mixin private JsonOption json;
 
   @Mixin private ChartOptions charts;
+
+  @Mixin private PageOptions page;
 
   @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
   private boolean quiet;
@@ -210,7 +213,7 @@ public final class LeversCommand implements Callable<Integer> {
             json.write(
                 host,
                 Optional.of(file),
-                LeversText.of(findings),
+                LeversText.of(findings, page.on(host)),
                 out -> LeversJson.write(findings, out)));
     if (charts.folder().isPresent()) {
       files.addAll(

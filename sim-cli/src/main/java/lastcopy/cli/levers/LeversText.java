@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import lastcopy.cli.levers.deed.Deed;
 import lastcopy.cli.levers.deed.NotPossible;
 import lastcopy.cli.output.Numbers;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.Page;
+import lastcopy.cli.output.PageLook;
+import lastcopy.cli.output.Table;
 import lastcopy.decide.effect.Direction;
 import lastcopy.decide.effect.Effects;
 import lastcopy.decide.effect.MeasuredEffect;
@@ -15,21 +17,22 @@ import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.words.OutOf;
 
-/** Levers as text for a terminal of 80 columns or a pipe. */
+/** Levers as text for a terminal or a pipe. */
 final class LeversText {
   private static final double TEN = 10;
 
   private final LeverFindings findings;
   private final LeverWords words;
-  private final StringBuilder text = new StringBuilder();
+  private final Page page;
 
-  private LeversText(LeverFindings findings) {
+  private LeversText(LeverFindings findings, PageLook look) {
+    page = new Page(look);
     this.findings = findings;
     words = new LeverWords(findings, outOf(findings.effects()));
   }
 
-  static String of(LeverFindings findings) {
-    LeversText text = new LeversText(findings);
+  static String of(LeverFindings findings, PageLook look) {
+    LeversText text = new LeversText(findings, look);
     text.head();
     text.table();
     text.rest();
@@ -37,9 +40,11 @@ final class LeversText {
     findings
         .assumptions()
         .ifPresent(
-            study -> text.text.append(new AssumptionWords(study, text.words.outOf()).section()));
+            study ->
+                new AssumptionText(new AssumptionWords(study, text.words.outOf()), text.page)
+                    .section());
     text.footer();
-    return text.text.toString();
+    return text.page.taken();
   }
 
   /** So that the layout as it is makes ten studios or more: changes are parts of that. */
@@ -48,16 +53,16 @@ final class LeversText {
   }
 
   private void head() {
-    paragraph(
+    page.heading(
         findings.study().studio().name()
             + ": what would help \""
             + findings.study().layout().title()
             + "\"?"
             + (findings.isFinished() ? "" : " - UNFINISHED"));
-    text.append('\n');
-    paragraph(words.answer());
-    text.append('\n');
-    paragraph(words.asItIs());
+    page.gap();
+    page.heading(words.answer());
+    page.gap();
+    page.paragraph(words.asItIs());
   }
 
   private void table() {
@@ -66,31 +71,35 @@ final class LeversText {
     if (less.isEmpty() && yardsticks.isEmpty()) {
       return;
     }
-    text.append('\n').append(words.heading()).append("-".repeat(Wrap.WIDTH)).append('\n');
-    less.forEach(this::row);
+    page.gap();
+    Table table = words.table(page.look());
+    page.add(table.head());
+    less.forEach(effect -> row(table, effect));
     if (!yardsticks.isEmpty()) {
-      text.append(less.isEmpty() ? "" : "\n").append("For comparison, no deeds:\n");
-      yardsticks.forEach(this::row);
+      page.add(less.isEmpty() ? "" : "\n");
+      page.paragraph("For comparison, no deeds:");
+      yardsticks.forEach(effect -> row(table, effect));
     }
   }
 
-  private void row(MeasuredEffect effect) {
-    text.append(Wrap.lines("", "  ", findings.deed(effect).title())).append(words.figures(effect));
+  private void row(Table table, MeasuredEffect effect) {
+    page.lines("", "  ", findings.deed(effect).title());
+    page.add(table.row(words.cells(effect)));
   }
 
   private void rest() {
     List<MeasuredEffect> more = findings.deeds(Direction.MORE);
     if (!more.isEmpty()) {
-      text.append('\n');
-      paragraph(
+      page.gap();
+      page.paragraph(
           "Makes it worse: "
               + more.stream().map(words::worse).collect(Collectors.joining("; "))
               + ".");
     }
     List<MeasuredEffect> none = findings.deeds(Direction.NOT_MEASURABLE);
     if (!none.isEmpty()) {
-      text.append('\n');
-      paragraph(
+      page.gap();
+      page.paragraph(
           "No effect could be measured: "
               + none.stream().map(words::without).collect(Collectors.joining("; "))
               + ".");
@@ -98,15 +107,15 @@ final class LeversText {
     words.ties().ifPresent(this::spaced);
     List<NotPossible> leftOut = findings.study().found().leftOut();
     if (!leftOut.isEmpty()) {
-      text.append("\nNot possible here:\n");
-      leftOut.forEach(
-          each -> text.append(Wrap.lines("  ", "    ", each.title() + ": " + each.why())));
+      page.gap();
+      page.paragraph("Not possible here:");
+      leftOut.forEach(each -> page.lines("  ", "    ", each.title() + ": " + each.why()));
     }
   }
 
   private void spaced(String sentence) {
-    text.append('\n');
-    paragraph(sentence);
+    page.gap();
+    page.paragraph(sentence);
   }
 
   private void assumptions() {
@@ -117,22 +126,20 @@ final class LeversText {
             .filter(deed -> !deed.assumes().isEmpty())
             .toList();
     if (!told.isEmpty()) {
-      text.append("\nTaken for granted beyond the file:\n");
+      page.gap();
+      page.paragraph("Taken for granted beyond the file:");
       told.forEach(
-          deed ->
-              text.append(
-                  Wrap.lines(
-                      "  ", "    ", deed.title() + ": " + String.join(" ", deed.assumes()))));
+          deed -> page.lines("  ", "    ", deed.title() + ": " + String.join(" ", deed.assumes())));
     }
   }
 
   private void footer() {
     Effects effects = findings.effects();
-    text.append('\n');
+    page.gap();
     if (findings.isMedian()) {
-      paragraph("Rates that the file gives as ranges have their medians here.");
+      page.paragraph("Rates that the file gives as ranges have their medians here.");
     }
-    paragraph(
+    page.paragraph(
         String.format(
             Locale.ROOT,
             "What changes do, from %,d histories of each%s, which share their luck; seed %d. Ranges of differences"
@@ -142,14 +149,10 @@ final class LeversText {
             findings.settings().seed(),
             Numbers.fixed(100 * findings.settings().confidence(), 0)));
     List<String> doubts = effects.base().doubts();
-    doubts.forEach(this::paragraph);
+    doubts.forEach(doubt -> page.warning("", "", doubt));
     Optional<Estimate> cost = effects.base().cost().map(each -> each.total());
     if (cost.isEmpty()) {
-      paragraph("The file prices nothing, so no change has a cost here.");
+      page.paragraph("The file prices nothing, so no change has a cost here.");
     }
-  }
-
-  private void paragraph(String sentences) {
-    text.append(Wrap.lines("", "", sentences));
   }
 }

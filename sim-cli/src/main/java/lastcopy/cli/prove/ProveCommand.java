@@ -12,6 +12,7 @@ import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LuckOptions;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.experiment.Progress;
 import lastcopy.prove.Check;
@@ -36,6 +37,8 @@ public final class ProveCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Mixin private PageOptions look;
+
   @Mixin
   @SuppressWarnings("UnusedVariable") // as its option
   private TraceOption trace;
@@ -49,7 +52,7 @@ public final class ProveCommand implements Callable<Integer> {
   public Integer call() throws IOException, RefusedException {
     json.prepare(Optional.empty());
     Proof proof = new Proof(luck.seed(), luck.threads());
-    ProveText page = new ProveText();
+    ProveText page = new ProveText(look.on(host));
     say(page.head());
     List<Check> all = checks.get();
     List<Finding> findings = proof.of(all, finding -> say(page.next(finding)), watched());

@@ -5,18 +5,21 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.cli.output.Numbers;
-import lastcopy.cli.output.Wrap;
+import lastcopy.cli.output.Page;
+import lastcopy.cli.output.PageLook;
+import lastcopy.cli.output.Table;
 import lastcopy.interval.Estimate;
 import lastcopy.prove.Finding;
 import lastcopy.prove.Proof;
 import lastcopy.prove.Reference;
 
-/** A proof as a table for a terminal of 80 columns, line by line as it is done. */
+/** A proof as a table, line by line as it is done. */
 final class ProveText {
 
   private static final int WHAT = 28;
   private static final int REFERENCE = 17;
   private static final int OURS = 29;
+  private static final int VERDICT = 6;
 
   /** Numbers below it are shown with a power of ten. */
   private static final double SMALL = 1e-3;
@@ -27,72 +30,63 @@ final class ProveText {
   /** Digits shown of a printed value that has more: so many fit. */
   private static final int MOST_DIGITS = 9;
 
-  private final StringBuilder text = new StringBuilder();
+  private final Page page;
+  private final Table table;
   private String topic = "";
   private String source = "";
 
+  ProveText(PageLook look) {
+    page = new Page(look);
+    List<String> heads = List.of("What", "Reference", "Ours (95 % interval)", "");
+    table = new Table(look, heads, WHAT, REFERENCE, OURS, VERDICT);
+  }
+
   /** The head of the table. */
   String head() {
-    line("What", "Reference", "Ours (95 % interval)", "");
-    text.append("-".repeat(Wrap.WIDTH)).append('\n');
-    return taken();
+    page.add(table.head());
+    return page.taken();
   }
 
   /** The lines of the next finding, below its topic and source where they are new. */
   String next(Finding finding) {
     finding(finding);
-    return taken();
+    return page.taken();
   }
 
   /** What is below the table. */
   String end(Proof proof, List<Finding> findings, int checks) {
     summary(proof, findings, checks);
-    return taken();
-  }
-
-  private String taken() {
-    String lines = text.toString();
-    text.setLength(0);
-    return lines;
+    return page.taken();
   }
 
   private void finding(Finding finding) {
     if (!finding.check().topic().equals(topic)) {
-      text.append(topic.isEmpty() ? "" : "\n");
+      page.add(topic.isEmpty() ? "" : "\n");
       topic = finding.check().topic();
       source = "";
-      text.append(Wrap.lines("", "", topic));
+      page.heading(topic);
     }
     if (!finding.check().source().equals(source)) {
       source = finding.check().source();
-      text.append(Wrap.lines(" [", "  ", source + "]"));
+      page.lines(" [", "  ", source + "]");
     }
-    row(
-        finding.check().what(),
-        mark(finding.reference()) + reference(finding.reference()),
-        ours(finding),
-        finding.holds() ? "holds" : "FAILS");
+    String row =
+        row(
+            finding.check().what(),
+            mark(finding.reference()) + reference(finding.reference()),
+            ours(finding),
+            finding.holds() ? "holds" : "FAILS");
+    page.add(finding.holds() ? row : page.look().warning(row));
     if (finding.reference().kind() == Reference.Kind.APPROXIMATION) {
-      text.append(Wrap.lines("      ", "      ", deviation(finding)));
+      page.lines("      ", "      ", deviation(finding));
     }
   }
 
-  private void row(String what, String reference, String ours, String verdict) {
-    if (what.length() > WHAT - 3) {
-      text.append(Wrap.lines("  ", "    ", what));
-      line("", reference, ours, verdict);
-    } else {
-      line("  " + what, reference, ours, verdict);
-    }
-  }
-
-  private void line(String what, String reference, String ours, String verdict) {
-    String line =
-        Wrap.column(what, WHAT)
-            + Wrap.column(reference, REFERENCE)
-            + Wrap.column(ours, OURS)
-            + verdict;
-    text.append(line.stripTrailing()).append('\n');
+  /** What is too long for its column stands on lines alone. */
+  private String row(String what, String reference, String ours, String verdict) {
+    return what.length() > WHAT - 3
+        ? page.look().lines("  ", "    ", what) + table.row("", reference, ours, verdict)
+        : table.row("  " + what, reference, ours, verdict);
   }
 
   private static String mark(Reference reference) {
@@ -162,20 +156,20 @@ final class ProveText {
 
   private void summary(Proof proof, List<Finding> findings, int checks) {
     long held = findings.stream().filter(Finding::holds).count();
-    text.append('\n');
+    page.gap();
     if (findings.size() < checks) {
-      paragraph(
+      page.paragraph(
           "Unfinished: it was interrupted after " + findings.size() + " of " + checks + " lines.");
     }
-    paragraph(
+    page.paragraph(
         held == findings.size()
             ? "All " + held + " lines hold."
             : (findings.size() - held) + " of " + findings.size() + " lines FAIL.");
-    paragraph(
+    page.paragraph(
         "Without a mark: a printed value, to the digits printed. = is an exact value solved"
             + " here by a closed form or a Markov chain. ~ is an approximation: exact values"
             + " deviate from it, and the line holds if they do so by what is to be expected.");
-    paragraph(
+    page.paragraph(
         String.format(
             Locale.ROOT,
             "A simulated line (with an interval) fails if its reference lies outside of an"
@@ -183,9 +177,5 @@ final class ProveText {
                 + " seeds. Seed %d.",
             "1 of " + Numbers.fixed(1 / Proof.ALARM_RATE, 0),
             proof.seed()));
-  }
-
-  private void paragraph(String words) {
-    text.append(Wrap.lines("", "", words));
   }
 }

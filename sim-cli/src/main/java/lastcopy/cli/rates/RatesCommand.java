@@ -10,6 +10,7 @@ import lastcopy.cli.host.Host;
 import lastcopy.cli.host.RefusedException;
 import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.JsonOption;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +27,8 @@ public final class RatesCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Mixin private PageOptions page;
+
   @Mixin
   @SuppressWarnings("UnusedVariable") // as its option
   private TraceOption trace;
@@ -38,7 +41,8 @@ public final class RatesCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, RefusedException {
     json.prepare(Optional.empty());
-    List<Path> written = json.write(host, Optional.empty(), RatesText.page(), RatesJson::write);
+    List<Path> written =
+        json.write(host, Optional.empty(), RatesText.of(page.on(host)), RatesJson::write);
     Wrote.say(host, written);
     return ExitStatus.DONE;
   }

@@ -18,21 +18,28 @@ final class StoryBars {
    *
    * @param most what a full bar is
    * @param indent what each line begins with
+   * @param width of the page
    */
-  static String of(List<String> names, Snapshot scene, double most, String indent) {
+  static String of(List<String> names, Snapshot scene, double most, String indent, int width) {
     StringBuilder lines = new StringBuilder();
     StringBuilder line = new StringBuilder(indent);
     for (int c = 0; c < names.size(); c++) {
       String cell = cell(names.get(c), scene, c, most);
       boolean fresh = line.length() == indent.length();
-      if (!fresh && line.length() + BETWEEN.length() + cell.length() > Wrap.WIDTH) {
+      if (!fresh && line.length() + BETWEEN.length() + cell.length() > width) {
         lines.append(line).append('\n');
         line = new StringBuilder(indent);
         fresh = true;
       }
-      line.append(fresh ? "" : BETWEEN).append(cell);
+      if (fresh && line.length() + cell.length() > width) {
+        lines.append(Wrap.lines(width, indent, indent + BETWEEN, cell));
+      } else {
+        line.append(fresh ? "" : BETWEEN).append(cell);
+      }
     }
-    return lines.append(line).append('\n').toString();
+    return line.length() == indent.length()
+        ? lines.toString()
+        : lines.append(line).append('\n').toString();
   }
 
   private static String cell(String name, Snapshot scene, int copy, double most) {

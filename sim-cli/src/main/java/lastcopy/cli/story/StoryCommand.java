@@ -18,6 +18,7 @@ import lastcopy.cli.host.Wrote;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LayoutOption;
+import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.scenario.Layout;
@@ -118,6 +119,8 @@ public final class StoryCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Mixin private PageOptions page;
+
   @Option(
       names = "--report",
       paramLabel = "FILE.html",
@@ -178,9 +181,9 @@ public final class StoryCommand implements Callable<Integer> {
     }
     if (lesson.isPresent()) {
       Lesson found = middle ? lesson.get().inTheMiddle() : lesson.get();
-      ByteArrayOutputStream page = new ByteArrayOutputStream();
-      LessonPage.write(found, clock, seed, spec.root().version()[0], page);
-      json.beside(Optional.of(file)).write(report, page::writeTo);
+      ByteArrayOutputStream lessonPage = new ByteArrayOutputStream();
+      LessonPage.write(found, clock, seed, spec.root().version()[0], lessonPage);
+      json.beside(Optional.of(file)).write(report, lessonPage::writeTo);
       if (!quiet) {
         Wrote.say(host, List.of(report));
       }
@@ -242,7 +245,7 @@ public final class StoryCommand implements Callable<Integer> {
         json.write(
             host,
             Optional.of(file),
-            StoryText.of(told, studio, layout, clock, all),
+            StoryText.of(told, studio, layout, new StoryText.Telling(clock, all, page.on(host))),
             out -> StoryJson.write(told, studio, layout, seed, clock, out));
     if (!quiet) {
       Wrote.say(host, written);

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.cli.output.Numbers;
+import lastcopy.cli.output.Page;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Spans;
-import lastcopy.cli.output.Wrap;
 import lastcopy.interval.OneIn;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.DailyHours;
@@ -16,47 +17,55 @@ import lastcopy.scenario.Studio;
 import lastcopy.story.Story;
 import lastcopy.words.ByteUnit;
 
-/** A told history as text for a terminal of 80 columns or a pipe. */
+/** A told history as text for a terminal or a pipe. */
 final class StoryText {
 
-  private final StringBuilder text = new StringBuilder();
+  private final Page page;
 
-  private StoryText() {}
+  private StoryText(PageLook look) {
+    page = new Page(look);
+  }
 
   /**
-   * The whole page.
+   * How it is told.
    *
+   * @param clock what days are called
    * @param all whether a long story leaves out nothing
+   * @param look of the page
    */
-  static String of(Told told, Studio studio, Layout layout, StoryClock clock, boolean all) {
-    StoryText page = new StoryText();
-    page.head(told, studio, layout);
-    told.how().forEach(page::paragraph);
-    told.story().ifPresent(story -> page.story(story, clock, all));
+  record Telling(StoryClock clock, boolean all, PageLook look) {}
+
+  /** The whole page. */
+  static String of(Told told, Studio studio, Layout layout, Telling telling) {
+    StoryText text = new StoryText(telling.look());
+    text.head(told, studio, layout);
+    told.how().forEach(text.page::paragraph);
+    told.story().ifPresent(story -> text.story(story, telling));
     if (!told.finished()) {
-      page.paragraph("\nUnfinished: the search was interrupted; this is what there was.");
+      text.page.gap();
+      text.page.warning("", "", "Unfinished: the search was interrupted; this is what there was.");
     }
-    return page.text.toString();
+    return text.page.taken();
   }
 
   private void head(Told told, Studio studio, Layout layout) {
     String years = ByteUnit.digits(studio.years());
     String mark = told.finished() ? "" : " - UNFINISHED";
-    paragraph(
+    page.heading(
         studio.name()
             + ": one simulated life over "
             + years
             + (years.equals("1") ? " year" : " years")
             + mark);
-    paragraph(layout.id() + ": " + layout.title());
+    page.heading(layout.id() + ": " + layout.title());
     for (Copy copy : layout.copies()) {
-      text.append(Wrap.lines("  ", "    ", copy.id() + ": " + describe(copy)));
+      page.lines("  ", "    ", copy.id() + ": " + describe(copy));
     }
-    text.append('\n');
+    page.gap();
     told.story()
         .ifPresent(
             story ->
-                paragraph(
+                page.paragraph(
                     String.format(
                         Locale.ROOT,
                         "%s %,d under seed %d (--history %d%s --seed %d tells it again).",
@@ -119,24 +128,22 @@ final class StoryText {
             + StoryClock.ofDay(hours.closes());
   }
 
-  private void story(Story story, StoryClock clock, boolean all) {
-    StoryEnding ending = new StoryEnding(story, clock);
+  private void story(Story story, Telling telling) {
+    StoryEnding ending = new StoryEnding(story, telling.clock());
     if (story.weight() != 1 && Double.isFinite(story.weight())) {
-      paragraph(
+      page.paragraph(
           "It was drawn with failures made likelier on purpose: a plain history like it is about "
               + (story.weight() < 1
                   ? OneIn.many(story.weight()) + " times rarer."
                   : Numbers.fixed(story.weight(), 1) + " times as likely."));
     }
-    paragraph("Each bar is what a copy holds of all footage that there is at that moment.");
-    text.append('\n').append(StoryTimeline.of(story, clock, ending.focus(), all)).append('\n');
-    paragraph(ending.outcome());
-    ending.why().forEach(this::paragraph);
-    text.append('\n');
-    StoryEnding.cautions().forEach(line -> text.append(Wrap.lines("- ", "  ", line)));
-  }
-
-  private void paragraph(String words) {
-    text.append(words.startsWith("\n") ? "\n" : "").append(Wrap.lines("", "", words));
+    page.paragraph("Each bar is what a copy holds of all footage that there is at that moment.");
+    page.gap();
+    page.add(StoryTimeline.of(story, ending.focus(), telling));
+    page.gap();
+    page.heading(ending.outcome());
+    ending.why().forEach(page::paragraph);
+    page.gap();
+    StoryEnding.cautions().forEach(line -> page.lines("- ", "  ", line));
   }
 }

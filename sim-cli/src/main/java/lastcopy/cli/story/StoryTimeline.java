@@ -5,8 +5,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Spans;
-import lastcopy.cli.output.Wrap;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Arrangement;
@@ -34,15 +34,17 @@ final class StoryTimeline {
 
   private final Story story;
   private final StoryClock clock;
+  private final PageLook look;
   private final StorySentences sentences;
   private final List<String> names;
   private final StringBuilder text = new StringBuilder();
   private String year = "";
   private String bars = "";
 
-  private StoryTimeline(Story story, StoryClock clock) {
+  private StoryTimeline(Story story, StoryClock clock, PageLook look) {
     this.story = story;
     this.clock = clock;
+    this.look = look;
     sentences = new StorySentences(story, clock);
     names = story.copies();
   }
@@ -51,11 +53,11 @@ final class StoryTimeline {
    * The lines of a story.
    *
    * @param focus the moment that matters most; what is far from it is left out of a long story
-   * @param all whether to leave out nothing
+   * @param telling how it is told
    */
-  static String of(Story story, StoryClock clock, int focus, boolean all) {
-    StoryTimeline timeline = new StoryTimeline(story, clock);
-    BitSet shown = shown(story.moments(), focus, all);
+  static String of(Story story, int focus, StoryText.Telling telling) {
+    StoryTimeline timeline = new StoryTimeline(story, telling.clock(), telling.look());
+    BitSet shown = shown(story.moments(), focus, telling.all());
     int last = 0;
     for (int i = shown.nextSetBit(0); i >= 0; i = shown.nextSetBit(i + 1)) {
       timeline.between(last, i);
@@ -89,15 +91,16 @@ final class StoryTimeline {
     Moment after = story.moments().get(next);
     int hidden = next - last - 1;
     if (hidden > 0) {
-      line(
-          "...",
-          hidden
-              + (hidden == 1 ? " happening is" : " happenings are")
-              + " left out here (--all tells them)");
+      text.append(
+          line(
+              "...",
+              hidden
+                  + (hidden == 1 ? " happening is" : " happenings are")
+                  + " left out here (--all tells them)"));
     } else if (after.hours() - before.hours() >= QUIET_HOURS) {
       double shot = after.scene().shotBytes() - before.scene().shotBytes();
       String more = shot > 0 ? "; " + ByteUnit.format(shot) + " is shot" : "";
-      line("...", Spans.span(after.hours() - before.hours()) + " pass" + more);
+      text.append(line("...", Spans.span(after.hours() - before.hours()) + " pass" + more));
     }
   }
 
@@ -107,14 +110,15 @@ final class StoryTimeline {
     boolean end = moment.kind() == Kind.END;
     String heading = end ? year : clock.year(moment.hours());
     if (!heading.equals(year)) {
-      text.append(year.isEmpty() ? "" : "\n").append(heading).append('\n');
+      text.append(year.isEmpty() ? "" : "\n").append(look.heading(heading + "\n"));
       year = heading;
     }
     boolean same = last == index - 1 && story.moments().get(last).hours() == moment.hours();
     String stamp = same ? "" : clock.stamp(moment.hours());
-    line(end ? "the end" : stamp, sentences.of(index));
+    String told = line(end ? "the end" : stamp, sentences.of(index));
+    text.append(moment.kind() == Kind.LOST ? look.warning(told) : told);
     if (pictured(index)) {
-      String now = StoryBars.of(names, moment.scene(), there(moment.scene()), NEXT);
+      String now = StoryBars.of(names, moment.scene(), there(moment.scene()), NEXT, look.prose());
       text.append(now.equals(bars) ? "" : now);
       bars = now;
     }
@@ -158,8 +162,7 @@ final class StoryTimeline {
     return set.arrangement() == Arrangement.SHELF;
   }
 
-  private void line(String stamp, String sentence) {
-    text.append(
-        Wrap.lines(String.format(Locale.ROOT, "  %-" + STAMP + "s", stamp), NEXT, sentence));
+  private String line(String stamp, String sentence) {
+    return look.lines(String.format(Locale.ROOT, "  %-" + STAMP + "s", stamp), NEXT, sentence);
   }
 }

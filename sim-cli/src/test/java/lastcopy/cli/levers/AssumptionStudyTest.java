@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import lastcopy.cli.output.Page;
+import lastcopy.cli.output.PageLook;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.decide.assumed.Assumption;
 import lastcopy.decide.assumed.Assumptions;
@@ -97,7 +99,9 @@ class AssumptionStudyTest {
         new Settings(1, 0.95, 0.05, OptionalLong.of(8_000), Optional.empty(), 2, Method.PLAIN);
     AssumptionStudy study =
         AssumptionStudy.of(studio, layout, settings, Progress.SILENT).orElseThrow();
-    return new AssumptionWords(study, new OutOf(1_000)).section().replaceAll("\\s+", " ");
+    Page page = new Page(PageLook.PLAIN);
+    new AssumptionText(new AssumptionWords(study, new OutOf(1_000)), page).section();
+    return page.taken().replaceAll("\\s+", " ");
   }
 
   /** A drive loses 49 of 1,000 by then, 25 at half its rate and 96 at double. */

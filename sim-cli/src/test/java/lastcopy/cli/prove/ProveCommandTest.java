@@ -48,6 +48,30 @@ class ProveCommandTest {
     assertThat(proof.path("checks")).hasSize(Checks.all().size());
   }
 
+  /** What is computed is quick; a line that fails warns. */
+  @Test
+  void onNarrowAndWidePages() {
+    Check right = Checks.all().get(0);
+    List<Check> checks =
+        new ArrayList<>(
+            Checks.all().stream().filter(c -> c.figure() instanceof Figure.Computed).toList());
+    checks.add(new Check("t", "s", "wrong", () -> Reference.published("226"), right.figure()));
+    for (int width : List.of(60, 80, 132, 200)) {
+      out.reset();
+      assertThat(run(checks, "--width", "" + width, "--color", "always"))
+          .isEqualTo(ExitStatus.FAILED);
+      assertThat(printed()).contains("\u001b[1mMean time to data loss as the literature");
+      assertThat(printed().lines().filter(line -> line.contains("\u001b[33m")))
+          .allMatch(line -> line.contains("FAILS") || line.endsWith("wrong\u001b[0m"))
+          .isNotEmpty();
+      assertThat(printed().replaceAll("\u001b\\[[0-9]*m", "").lines())
+          .allMatch(line -> line.length() <= width);
+    }
+    out.reset();
+    assertThat(run(checks, "--ascii")).isEqualTo(ExitStatus.FAILED);
+    assertThat(printed().chars()).allMatch(c -> c < 128);
+  }
+
   /** An unrepaired pair of 150 h lasts 225 h, not 226. */
   @Test
   void aWrongPublishedValueIsOne() {
@@ -99,8 +123,8 @@ class ProveCommandTest {
     assertThat(printed()).doesNotContain("interrupts");
   }
 
-  private int run(List<Check> checks) {
-    return new CommandLine(new ProveCommand(host(), () -> checks)).execute();
+  private int run(List<Check> checks, String... options) {
+    return new CommandLine(new ProveCommand(host(), () -> checks)).execute(options);
   }
 
   private Host host() {

@@ -232,7 +232,7 @@ class StoryDetailsTest {
             0,
             1);
     List<String> names = List.of("main", "sixteen-letters-", "gone-copy", "seventeen-letters");
-    assertThat(StoryBars.of(names, scene, 1e12, "  "))
+    assertThat(StoryBars.of(names, scene, 1e12, "  ", 80))
         .isEqualTo(
             """
               main [##########] 1 TB   sixteen-letters- [#####.....] 500 GB, 1 drive down

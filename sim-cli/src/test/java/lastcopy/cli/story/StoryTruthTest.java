@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lastcopy.cli.Written;
+import lastcopy.cli.output.PageLook;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Snapshot;
 import lastcopy.scenario.Copy;
@@ -120,7 +121,11 @@ class StoryTruthTest {
         }
         promised(story, i);
       }
-      String page = StoryTimeline.of(story, clock, new StoryEnding(story, clock).focus(), false);
+      String page =
+          StoryTimeline.of(
+              story,
+              new StoryEnding(story, clock).focus(),
+              new StoryText.Telling(clock, false, PageLook.PLAIN));
       assertThat(page.lines()).allMatch(line -> line.length() <= 80);
       // A line without a time stands below one of the same instant, never below a gap.
       assertThat(page).doesNotContainPattern("left out here[^\\n]*\\n {10}");

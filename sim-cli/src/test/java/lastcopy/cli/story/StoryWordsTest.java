@@ -173,8 +173,10 @@ class StoryWordsTest {
             new int[] {2, 0, 0, 0, 1, 0, 0},
             0,
             1);
-    String text = StoryBars.of(names, scene, 9e12, " ".repeat(19));
+    String text = StoryBars.of(names, scene, 9e12, " ".repeat(19), 80);
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(StoryBars.of(names, scene, 9e12, " ".repeat(19), 60).lines())
+        .allMatch(line -> line.length() <= 60);
     assertThat(text).contains("2 drives down").contains("gone").contains("8.12 TB");
   }
 

@@ -1,0 +1,104 @@
+package lastcopy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lastcopy.cli.scenario.ScenarioException;
+import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.scenario.Layout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What every command prints of every demo, on pages of different widths, in colour and in ASCII.
+ *
+ * <p>Sabotage seen red: a rule of 80 dashes on a page of 60, a table without its narrow form, a
+ * page that is printed without being put into ASCII, a heading that is coloured where nobody asked.
+ */
+class PageWidthsOfCommandsTest {
+
+  private static final String ESCAPE = "\u001b";
+  private static final List<Integer> WIDTHS = List.of(60, 80, 132, 200);
+
+  private static List<String> line(String... words) {
+    return List.of(words);
+  }
+
+  /** Few histories: what is said is not looked at, only how long its lines are. */
+  static Stream<List<String>> lines() throws IOException {
+    Stream<List<String>> demos = DemosTest.demos().stream().flatMap(demo -> of(demo).stream());
+    return Stream.concat(demos, Stream.of(line("rates")));
+  }
+
+  private static List<List<String>> of(Path demo) {
+    String file = demo.toString();
+    if (file.endsWith(".csv")) {
+      return List.of(line("fit", file), line("fit", file, "--details"));
+    }
+    return List.of(
+        line("compare", file, "--histories", "100", "--method", "plain", "--worlds", "100"),
+        line("inspect", file, "--all"),
+        line("story", file, "--layout", layout(demo), "--histories", "300"));
+  }
+
+  private static String layout(Path demo) {
+    try {
+      List<Layout> layouts = ScenarioReader.read(demo).studio().layouts();
+      return layouts.get(layouts.size() - 1).id();
+    } catch (IOException | ScenarioException e) {
+      throw new AssertionError(demo.toString(), e);
+    }
+  }
+
+  private static String printed(
+      boolean terminal, Map<String, String> environment, List<String> line, String... options) {
+    return Ran.on(
+            terminal,
+            environment,
+            Stream.concat(line.stream(), Stream.of(options)).toArray(String[]::new))
+        .done();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lines")
+  void noLineIsWiderThanItsPage(List<String> line) {
+    String plain = printed(false, Map.of(), line);
+    for (int width : WIDTHS) {
+      String letters = letters(line, width);
+      // Never alone, and in a pipe as ever.
+      assertThat(width != 80 || letters.equals(plain)).isTrue();
+    }
+    assertThat(printed(false, Map.of(), line, "--ascii").chars()).allMatch(c -> c < 128);
+    assertThat(printed(true, Map.of("COLUMNS", "80", "NO_COLOR", "1"), line)).isEqualTo(plain);
+    assertThat(printed(true, Map.of("COLUMNS", "60"), line))
+        .isEqualTo(printed(false, Map.of(), line, "--width", "60", "--color", "always"));
+  }
+
+  /** They take longest, so a few demos do, on the narrowest page and in a pipe. */
+  @ParameterizedTest
+  @CsvSource({"harbour-mirror-or-far-copy, mirror", "malware-night, versions"})
+  void noLineOfLeversIsWiderThanItsPage(String demo, String layout) {
+    String file = Path.of("..", "scenarios", demo + ".yaml").toString();
+    List<String> line =
+        line("levers", file, "--layout", layout, "--histories", "200", "--method", "plain");
+    String narrow = letters(line, 60);
+    assertThat(narrow.lines().filter(each -> each.startsWith("  Fewer of "))).isNotEmpty();
+    assertThat(letters(line, 80))
+        .isEqualTo(printed(true, Map.of("NO_COLOR", "1", "COLUMNS", "80"), line));
+    assertThat(printed(false, Map.of(), line, "--ascii").chars()).allMatch(c -> c < 128);
+  }
+
+  /** A coloured page of a width, without its colours. */
+  private static String letters(List<String> line, int width) {
+    String page = printed(false, Map.of(), line, "--width", "" + width, "--color", "always");
+    assertThat(page).contains(ESCAPE);
+    String letters = page.replaceAll(ESCAPE + "\\[[0-9]*m", "");
+    assertThat(letters.lines()).allMatch(each -> each.length() <= width);
+    return letters;
+  }
+}
