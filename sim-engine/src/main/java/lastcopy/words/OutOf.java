@@ -39,6 +39,15 @@ public record OutOf(long studios) {
     return showing(chances.stream().mapToDouble(OutOf::told).max().orElse(0));
   }
 
+  /**
+   * This, but not more studios than so many.
+   *
+   * @param most a power of ten from 1,000 on
+   */
+  public OutOf atMost(long most) {
+    return new OutOf(Math.min(most, studios));
+  }
+
   /** A probability as a number of studios. */
   public double count(double probability) {
     return probability * studios;

@@ -22,6 +22,7 @@ import lastcopy.words.OutOf;
  * @param number of studios that lose footage, such as "516 of 10,000"
  * @param range its interval in the same studios, empty if there is none
  * @param average lost on average
+ * @param shoots the same in shoots
  * @param sizes how much those lose that lose anything; empty if too few were seen
  * @param worth of what is lost on average; empty where a shoot has no price
  * @param cost what it costs by the horizon; empty where nothing has a price
@@ -36,6 +37,7 @@ record LayoutCard(
     String number,
     String range,
     String average,
+    String shoots,
     List<String> sizes,
     List<String> worth,
     List<String> cost,
@@ -87,12 +89,17 @@ record LayoutCard(
         Numbers.studiosAlone(layout.anyLoss(), outOf) + " of " + outOf.number(),
         range(layout.anyLoss(), outOf),
         Numbers.bytes(layout.bytesLost()),
+        shoots(layout.shootsLost()),
         LossSizes.of(layout).stream().toList(),
         layout.moneyLost().map(money -> Numbers.money(money, result.currency())).stream().toList(),
         layout.cost().map(cost -> CostWords.detail(cost, result.currency())).stream().toList(),
         layout.doubts(),
         layout.causes().stream().limit(CAUSES).map(LayoutCard::bar).toList(),
         layout.recoveries().stream().limit(RECOVERIES).map(LayoutCard::stop).toList());
+  }
+
+  private static String shoots(Estimate lost) {
+    return lost.seen() && lost.value() == 0 ? "no shoot" : "in shoots " + Numbers.figure(lost);
   }
 
   private static String range(Estimate chance, OutOf outOf) {

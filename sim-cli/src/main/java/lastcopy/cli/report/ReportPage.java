@@ -23,7 +23,6 @@ import lastcopy.charts.ExceedanceChart;
 import lastcopy.charts.LossCurveChart;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.OmissionWords;
-import lastcopy.cli.output.Spans;
 import lastcopy.cli.sentence.Answer;
 import lastcopy.cli.sentence.CostSteps;
 import lastcopy.cli.sentence.Horizon;
@@ -32,9 +31,7 @@ import lastcopy.cli.sentence.Remarks;
 import lastcopy.cli.sentence.WorldWords;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
-import lastcopy.interval.Estimate;
 import lastcopy.outlook.Outlook;
-import lastcopy.outlook.Room;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.words.ByteUnit;
@@ -43,8 +40,8 @@ import lastcopy.words.OutOf;
 /** A comparison as one page that argues the decision, and needs nothing but itself. */
 public final class ReportPage {
 
-  private static final OutOf THOUSAND = new OutOf(1_000);
-  private static final OutOf TEN_THOUSAND = new OutOf(10_000);
+  /** So many squares can be seen; of more, nobody has a picture. */
+  private static final long MOST_SQUARES = 10_000;
 
   /** More layouts than so many are printed smaller, so that two sheets hold them. */
   private static final int MANY = 3;
@@ -60,7 +57,9 @@ public final class ReportPage {
     this.studio = studio;
     this.remarks = remarks;
     this.made = made;
-    outOf = outOf(result);
+    outOf =
+        OutOf.showingSmallest(result.layouts().stream().map(LayoutResult::anyLoss).toList())
+            .atMost(MOST_SQUARES);
   }
 
   /**
@@ -95,10 +94,10 @@ public final class ReportPage {
       String horizon,
       String studios,
       String answer,
+      List<String> notCountedAbove,
       List<String> stakes,
       List<LayoutCard> cards,
       List<String> pairs,
-      List<String> worlds,
       String matters,
       boolean priced,
       List<CostSteps.Row> costs,
@@ -106,8 +105,9 @@ public final class ReportPage {
       String curve,
       String amounts,
       List<Unprotected> unprotected,
-      List<String> notCounted,
+      List<String> notCountedBelow,
       List<String> assumed,
+      List<WorldWords.Said> worlds,
       List<String> warnings,
       String planned,
       List<Errands.Errand> errands,
@@ -156,10 +156,10 @@ public final class ReportPage {
         Horizon.of(result),
         outOf.words(),
         Answer.of(result, outOf).orElse(alone(anchor)),
-        stakes(planned.room()),
+        notCounted(true),
+        Stakes.of(studio, planned.room(), result),
         cards(anchor),
         PairSentences.of(result, outOf, false),
-        result.worlds().map(all -> WorldWords.of(result, outOf)).stream().toList(),
         WorldWords.mattersMost(result),
         result.layouts().stream().anyMatch(layout -> layout.cost().isPresent()),
         CostSteps.rows(result, outOf),
@@ -167,8 +167,9 @@ public final class ReportPage {
         ChartFiles.element(() -> LossCurveChart.of(result, made.date()), "curve-"),
         ChartFiles.element(() -> ExceedanceChart.of(result, made.date()), "amounts-"),
         unprotected(),
-        OmissionWords.paragraph(remarks.omissions(), result.layouts().size()).stream().toList(),
+        notCounted(false),
         assumed(),
+        WorldWords.sentences(result, outOf),
         remarks.warnings(),
         anchor.title(),
         Errands.of(planned, made.date()),
@@ -188,33 +189,11 @@ public final class ReportPage {
         Horizon.of(result));
   }
 
-  private List<String> stakes(List<Room.Year> room) {
-    double now = room.get(0).footageBytes();
-    double then = room.get(room.size() - 1).footageBytes();
-    double size = studio.footage().shoots().sizeBytes();
-    List<String> stakes = new ArrayList<>();
-    stakes.add(
-        ByteUnit.format(now)
-            + " of footage today, "
-            + ByteUnit.format(then)
-            + " after "
-            + Horizon.of(result));
-    stakes.add(
-        String.format(
-            Locale.ROOT,
-            "a shoot of %s every %s on average, as large as %s shoots in all",
-            ByteUnit.format(size),
-            Spans.period(studio.footage().shoots().everyHours()),
-            ByteUnit.digits(Math.rint(then / size))));
-    studio
-        .footage()
-        .worthPerShoot()
-        .ifPresent(
-            worth ->
-                stakes.add(
-                    Numbers.money(Estimate.exact(worth), result.currency())
-                        + " for each shoot that is lost, as the file says"));
-    return stakes;
+  /** Above the figures where they leave out so much that they would be misread. */
+  private List<String> notCounted(boolean above) {
+    return OmissionWords.comeFirst(remarks.omissions()) == above
+        ? OmissionWords.paragraph(remarks.omissions(), result.layouts().size()).stream().toList()
+        : List.of();
   }
 
   private List<LayoutCard> cards(LayoutResult anchor) {
@@ -251,16 +230,5 @@ public final class ReportPage {
                 remarks.assumption(layout.id()).stream()
                     .map(words -> PairSentences.quoted(layout) + " " + words + "."))
         .toList();
-  }
-
-  /** Ten thousand squares can be seen; of more, nobody has a picture. */
-  private static OutOf outOf(Comparison result) {
-    double least =
-        result.layouts().stream()
-            .map(LayoutResult::anyLoss)
-            .mapToDouble(chance -> chance.onlyAtMost() ? chance.high() : chance.value())
-            .min()
-            .orElse(0);
-    return THOUSAND.count(least) < 1 ? TEN_THOUSAND : THOUSAND;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.PageLook;
@@ -25,31 +26,63 @@ public final class WorldWords {
   private final Comparison result;
   private final Worlds worlds;
   private final OutOf outOf;
-  private final PageLook look;
-  private final StringBuilder text = new StringBuilder();
+  private final List<Said> said = new ArrayList<>();
 
-  private WorldWords(Comparison result, Worlds worlds, OutOf outOf, PageLook look) {
-    this.look = look;
+  private WorldWords(Comparison result, Worlds worlds, OutOf outOf) {
     this.result = result;
     this.worlds = worlds;
     this.outOf = outOf;
   }
 
   /**
-   * The paragraphs; nothing where all is known.
+   * Something said.
    *
-   * @param outOf of how many studios, as in the table above
+   * @param first what a line of a page begins with; of a paragraph nothing
+   * @param rest what other lines of a page begin with
+   * @param words what is said; nothing of a gap
    */
-  public static String of(Comparison result, OutOf outOf) {
-    return of(result, outOf, PageLook.PLAIN);
+  public record Said(String first, String rest, String words) {
+
+    private static final Said GAP = new Said("", "", "");
+
+    private static Said paragraph(String words) {
+      return new Said("", "", words);
+    }
+
+    /** Whether it is one of a list. */
+    public boolean item() {
+      return !first.isEmpty();
+    }
+
+    /** What is said, in one line. */
+    public String line() {
+      return (first.strip() + " " + words).strip();
+    }
+
+    private String on(PageLook look) {
+      return words.isEmpty() ? "\n" : look.lines(first, rest, words);
+    }
+  }
+
+  /**
+   * What is said, but for gaps; nothing where all is known.
+   *
+   * @param outOf of how many studios, as beside it
+   */
+  public static List<Said> sentences(Comparison result, OutOf outOf) {
+    return all(result, outOf).stream().filter(each -> !each.words().isEmpty()).toList();
   }
 
   /** The same on a page of some look. */
   public static String of(Comparison result, OutOf outOf, PageLook look) {
+    return all(result, outOf).stream().map(each -> each.on(look)).collect(Collectors.joining());
+  }
+
+  private static List<Said> all(Comparison result, OutOf outOf) {
     return result
         .worlds()
-        .map(worlds -> new WorldWords(result, worlds, outOf, look).write())
-        .orElse("");
+        .map(worlds -> new WorldWords(result, worlds, outOf).say())
+        .orElse(List.of());
   }
 
   /** Which of the ranges makes most of the difference, in a sentence, or why that is not told. */
@@ -74,25 +107,25 @@ public final class WorldWords {
         .orElse("No range in the file makes a difference that could be told.");
   }
 
-  private String write() {
+  private List<Said> say() {
     paragraph(
         String.format(
             Locale.ROOT,
-            "Some rates in the file are ranges. The table shows the mean over the worlds that they"
+            "Some rates in the file are ranges. The chances are means over the worlds that they"
                 + " leave possible; in 9 of 10 of these, of %s, so many lose any footage:",
             outOf.words()));
     for (LayoutResult layout : result.layouts()) {
       worlds.layout(layout.id()).ifPresent(of -> layout(layout, of));
     }
-    text.append('\n');
+    said.add(Said.GAP);
     unknowns();
     pairs();
-    return text.toString();
+    return said;
   }
 
   private void layout(LayoutResult layout, Worlds.OfLayout of) {
     String words = of.anyLoss().percentiles().map(this::between).orElse(untold(layout.anyLoss()));
-    text.append(look.lines("  ", "    ", layout.title() + ": " + words));
+    said.add(new Said("  ", "    ", layout.title() + ": " + words));
   }
 
   private static String untold(Estimate chance) {
@@ -161,9 +194,9 @@ public final class WorldWords {
     paragraph("How much of that comes from each of what is not known" + each + ":");
     for (Worlds.OfUnknown unknown : ranked) {
       String share = String.format(Locale.ROOT, "%3.0f %%  ", 100 * share(unknown));
-      text.append(look.lines("  " + share, "         ", unknown.key() + ": " + range(unknown)));
+      said.add(new Said("  " + share, "         ", unknown.key() + ": " + range(unknown)));
     }
-    text.append('\n');
+    said.add(Said.GAP);
   }
 
   private static String range(Worlds.OfUnknown unknown) {
@@ -185,7 +218,9 @@ public final class WorldWords {
       }
     }
     sentences.forEach(this::paragraph);
-    text.append(sentences.isEmpty() ? "" : "\n");
+    if (!sentences.isEmpty()) {
+      said.add(Said.GAP);
+    }
   }
 
   private static String sentence(Worlds.OfPair pair, LayoutResult a, LayoutResult b) {
@@ -210,6 +245,6 @@ public final class WorldWords {
   }
 
   private void paragraph(String words) {
-    text.append(look.paragraph(words));
+    said.add(Said.paragraph(words));
   }
 }

@@ -15,11 +15,14 @@ import java.util.OptionalLong;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import lastcopy.cli.Written;
+import lastcopy.cli.output.Numbers;
 import lastcopy.cli.sentence.Remarks;
 import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.Progress;
 import lastcopy.experiment.Settings;
+import lastcopy.outlook.Omission;
+import lastcopy.outlook.Omission.Kind;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.Simulation;
@@ -74,12 +77,20 @@ class ReportPageTest {
   }
 
   private static String page(Comparison of) throws Exception {
+    return page(of, List.of());
+  }
+
+  private static String page(List<Omission> omissions) throws Exception {
+    return page(result, omissions);
+  }
+
+  private static String page(Comparison of, List<Omission> omissions) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ReportPage.Made made = new ReportPage.Made(TODAY, "lastcopy 9.9", "heron.yaml", "abc123");
     ReportPage.write(
         of,
         studio,
-        new Remarks(List.of(), Map.of(), List.of(), List.of("Mind that.")).andCaution("Guessed."),
+        new Remarks(omissions, Map.of(), List.of(), List.of("Mind that.")).andCaution("Guessed."),
         made,
         out);
     return out.toString(StandardCharsets.UTF_8);
@@ -124,7 +135,7 @@ class ReportPageTest {
         .contains("1 TB of footage today, 6.2 TB after 5 years")
         .contains("a shoot of 20 GB every 7 days on average")
         .contains("EUR 500 for each shoot that is lost")
-        .contains("Costs within 5 years: EUR ")
+        .contains("One &lt;i&gt;drive&lt;/i&gt; costs EUR ")
         .contains("<li>Mind that.</li>", "<li>Guessed.</li>")
         .contains("lastcopy 9.9, 2026-03-14, seed 1, scenario heron.yaml")
         .contains("<code>abc123</code>");
@@ -136,6 +147,49 @@ class ReportPageTest {
         .isPositive()
         .isLessThan(page.indexOf("<h2"));
     assertThat(matches("class=\"safest\"")).hasSize(1);
+  }
+
+  /**
+   * As a partner asks: the decision, the risk, when, how much, why, for how much, and then what.
+   */
+  @Test
+  void sectionsStandInTheOrderOfAnArgument() {
+    assertThat(matches("<h2>(.*?)</h2>"))
+        .containsExactly(
+            "What is at stake",
+            "Of 1,000 studios like yours, so many lose footage within 5 years",
+            "When",
+            "How much",
+            "Why",
+            "What it costs, and which step is worth it",
+            "How long work stops, and until all is back",
+            "What stays unprotected",
+            "What is assumed, and how sure it is",
+            "What to beware of",
+            "What to do from Monday on, with &quot;A drive and a copy&quot;",
+            "How to make this page again");
+    // What is lost is told where "how much" is asked, and cost where cost is.
+    assertThat(page.indexOf("Lost on average")).isGreaterThan(page.indexOf("<h2>How much"));
+    assertThat(page.indexOf("&lt;/i&gt; costs EUR "))
+        .isGreaterThan(page.indexOf("<h2>What it costs"));
+  }
+
+  /** By hand: 6.2 TB in shoots of 20 GB are 310, worth 500 each. */
+  @Test
+  void whatIsLostIsToldInShootsToo() {
+    assertThat(page)
+        .contains("as large as 310 shoots in all", "EUR 155,000 for all of them")
+        .contains(", in shoots " + Numbers.figure(result.layouts().get(0).shootsLost()) + "</p>");
+  }
+
+  /** Where nothing is said of the desk the figures would be misread, so it is told above them. */
+  @Test
+  void whatIsNotCountedStandsWhereItMatters() throws Exception {
+    String below = page(List.of(omission(Kind.BATCH)));
+    assertThat(below.indexOf("Not counted")).isGreaterThan(below.indexOf("What stays unprotected"));
+    String above = page(List.of(omission(Kind.DELETION), omission(Kind.MALWARE)));
+    assertThat(above.indexOf("Not counted")).isBetween(1, above.indexOf("What is at stake"));
+    assertThat(page).doesNotContain("Not counted");
   }
 
   @Test
@@ -214,6 +268,10 @@ class ReportPageTest {
     IconArray many = IconArray.of("b", 1, 10_000);
     assertThat(many.fullHeight()).isEqualTo(many.height());
     assertThat(many.rest()).isFalse();
+  }
+
+  private static Omission omission(Kind kind) {
+    return new Omission(kind, List.of());
   }
 
   private static List<String> matches(String pattern) {
