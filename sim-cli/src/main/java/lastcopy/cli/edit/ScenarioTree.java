@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lastcopy.cli.scenario.CandidateReader;
 import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
@@ -110,6 +111,26 @@ public final class ScenarioTree {
       chosen = put(chosen, List.of(id), Optional.of(TreeTexts.find(layouts, id).orElseThrow()));
     }
     return new ScenarioTree(name, put(root, List.of(LAYOUTS), Optional.of(chosen)));
+  }
+
+  /** The tree as it is today: of each choice what stands first. */
+  public ScenarioTree today() {
+    return new ScenarioTree(name, choices().today());
+  }
+
+  /** What the layouts leave open. */
+  CandidateReader choices() {
+    return ScenarioReader.candidates(name, root);
+  }
+
+  /** The tree with these layouts only, by their ids, in that order. */
+  ScenarioTree withLayouts(Map<String, Node> layouts) {
+    Node all = new MappingNode(Tag.MAP, List.of(), FlowStyle.BLOCK);
+    for (Map.Entry<String, Node> layout : layouts.entrySet()) {
+      Node own = copy(layout.getValue(), new IdentityHashMap<>());
+      all = put(all, List.of(layout.getKey()), Optional.of(own));
+    }
+    return new ScenarioTree(name, put(root, List.of(LAYOUTS), Optional.of(all)));
   }
 
   /** The ids of its layouts. */

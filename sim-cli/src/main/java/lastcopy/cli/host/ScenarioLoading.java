@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lastcopy.cli.output.OpenWords;
 import lastcopy.cli.scenario.Default;
 import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
@@ -64,7 +65,10 @@ public final class ScenarioLoading {
    */
   public static Loaded fromFile(Path file) throws WrongScenarioException, IOException {
     Scenario scenario = read(file);
-    return new Loaded(scenario.studios(), List.of(), scenario.defaults());
+    return new Loaded(
+        scenario.studios(),
+        OpenWords.sentence(scenario.open()).map(List::of).orElse(List.of()),
+        scenario.defaults());
   }
 
   /**

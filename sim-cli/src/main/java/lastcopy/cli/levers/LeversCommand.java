@@ -148,7 +148,7 @@ public final class LeversCommand implements Callable<Integer> {
       throws WrongScenarioException, IOException {
     try {
       ScenarioTree tree =
-          ScenarioTree.read(file).with(List.of("years"), Double.toString(studio.years()));
+          ScenarioTree.read(file).today().with(List.of("years"), Double.toString(studio.years()));
       return LeverStudy.of(tree, studio, layout);
     } catch (ScenarioException e) {
       throw new WrongScenarioException(ScenarioLoading.shown(e.problems()));

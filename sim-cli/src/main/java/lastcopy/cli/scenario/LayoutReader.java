@@ -40,7 +40,8 @@ final class LayoutReader {
     return layouts;
   }
 
-  private Optional<Layout> layout(Nodes.Named entry) {
+  /** One layout; empty if it could not be read, which is noted. */
+  Optional<Layout> layout(Nodes.Named entry) {
     String where = "layouts." + entry.name();
     Section section = Section.of(notes, Kind.LAYOUT, entry.value(), where);
     String title = section.get("title").map(n -> values.text(n, "a title")).orElse(entry.name());

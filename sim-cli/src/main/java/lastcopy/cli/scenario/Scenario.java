@@ -9,8 +9,17 @@ import lastcopy.scenario.Studio;
  *
  * @param studios the studio and its layouts, in each possible world
  * @param defaults each default that was used, in the order of the file
+ * @param open what the file leaves open
  */
-public record Scenario(PossibleStudios studios, List<Default> defaults) {
+public record Scenario(PossibleStudios studios, List<Default> defaults, Open open) {
+
+  /**
+   * Choices below layouts.
+   *
+   * @param choices how many; 0 if all is fixed
+   * @param layouts how many layouts that makes in all, those that fit no drive or rule included
+   */
+  public record Open(int choices, long layouts) {}
 
   /** Copies the list. */
   public Scenario {

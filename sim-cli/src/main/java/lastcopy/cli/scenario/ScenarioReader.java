@@ -97,14 +97,29 @@ public final class ScenarioReader {
   }
 
   private static Scenario of(Optional<Node> root, Notes notes) throws ScenarioException {
+    Optional<CandidateReader> open = root.map(node -> CandidateReader.of(notes, node));
     Optional<PossibleStudios> studios =
-        root.flatMap(
-            node -> notes.build(node, () -> studios(node, notes, notes.file())).flatMap(s -> s));
+        open.map(CandidateReader::today)
+            .flatMap(
+                node ->
+                    notes.build(node, () -> studios(node, notes, notes.file())).flatMap(s -> s));
+    if (!notes.hasProblems()) {
+      open.ifPresent(choices -> ChoiceCheck.of(choices, notes));
+    }
     List<Problem> problems = notes.problems();
     if (!problems.isEmpty()) {
       throw new ScenarioException(problems);
     }
-    return new Scenario(studios.orElseThrow(), notes.defaults());
+    return new Scenario(studios.orElseThrow(), notes.defaults(), open.orElseThrow().open());
+  }
+
+  /**
+   * The layouts of values that are a valid scenario, with their choices.
+   *
+   * @param name what messages call the file
+   */
+  public static CandidateReader candidates(String name, Node root) {
+    return CandidateReader.of(new Notes(name), root);
   }
 
   /** Also what lies far above the ranges must not be absurdly much to compute. */

@@ -23,9 +23,51 @@ final class StudioReader {
     this.values = new Values(notes);
   }
 
+  /**
+   * All but the layouts.
+   *
+   * @param footage empty if it could not be read
+   * @param known what layouts may name
+   */
+  record Ground(
+      String name,
+      double years,
+      Optional<String> currency,
+      OptionalDouble energy,
+      Work work,
+      Optional<Footage> footage,
+      Desk desk,
+      Known known) {
+
+    /** Whether there is footage at the start. */
+    boolean onHand() {
+      return footage.filter(f -> f.onHandBytes() > 0).isPresent();
+    }
+
+    Studio studio(List<Layout> layouts) {
+      return new Studio(name, years, currency, energy, work, footage.orElseThrow(), desk, layouts);
+    }
+  }
+
   /** The studio; empty if anything that it needs is missing, which is noted. */
   Optional<Studio> read(Node root) {
     Section section = Section.of(notes, Kind.SCENARIO, root, "");
+    Ground ground = ground(section);
+    List<Layout> layouts =
+        section
+            .require("layouts", "{one-drive: {copies: {main: {drives: 1 x desk-8tb}}}}")
+            .map(n -> new LayoutReader(notes, ground.known(), ground.onHand()).read(n))
+            .orElse(List.of());
+    return notes.hasProblems() ? Optional.empty() : notes.build(root, () -> ground.studio(layouts));
+  }
+
+  /** All but the layouts; empty if there is a mistake in it, which is noted. */
+  Optional<Ground> ground(Node root) {
+    Ground ground = ground(Section.of(notes, Kind.SCENARIO, root, ""));
+    return notes.hasProblems() ? Optional.empty() : Optional.of(ground);
+  }
+
+  private Ground ground(Section section) {
     section.require("lastcopy", VERSION).ifPresent(this::checkVersion);
     String name =
         section
@@ -44,15 +86,7 @@ final class StudioReader {
             .require("footage", "{shoots: {every: 7 days, size: 96 GB}}")
             .flatMap(n -> new FootageReader(notes).read(n));
     Desk desk = section.get("desk").map(n -> new DeskReader(notes).read(n)).orElse(Desk.QUIET);
-    boolean onHand = footage.filter(f -> f.onHandBytes() > 0).isPresent();
-    List<Layout> layouts = layouts(section, onHand);
-    if (notes.hasProblems()) {
-      return Optional.empty();
-    }
-    return notes.build(
-        root,
-        () ->
-            new Studio(name, years, currency, energy, work, footage.orElseThrow(), desk, layouts));
+    return new Ground(name, years, currency, energy, work, footage, desk, known(section));
   }
 
   /** Notes what of a studio is absurdly much to compute. */
@@ -64,18 +98,13 @@ final class StudioReader {
     notes.problem(Nodes.at(root, excess.path()), excess.found(), excess.accepted());
   }
 
-  private List<Layout> layouts(Section section, boolean onHand) {
+  private Known known(Section section) {
     PlaceReader places = new PlaceReader(notes);
-    Known known =
-        new Known(
-            section.get("places").map(places::places).orElse(Map.of()),
-            section.get("boxes").map(places::boxes).orElse(Map.of()),
-            section.get("uplinks").map(n -> new LinkReader(notes).uplinks(n)).orElse(Map.of()),
-            section.get("drives").map(n -> new DriveReader(notes).read(n)).orElse(Map.of()));
-    return section
-        .require("layouts", "{one-drive: {copies: {main: {drives: 1 x desk-8tb}}}}")
-        .map(n -> new LayoutReader(notes, known, onHand).read(n))
-        .orElse(List.of());
+    return new Known(
+        section.get("places").map(places::places).orElse(Map.of()),
+        section.get("boxes").map(places::boxes).orElse(Map.of()),
+        section.get("uplinks").map(n -> new LinkReader(notes).uplinks(n)).orElse(Map.of()),
+        section.get("drives").map(n -> new DriveReader(notes).read(n)).orElse(Map.of()));
   }
 
   private void checkVersion(Node node) {

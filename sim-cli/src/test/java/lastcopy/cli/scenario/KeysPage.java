@@ -2,6 +2,7 @@ package lastcopy.cli.scenario;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -91,7 +92,7 @@ final class KeysPage {
     line("|---|---|---|");
     List<String> required = texts(section.path("required"));
     for (String key : kind.keys()) {
-      JsonNode property = section.path("properties").path(key);
+      JsonNode property = withoutChoice(section.path("properties").path(key));
       String name = required.contains(key) ? "**" + code(key) + "**" : code(key);
       line("| %s | %s | %s |", name, meaning(property), value(property));
     }
@@ -99,6 +100,20 @@ final class KeysPage {
       line("");
       line("Exactly one of %s must be there.", alternatives(section));
     }
+  }
+
+  /** Any value below a layout may be a choice, which is said once. */
+  private static JsonNode withoutChoice(JsonNode property) {
+    JsonNode ways = property.path("anyOf");
+    boolean isOpen = ways.size() == 2 && reference(ways.get(1)).equals("choice");
+    if (!isOpen) {
+      return property;
+    }
+    ObjectNode only = ways.get(0).deepCopy();
+    if (property.has("description")) {
+      only.set("description", property.get("description"));
+    }
+    return only;
   }
 
   private JsonNode section(JsonNode root, Kind kind) {
@@ -149,7 +164,7 @@ final class KeysPage {
     }
     JsonNode named = property.path("additionalProperties");
     if (named.isObject()) {
-      return "names of your own, each " + value(named).replace(", or nothing", "");
+      return "names of your own, each " + value(withoutChoice(named)).replace(", or nothing", "");
     }
     JsonNode items = property.path("items");
     if (items.isObject()) {

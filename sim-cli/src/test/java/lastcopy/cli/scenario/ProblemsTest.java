@@ -31,7 +31,7 @@ class ProblemsTest {
             "demo.yaml:7:35: found '1 %' with the unknown unit '%'; accepted: a chance such as 2"
                 + " %/year, or a rate such as 0.02 per year. Did you mean '%/year'?",
             "demo.yaml:15:14: found 'plaice', which is no key of a copy; accepted: place, service,"
-                + " noticed, replace_at, wait or one of 20 more (lastcopy inspect --schema lists"
+                + " noticed, replace_at, wait or one of 21 more (lastcopy inspect --schema lists"
                 + " them). Did you mean 'place'?",
             "demo.yaml:16:21: found 'dsk', which is no drive model; accepted: desk."
                 + " Did you mean 'desk'?");
