@@ -127,5 +127,9 @@ class FuzzTest {
           copies:
             main: {place: studio, drives: [2 x desk, 1 x old, 1 x odd], arrangement: pairs, strain: 2, noticed: 1 day, wait: 2 days}
             far: {drives: [1 x old, 1 x desk], arrangement: shelf, feed: {from: main, every: 1 day}}
+        four:
+          copies:
+            main: {drives: {one_of: [2 x desk, {use: 3 x desk, costs: {once: 90}}]}, arrangement: mirror, noticed: {one_of: [1 day, {checked_every: 30 days}]}}
+            far: {optional: true, drives: 1 x old, feed: {from: main, every: {one_of: [7 days, 1 day]}}}
       """;
 }

@@ -21,6 +21,7 @@ import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
 import lastcopy.cli.option.YearsOption;
+import lastcopy.cli.output.OpenWords;
 import lastcopy.cli.scenario.Default;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioPages;
@@ -61,8 +62,9 @@ public final class InspectCommand implements Callable<Integer> {
    *
    * @param studios what it says, in each possible world
    * @param defaults each default that was used
+   * @param open what the file leaves open
    */
-  public record Inspected(PossibleStudios studios, List<Default> defaults) {
+  public record Inspected(PossibleStudios studios, List<Default> defaults, Scenario.Open open) {
     /** Copies the list. */
     public Inspected {
       defaults = List.copyOf(defaults);
@@ -159,6 +161,7 @@ public final class InspectCommand implements Callable<Integer> {
                 outlooks,
                 roomAndTime,
                 all ? read.each() : read.grouped(),
+                OpenWords.sentence(read.open()),
                 all,
                 page.on(host)),
             out -> InspectJson.write(studios, outlooks, roomAndTime, read.each(), out)));
@@ -189,6 +192,6 @@ public final class InspectCommand implements Callable<Integer> {
    */
   public static Inspected fromFile(Path file) throws WrongScenarioException, IOException {
     Scenario scenario = ScenarioLoading.read(file);
-    return new Inspected(scenario.studios(), scenario.defaults());
+    return new Inspected(scenario.studios(), scenario.defaults(), scenario.open());
   }
 }

@@ -52,12 +52,20 @@ public final class InspectText {
   /** Renders the outlooks of a studio; the same input gives the same text. */
   public static String render(
       Studio studio, List<Outlook> outlooks, RoomAndTime room, List<String> defaults) {
-    return render(PossibleStudios.only(studio), outlooks, room, defaults, false, PageLook.PLAIN);
+    return render(
+        PossibleStudios.only(studio),
+        outlooks,
+        room,
+        defaults,
+        Optional.empty(),
+        false,
+        PageLook.PLAIN);
   }
 
   /**
    * Renders the outlooks of a studio.
    *
+   * @param open what the file leaves open, in a sentence
    * @param all whether long lists are told whole
    * @param look how it looks
    */
@@ -66,10 +74,11 @@ public final class InspectText {
       List<Outlook> outlooks,
       RoomAndTime room,
       List<String> defaults,
+      Optional<String> open,
       boolean all,
       PageLook look) {
     InspectText text = new InspectText(room, all, look);
-    text.head(studios.central(), outlooks);
+    text.head(studios.central(), outlooks, open);
     for (Outlook outlook : outlooks) {
       text.layout(studios.central(), outlook);
     }
@@ -82,9 +91,10 @@ public final class InspectText {
     return text.page.written();
   }
 
-  private void head(Studio studio, List<Outlook> outlooks) {
+  private void head(Studio studio, List<Outlook> outlooks, Optional<String> open) {
     String years = ByteUnit.digits(studio.years());
     page.heading("", studio.name() + ": what is sure over " + years + " years, if nothing fails");
+    open.ifPresent(sentence -> wrap("", "", sentence));
     InShort.of(outlooks, room).forEach(line -> wrap("- ", "  ", line));
     OmissionWords.paragraph(Omissions.of(studio), outlooks.size())
         .ifPresent(words -> wrap("", "", words));

@@ -84,6 +84,20 @@ class ScenarioSchemaTest {
     assertThat(problems(EveryKeyTest.FULL)).isEmpty();
   }
 
+  /** What stands below a layout may be a choice, of two or more; what stands elsewhere may not. */
+  @Test
+  void aChoiceIsValidBelowALayout() {
+    String open = Texts.VALID.replaceFirst("place: studio", "place: {one_of: [studio, home]}");
+    assertThat(open).isNotEqualTo(Texts.VALID);
+    assertThat(problems(open)).isEmpty();
+    assertThat(problems(open.replace("[studio, home]", "[studio]"))).isNotEmpty();
+    assertThat(problems(open.replace("{one_of", "{oneof"))).isNotEmpty();
+    String priced = "[studio, {use: home, costs: {per_year: 12}}]";
+    assertThat(problems(open.replace("[studio, home]", priced))).isEmpty();
+    assertThat(problems(Texts.VALID.replaceFirst("years: 5", "years: {one_of: [5, 6]}")))
+        .isNotEmpty();
+  }
+
   /** What the reader refuses, the editor marks. */
   @ParameterizedTest
   @CsvSource(
