@@ -3,6 +3,7 @@ package lastcopy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import java.util.stream.Stream;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.scenario.Layout;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -77,6 +80,31 @@ class PageWidthsOfCommandsTest {
     assertThat(printed(true, Map.of("COLUMNS", "80", "NO_COLOR", "1"), line)).isEqualTo(plain);
     assertThat(printed(true, Map.of("COLUMNS", "60"), line))
         .isEqualTo(printed(false, Map.of(), line, "--width", "60", "--color", "always"));
+  }
+
+  /** Names that no ASCII has, in what each command prints. */
+  @Test
+  void inAsciiNoCharacterIsAbove127(@TempDir Path folder) throws IOException {
+    String text = Files.readString(Path.of("..", "scenarios", "unwatched-mirror.yaml"));
+    Path file =
+        Files.writeString(
+            folder.resolve("named.yaml"),
+            text.replaceFirst("studio: .*", "studio: \"Caf\u00e9 \u5199\u771f\"")
+                .replaceAll("title: .*", "title: \"\u00c9tag\u00e8re\""));
+    String drives = Files.readString(Path.of("..", "scenarios", "records-of-a-studio.csv"));
+    Path records =
+        Files.writeString(
+            folder.resolve("records.csv"), drives.replace("desk-8tb", "d\u00e9sk-8tb"));
+    String name = file.toString();
+    for (List<String> line :
+        List.of(
+            line("story", name, "--layout", layout(file), "--histories", "300"),
+            line("levers", name, "--layout", layout(file), "--histories", "100"),
+            line("inspect", name),
+            line("fit", records.toString()))) {
+      assertThat(printed(false, Map.of(), line).chars()).anyMatch(c -> c > 127);
+      assertThat(printed(false, Map.of(), line, "--ascii").chars()).allMatch(c -> c < 128);
+    }
   }
 
   /** They take longest, so a few demos do, on the narrowest page and in a pipe. */
