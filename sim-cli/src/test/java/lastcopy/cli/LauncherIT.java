@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -58,6 +60,54 @@ class LauncherIT {
             .start();
     assertThat(ended(terminal)).isZero();
     assertThat(out()).contains("histories, known to ");
+  }
+
+  /** Red if who is asked on a terminal cannot leave by the keyboard, or leaves a file behind. */
+  @Test
+  void controlCEndsTheQuestionsOnATerminal() throws Exception {
+    assumeTrue(System.getProperty("os.name").equals("Linux"), "other terminals, other tools");
+    Path tool = Path.of("/usr/bin/script");
+    assumeTrue(Files.isExecutable(tool), "needs a terminal");
+    Path asked = folder.resolve("asked.yaml");
+    String line = "stty cols 80 rows 40; exec '" + SCRIPT + "' ask --write '" + asked + "'";
+    ProcessBuilder builder = new ProcessBuilder(tool.toString(), "-qec", line, "/dev/null");
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().put("TERM", "xterm");
+    Process terminal = builder.redirectOutput(folder.resolve("out").toFile()).start();
+    try (OutputStream keys = terminal.getOutputStream()) {
+      shown("[My studio] > ");
+      type(keys, "Gull Films\r");
+      shown("[5] > ");
+      type(keys, "\u0003");
+      assertThat(ended(terminal)).as(out()).isEqualTo(130);
+    }
+    assertThat(out()).contains("stopped; nothing was written");
+    assertThat(asked).doesNotExist();
+  }
+
+  private void shown(String words) throws Exception {
+    for (int i = 0; i < 600 && !out().contains(words); i++) {
+      Thread.sleep(100);
+    }
+    assertThat(out()).contains(words);
+  }
+
+  private static void type(OutputStream keys, String text) throws IOException {
+    keys.write(text.getBytes(StandardCharsets.UTF_8));
+    keys.flush();
+  }
+
+  /** Red if the script is ended and whoever asks goes on. */
+  @Test
+  void askedThroughAPipeItIsEndedByASignal() throws Exception {
+    Path asked = folder.resolve("asked.yaml");
+    Process script = started("ask", "--write", asked.toString());
+    shown("[My studio] > ");
+    List<ProcessHandle> all = script.descendants().toList();
+    new ProcessBuilder("kill", "-TERM", Long.toString(script.pid())).start().waitFor();
+    assertThat(ended(script)).isEqualTo(130);
+    assertThat(all).noneMatch(ProcessHandle::isAlive);
+    assertThat(asked).doesNotExist();
   }
 
   /** Red if the script waits for Java without telling it, or ends before it. */

@@ -6,7 +6,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Failures;
 import lastcopy.cli.host.OutputFile;
@@ -23,6 +25,8 @@ public final class Offers {
 
   static final String DRAWN = "This is what you have, and what would be a step from it:";
 
+  private static final String YES = "yes";
+  private static final String NO = "no";
   private static final String FILE = "studio.yaml";
   private static final String PAGE = "studio.html";
 
@@ -53,12 +57,25 @@ public final class Offers {
 
   /** Where it goes, if the command line does not say. */
   Path file() throws IOException, Input.StoppedException {
+    return name("Where shall it be written?", FILE, Set.of()).orElse(Path.of(FILE));
+  }
+
+  /**
+   * A name under which something may be written; asked for until there is one.
+   *
+   * @param none answers that want no file
+   */
+  private Optional<Path> name(String question, String preset, Set<String> none)
+      throws IOException, Input.StoppedException {
     while (true) {
-      String name = answer("Where shall it be written?", FILE);
+      String name = answer(question, preset);
+      if (none.contains(name.toLowerCase(Locale.ROOT))) {
+        return Optional.empty();
+      }
       try {
         Path file = Path.of(name);
         if (ended || force || !OutputFile.isTaken(file) || replaces(file)) {
-          return file;
+          return Optional.of(file);
         }
       } catch (InvalidPathException e) {
         complain(Failures.notAName(name));
@@ -69,7 +86,7 @@ public final class Offers {
   }
 
   private boolean replaces(Path file) throws IOException, Input.StoppedException {
-    boolean told = isYes(answer("There is such a file. Replace it? (yes or no)", "no"));
+    boolean told = isYes("There is such a file. Replace it? (yes or no)", NO);
     replaced = told ? Optional.of(file) : Optional.empty();
     return told;
   }
@@ -86,7 +103,8 @@ public final class Offers {
       return ExitStatus.DONE;
     }
     try {
-      boolean wanted = isYes(answer("Compare these layouts now? (it takes up to a minute)", "yes"));
+      boolean wanted =
+          isYes("Compare these layouts now? (yes or no; it takes up to a minute)", YES);
       if (!wanted || ended) {
         next(file);
         return ExitStatus.DONE;
@@ -106,17 +124,15 @@ public final class Offers {
 
   private List<String> page() throws IOException, Input.StoppedException {
     String question = "And a page for whoever has to agree? (the name of a file, or no)";
-    String name = answer(question, PAGE);
-    if (ended || name.equalsIgnoreCase("no") || name.equalsIgnoreCase("n")) {
+    Optional<Path> page = name(question, PAGE, Set.of(NO, "n"));
+    if (ended || page.isEmpty()) {
       return List.of();
     }
-    Path page = Path.of(name);
-    if (!OutputFile.isTaken(page)) {
-      return List.of("--report", name);
+    List<String> options = new ArrayList<>(List.of("--report", page.get().toString()));
+    if (force || mayReplace(page.get())) {
+      options.add("--force");
     }
-    return isYes(answer("There is such a file. Replace it? (yes or no)", "no"))
-        ? List.of("--report", name, "--force")
-        : List.of();
+    return options;
   }
 
   private void next(Path file) {
@@ -140,7 +156,17 @@ public final class Offers {
     out.print(Wrap.lines("  ", "  ", Printable.of(sentence)));
   }
 
-  private static boolean isYes(String text) {
-    return text.equalsIgnoreCase("yes") || text.equalsIgnoreCase("y");
+  /** Asked again until it is one or the other; after the end of a pipe as suggested. */
+  private boolean isYes(String question, String preset) throws IOException, Input.StoppedException {
+    while (true) {
+      String text = answer(question, preset).toLowerCase(Locale.ROOT);
+      if (text.equals(YES) || text.equals("y")) {
+        return true;
+      }
+      if (text.equals(NO) || text.equals("n")) {
+        return false;
+      }
+      complain("Say yes or no.");
+    }
   }
 }

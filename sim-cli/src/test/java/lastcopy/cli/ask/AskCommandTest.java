@@ -164,6 +164,28 @@ class AskCommandTest {
             "compare", file.toString(), "--precision", "5%", "--report", page.toString());
   }
 
+  /** Red if a slip ends the conversation after all was answered. */
+  @Test
+  void aSlipAtTheEndIsAskedAgain() throws IOException {
+    String all = "\n".repeat(QuestionTable.all().size() - 2);
+    Path page = folder.resolve("page.html");
+    asked
+        .person()
+        .run(
+            all + "of course\nyes\na\u0000b\n" + folder + "\n" + page + "\n",
+            "--write",
+            file.toString());
+    assertThat(asked.out()).contains("Say yes or no.").contains("cannot name a file");
+    assertThat(asked.ran()).endsWith("--report", page.toString());
+    Files.writeString(page, "mine");
+    Asked again = new Asked().person();
+    again.run(all + "y\n" + page + "\n\nNo\n", "--write", folder.resolve("b.yaml").toString());
+    assertThat(again.ran()).startsWith("compare").endsWith("--precision", "5%");
+    Asked replaces = new Asked().person();
+    replaces.run(all + "y\n" + page + "\nY\n", "--write", folder.resolve("c.yaml").toString());
+    assertThat(replaces.ran()).endsWith("--report", page.toString(), "--force");
+  }
+
   @Test
   void whoeverStopsLeavesNothing() throws IOException {
     assertThat(asked.person().run("A\n3\n", "--write", file.toString())).isEqualTo(130);
