@@ -200,13 +200,13 @@ class ReadmeTest {
     for (String word : line.substring(LAUNCHER.length()).split(" ", -1)) {
       words.add(word.matches("[\\w/-]+\\.(yaml|html)") ? folder.resolve(word).toString() : word);
     }
-    Ran ran = Ran.of(words.toArray(String[]::new));
+    String printed = Ran.of(words.toArray(String[]::new)).done();
     String written =
         words.stream()
             .filter(word -> word.endsWith(".html"))
             .map(ReadmeTest::text)
             .collect(Collectors.joining());
-    return ran.done() + written;
+    return printed + written;
   }
 
   private static String text(String page) {
