@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import lastcopy.cli.advise.AdviseCommand;
 import lastcopy.cli.ask.AskCommand;
 import lastcopy.cli.ask.Inputs;
 import lastcopy.cli.compare.CompareCommand;
@@ -73,6 +74,7 @@ public final class Program {
         .addSubcommand(new StoryCommand(host))
         .addSubcommand(new AskCommand(host, Inputs::open, this::run))
         .addSubcommand(new LeversCommand(host))
+        .addSubcommand(new AdviseCommand(host))
         .addSubcommand(new FitCommand(host))
         .addSubcommand(new RatesCommand(host))
         .addSubcommand(new ProveCommand(host, Checks::all));

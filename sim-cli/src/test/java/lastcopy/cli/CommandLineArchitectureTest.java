@@ -28,6 +28,7 @@ class CommandLineArchitectureTest {
           Map.entry("option", List.of("scenario", "output", "host")),
           Map.entry(
               "compare", List.of("option", "host", "output", "scenario", "sentence", "report")),
+          Map.entry("advise", List.of("edit", "option", "host", "output", "scenario")),
           Map.entry("ask", SHARED),
           Map.entry("inspect", SHARED),
           Map.entry("story", SHARED),

@@ -15,6 +15,7 @@ import lastcopy.cli.host.Host;
 import lastcopy.cli.host.Interruption;
 import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.worlds.WorldSimulation;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -42,7 +43,25 @@ class DemosTest {
   @ParameterizedTest
   @MethodSource("demos")
   void aDemoGivesItsStoredOutput(Path demo) throws IOException {
-    Path stored = Path.of(demo.toString().replaceFirst("(yaml|csv)$", "txt"));
+    String[] args =
+        demo.toString().endsWith(".csv")
+            ? new String[] {"fit", demo.toString()}
+            : new String[] {"compare", demo.toString(), "--precision", "5%", "--time", "none"};
+    gives(demo.toString().replaceFirst("(yaml|csv)$", "txt"), args);
+  }
+
+  /** What is left open is weighed, under the limits that the demo names. */
+  @Test
+  void theDemoOfAdviceGivesItsStoredOutput() throws IOException {
+    String demo = Path.of("..", "scenarios", "what-to-buy-first.yaml").toString();
+    String[] limits = {"--target", "5%", "--budget", "1000"};
+    String[] args = {"advise", demo, limits[0], limits[1], limits[2], limits[3], "--time", "none"};
+    assertThat(Files.readString(Path.of(demo))).contains(String.join(" ", limits));
+    gives(demo.replaceFirst("yaml$", "advice.txt"), args);
+  }
+
+  private static void gives(String name, String... args) throws IOException {
+    Path stored = Path.of(name);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Host host =
         new Host(
@@ -53,10 +72,6 @@ class DemosTest {
             WorldSimulation::run,
             () -> LocalDate.of(2026, 1, 1),
             new Interruption());
-    String[] args =
-        demo.toString().endsWith(".csv")
-            ? new String[] {"fit", demo.toString()}
-            : new String[] {"compare", demo.toString(), "--precision", "5%", "--time", "none"};
     int status = new Program(host).run(args);
     assertThat(status).isZero();
     String printed = out.toString(StandardCharsets.UTF_8);

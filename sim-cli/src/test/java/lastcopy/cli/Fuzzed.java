@@ -100,6 +100,10 @@ final class Fuzzed {
     withJson(text, ("compare " + file + how).split(" ", -1));
     if (valid % RARELY == 1) {
       withJson(text, ("levers " + file + " --layout " + first + how).split(" ", -1));
+      withJson(
+          text,
+          ("advise " + file + " --target 5% --histories 12 --time 500ms --threads 1")
+              .split(" ", -1));
     }
   }
 

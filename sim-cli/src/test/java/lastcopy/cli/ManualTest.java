@@ -32,7 +32,7 @@ class ManualTest {
   void everyOptionOfEveryCommandIsInThePageOfItsCommand() throws IOException {
     CommandLine root = ManualMaker.commands();
     assertThat(root.getSubcommands())
-        .containsKeys("compare", "inspect", "story", "levers", "fit", "rates", "prove");
+        .containsKeys("compare", "inspect", "story", "levers", "advise", "fit", "rates", "prove");
     String first = page("lastcopy");
     root.getSubcommands().keySet().forEach(name -> assertThat(first).contains(name));
     for (CommandLine command : ManualMaker.all(root)) {

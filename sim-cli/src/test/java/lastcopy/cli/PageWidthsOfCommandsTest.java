@@ -121,6 +121,17 @@ class PageWidthsOfCommandsTest {
     assertThat(printed(false, Map.of(), line, "--ascii").chars()).allMatch(c -> c < 128);
   }
 
+  @Test
+  void noLineOfAdviceIsWiderThanItsPage() {
+    String file = Path.of("..", "scenarios", "what-to-buy-first.yaml").toString();
+    List<String> line =
+        line("advise", file, "--target", "5%", "--histories", "300", "--impossible");
+    assertThat(letters(line, 60)).contains("Step by step:").contains("No valid layout:");
+    assertThat(letters(line, 80))
+        .isEqualTo(printed(true, Map.of("NO_COLOR", "1", "COLUMNS", "80"), line));
+    assertThat(printed(false, Map.of(), line, "--ascii").chars()).allMatch(c -> c < 128);
+  }
+
   /** A coloured page of a width, without its colours. */
   private static String letters(List<String> line, int width) {
     String page = printed(false, Map.of(), line, "--width", "" + width, "--color", "always");

@@ -37,7 +37,8 @@ class ShadedJarIT {
   @TempDir Path directory;
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "inspect", "story", "levers", "fit", "rates", "prove", "ask"})
+  @ValueSource(
+      strings = {"compare", "inspect", "story", "levers", "advise", "fit", "rates", "prove", "ask"})
   void everyCommandExplainsItself(String command) throws Exception {
     assertThat(run("-jar", JAR.toString(), command, "--help"))
         .contains("Usage: lastcopy " + command);

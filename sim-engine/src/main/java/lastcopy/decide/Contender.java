@@ -148,6 +148,12 @@ final class Contender {
     return isBiased() && weights.trusted();
   }
 
+  /** Grows with whatever is done for it. */
+  long done() {
+    long biased = isBiased() ? weights.histories() : 0;
+    return plain.histories() + biased + tunings + (neverLost ? 1 : 0);
+  }
+
   long histories() {
     return toldFromBiased() ? weights.histories() : plain.histories();
   }

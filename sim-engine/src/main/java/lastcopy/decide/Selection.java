@@ -87,10 +87,16 @@ public final class Selection {
       if (byChance.isEmpty() && byCost.isEmpty()) {
         break;
       }
-      goesOn = sampling.take(those(byChance), those(byCost));
+      long before = done();
+      // A round that brings nothing would be followed by others like it.
+      goesOn = sampling.take(those(byChance), those(byCost)) && done() > before;
       standing = Standing.of(question, all, zone);
     }
     return standing;
+  }
+
+  private long done() {
+    return all.stream().mapToLong(Contender::done).sum();
   }
 
   private List<Contender> those(BitSet numbers) {

@@ -32,6 +32,18 @@ public record Candidate(String from, List<Chosen> choices, Layout layout) {
     return layout.id();
   }
 
+  /** What is otherwise than in another one; what only the other has is not told. */
+  public List<Chosen> changesFrom(Candidate other) {
+    return choices.stream()
+        .filter(
+            chosen ->
+                other.choices.stream()
+                    .noneMatch(
+                        own ->
+                            own.key().equals(chosen.key()) && own.value().equals(chosen.value())))
+        .toList();
+  }
+
   /** What is otherwise than today. */
   public List<Chosen> changes() {
     return choices.stream().filter(chosen -> !chosen.isToday()).toList();

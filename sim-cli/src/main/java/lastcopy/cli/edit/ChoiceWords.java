@@ -12,7 +12,7 @@ final class ChoiceWords {
   private static final String COPIES = "copies";
 
   /** Keys that say nothing that their values do not say. */
-  private static final Set<String> SILENT = Set.of(COPIES, "drives", "feed", "arrangement");
+  private static final Set<String> SILENT = Set.of(COPIES, "drives", "arrangement");
 
   private static final Pattern LOOKS = Pattern.compile("\\{checked_every: ([^{}]+)}");
 
@@ -26,7 +26,9 @@ final class ChoiceWords {
     }
     StringBuilder words = new StringBuilder();
     for (String key : path) {
-      if (!SILENT.contains(key)) {
+      if (key.equals("feed")) {
+        words.append("fed ");
+      } else if (!SILENT.contains(key)) {
         words.append(key.replace('_', ' ')).append(' ');
       }
     }

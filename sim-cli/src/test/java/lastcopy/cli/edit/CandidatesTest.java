@@ -64,7 +64,7 @@ class CandidatesTest {
     Candidate last = open.all().get(15);
     assertThat(last.id()).isEqualTo("box-16");
     assertThat(last.layout().title())
-        .isEqualTo("A box: main 3 x d, main noticed 1 day, with far, far every 6 h");
+        .isEqualTo("A box: main 3 x d, main noticed 1 day, with far, far fed every 6 h");
     assertThat(last.layout().costs()).isEqualTo(new Costs(0, 12, 0));
     assertThat(open.all().get(16).id()).isEqualTo("alone");
   }

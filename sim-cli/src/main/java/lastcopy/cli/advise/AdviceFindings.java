@@ -1,0 +1,63 @@
+package lastcopy.cli.advise;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import lastcopy.cli.edit.Candidate;
+import lastcopy.cli.edit.Candidates;
+import lastcopy.decide.Advice;
+import lastcopy.decide.Question;
+import lastcopy.experiment.Settings;
+import lastcopy.scenario.Priced;
+
+/**
+ * What was asked, of which candidates, and what came of it.
+ *
+ * @param candidates all layouts that the file stands for
+ * @param question what was asked
+ * @param advice what came of it
+ * @param settings with which
+ * @param isMedian whether rates that are ranges in the file have their medians
+ */
+record AdviceFindings(
+    Candidates candidates, Question question, Advice advice, Settings settings, boolean isMedian) {
+
+  /** Whether the file prices anything, so that cost can be set against risk. */
+  boolean isPriced() {
+    return Priced.in(question.studio());
+  }
+
+  Candidate today() {
+    return candidates.all().get(0);
+  }
+
+  Candidate candidate(String id) {
+    return candidates.of(id);
+  }
+
+  Advice.Candidate figures(String id) {
+    return advice.of(id);
+  }
+
+  /** The layouts that are told by name: today's, the answers, the front; each once. */
+  List<String> told() {
+    Set<String> ids = new LinkedHashSet<>();
+    ids.add(today().id());
+    advice.cheapestUnderTarget().ifPresent(ids::add);
+    advice.safestWithinBudget().ifPresent(ids::add);
+    ids.addAll(advice.front());
+    return new ArrayList<>(ids);
+  }
+
+  long beaten() {
+    return advice.candidates().stream().filter(Advice.Candidate::beaten).count();
+  }
+
+  /** How many were not left early, nor never looked at. */
+  long toTheEnd() {
+    return advice.candidates().stream()
+        .filter(each -> !each.beaten() && each.histories() > 0)
+        .count();
+  }
+}
