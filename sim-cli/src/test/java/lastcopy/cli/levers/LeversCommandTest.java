@@ -156,13 +156,16 @@ class LeversCommandTest {
     assertThat(text(err)).contains("wrote").contains("mine.yaml");
   }
 
-  /** Ctrl-C: what was simulated so far is told and marked; nothing yet is a message. */
+  /**
+   * Ctrl-C: what was simulated so far is told and marked; nothing yet is a message. Which of them
+   * hangs on whether a thread has done its first chunk by then.
+   */
   @Test
   void anInterruptionIsMarked() {
     interruption.ask();
     assertThat(run("--layout", "mirror")).isEqualTo(130);
-    assertThat(text(out)).isEmpty();
-    assertThat(text(err)).contains("interrupted");
+    assertThat(text(out).isEmpty() ? text(err) : text(out).replaceAll("\\s+", " "))
+        .containsAnyOf("interrupted", "in one box\"? - UNFINISHED");
   }
 
   /** However short the time, one chunk is simulated, and what there was no time for is said. */
