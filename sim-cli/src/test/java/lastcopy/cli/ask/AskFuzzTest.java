@@ -18,8 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Answers by chance, right, wrong and neither: never a failure, and what is written can be read.
  *
- * <p>Sabotage seen red: an answer that is not held against its limit, a name that is written
- * without quotes, a wrong name for the page that is not asked for again.
+ * <p>Sabotage seen red: a number of drives that is not held against its limit, a name that is
+ * written without quotes.
  */
 class AskFuzzTest {
 
