@@ -16,9 +16,6 @@ import lastcopy.interval.Proportions;
  */
 final class PlainSums implements Ledger {
 
-  /** What histories cost is counted in the first ones only. */
-  static final long PRICED = 100_000;
-
   private long histories;
   private long losses;
   private long priced;
@@ -29,10 +26,14 @@ final class PlainSums implements Ledger {
   private double paid;
   private boolean anyPaid;
 
-  /** Counts histories of a row of numbers. */
-  PlainSums count(History candidate, long first, int count) {
+  /**
+   * Counts histories of a row of numbers.
+   *
+   * @param withCosts whether what they cost is counted too, which takes several times as long
+   */
+  PlainSums count(History candidate, long first, int count, boolean withCosts) {
+    timed = withCosts;
     for (long number = first; number < first + count; number++) {
-      timed = number < PRICED;
       lost = false;
       anyPaid = false;
       candidate.simulate(number, this);
@@ -61,6 +62,11 @@ final class PlainSums implements Ledger {
 
   long histories() {
     return histories;
+  }
+
+  /** Of how many it is known what they cost. */
+  long priced() {
+    return priced;
   }
 
   long losses() {

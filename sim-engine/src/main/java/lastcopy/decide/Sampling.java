@@ -2,6 +2,7 @@ package lastcopy.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import lastcopy.history.History;
@@ -38,6 +39,11 @@ final class Sampling {
   /** After so many looks a bias that does not serve a candidate is tuned for it alone. */
   private static final int PATIENCE = 3;
 
+  /** What a candidate costs is counted in its first histories, and in more where it matters. */
+  private static final long FIRST_PRICED = 1_024;
+
+  private static final long MOST_PRICED = 100_000;
+
   /** Histories of one piece of work. */
   private static final long PIECE = 16_384;
 
@@ -61,13 +67,14 @@ final class Sampling {
   }
 
   /** Some histories of a candidate. */
-  private record Piece(Contender candidate, long first, int count, boolean last) {}
+  private record Piece(
+      Contender candidate, long first, int count, boolean last, boolean withCosts) {}
 
-  private static List<Piece> pieces(Contender candidate, long from, long to) {
+  private static List<Piece> pieces(Contender candidate, long from, long to, boolean withCosts) {
     List<Piece> pieces = new ArrayList<>();
     for (long first = from; first < to; first += PIECE) {
       int count = (int) Math.min(PIECE, to - first);
-      pieces.add(new Piece(candidate, first, count, first + count == to));
+      pieces.add(new Piece(candidate, first, count, first + count == to, withCosts));
     }
     return pieces;
   }
@@ -94,7 +101,7 @@ final class Sampling {
 
   /** Whether more histories would tell more of what a candidate costs. */
   boolean canTellCost(Contender each) {
-    return each.plain.histories() < Math.min(cap, PlainSums.PRICED);
+    return each.plain.priced() < MOST_PRICED && each.plain.histories() < plainTo(LAST_PLAIN);
   }
 
   /** Whether its next histories are to be biased, with a bias that it does not have yet. */
@@ -120,15 +127,22 @@ final class Sampling {
     byChance.stream()
         .filter(each -> !each.isBiased() && !toTune.contains(each) && !byCost.contains(each))
         .forEach(plain::add);
-    boolean goesOn = plain(plain) && (toTune.isEmpty() || biases.tune(toTune, rounds));
+    boolean goesOn =
+        plain(plain, Set.copyOf(byCost)) && (toTune.isEmpty() || biases.tune(toTune, rounds));
     return goesOn && biased(byChance.stream().filter(Contender::isBiased).toList());
   }
 
-  /** Histories as they fall. */
+  /** Histories as they fall, up to the first look. */
   boolean plain(List<Contender> candidates) {
+    return plain(candidates, Set.of());
+  }
+
+  private boolean plain(List<Contender> candidates, Set<Contender> byCost) {
     List<Piece> pieces = new ArrayList<>();
     for (Contender each : candidates) {
-      pieces.addAll(pieces(each, each.plain.histories(), plainTo(each.plainLooks())));
+      long from = each.plain.histories();
+      boolean withCosts = from < FIRST_PRICED || byCost.contains(each);
+      pieces.addAll(pieces(each, from, plainTo(each.plainLooks()), withCosts));
     }
     return rounds.run(
         pieces.stream().map(piece -> (Rounds.Task<PlainSums>) stop -> count(piece, stop)).toList(),
@@ -142,14 +156,14 @@ final class Sampling {
   private PlainSums count(Piece piece, BooleanSupplier stop) {
     History history = new History(studio, piece.candidate().layout, seed);
     history.giveUpWhen(stop);
-    return new PlainSums().count(history, piece.first(), piece.count());
+    return new PlainSums().count(history, piece.first(), piece.count(), piece.withCosts());
   }
 
   private boolean biased(List<Contender> candidates) {
     List<Piece> pieces = new ArrayList<>();
     for (Contender each : candidates) {
       long to = biasedTo(each.biasedLooks());
-      pieces.addAll(pieces(each, each.weights().histories(), to));
+      pieces.addAll(pieces(each, each.weights().histories(), to, false));
     }
     return rounds.run(
         pieces.stream()
