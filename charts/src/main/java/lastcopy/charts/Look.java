@@ -4,7 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.ValueAxis;
@@ -22,6 +25,9 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.renderer.xy.XYStepRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
@@ -63,6 +69,8 @@ final class Look {
 
   /** Beside a fifth for the bands of sampling. */
   private static final float LIGHTER = 0.09f;
+
+  private static final Color FAINT_POINT = new Color(0xB0B0B0);
 
   private static final Color NOTHING = new Color(0, 0, 0, 0);
 
@@ -160,6 +168,48 @@ final class Look {
     plot.setOutlineVisible(false);
     JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, legend);
     return framed(chart, words, legend);
+  }
+
+  /**
+   * A chart of points with a front of steps: the first data are the front, with intervals, the
+   * second a point that stands out, the third faint ones, the fourth the front again.
+   */
+  static JFreeChart costs(Words words, XYPlot plot) {
+    XYErrorRenderer front = new XYErrorRenderer();
+    front.setDefaultShape(new Ellipse2D.Double(-4, -4, 8, 8));
+    front.setSeriesPaint(0, COLOURS[1]);
+    plot.setRenderer(0, front);
+    XYLineAndShapeRenderer today = new XYLineAndShapeRenderer(false, true);
+    today.setSeriesShape(0, new Rectangle2D.Double(-6, -6, 12, 12));
+    today.setSeriesPaint(0, COLOURS[0]);
+    plot.setRenderer(1, today);
+    XYLineAndShapeRenderer others = new XYLineAndShapeRenderer(false, true);
+    others.setSeriesShape(0, new Ellipse2D.Double(-2.5, -2.5, 5, 5));
+    others.setSeriesPaint(0, FAINT_POINT);
+    plot.setRenderer(2, others);
+    XYStepRenderer steps = new XYStepRenderer();
+    steps.setSeriesPaint(0, COLOURS[1]);
+    steps.setSeriesStroke(0, stroke(0));
+    steps.setSeriesVisibleInLegend(0, false);
+    plot.setRenderer(3, steps);
+    plot.setBackgroundPaint(Color.WHITE);
+    plot.setRangeGridlinePaint(GRID);
+    plot.setRangeGridlineStroke(new BasicStroke(1));
+    plot.setDomainGridlinesVisible(false);
+    plot.setOutlineVisible(false);
+    style(plot.getDomainAxis());
+    style(plot.getRangeAxis());
+    JFreeChart chart = new JFreeChart(words.title(), font(Font.BOLD, 19), plot, true);
+    return framed(chart, words, true);
+  }
+
+  /** A name above and to the right of a point. */
+  static void name(XYPlot plot, String name, double x, double y) {
+    XYTextAnnotation text = new XYTextAnnotation("  " + name, x, y);
+    text.setFont(font(Font.PLAIN, 13));
+    text.setPaint(INK);
+    text.setTextAnchor(TextAnchor.BOTTOM_LEFT);
+    plot.addAnnotation(text);
   }
 
   private static JFreeChart framed(JFreeChart chart, Words words, boolean legend) {

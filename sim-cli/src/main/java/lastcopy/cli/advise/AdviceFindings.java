@@ -1,15 +1,19 @@
 package lastcopy.cli.advise;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import lastcopy.charts.CostRiskChart;
 import lastcopy.cli.edit.Candidate;
 import lastcopy.cli.edit.Candidates;
 import lastcopy.decide.Advice;
 import lastcopy.decide.Question;
 import lastcopy.experiment.Settings;
+import lastcopy.interval.Estimate;
 import lastcopy.scenario.Priced;
+import lastcopy.words.OutOf;
 
 /**
  * What was asked, of which candidates, and what came of it.
@@ -59,5 +63,34 @@ record AdviceFindings(
     return advice.candidates().stream()
         .filter(each -> !each.beaten() && each.histories() > 0)
         .count();
+  }
+
+  /** What a chart of cost against risk shows; what was not looked at is not on it. */
+  CostRiskChart.Layouts pictured() {
+    List<CostRiskChart.Point> others =
+        advice.candidates().stream()
+            .filter(each -> !each.onFront() && !each.id().equals(today().id()))
+            .filter(each -> each.histories() > 0)
+            .map(each -> point(each.id()))
+            .toList();
+    return new CostRiskChart.Layouts(
+        advice.front().stream().map(this::point).toList(), point(today().id()), others);
+  }
+
+  private CostRiskChart.Point point(String id) {
+    Advice.Candidate of = figures(id);
+    return new CostRiskChart.Point(id, of.anyLoss(), of.cost().orElse(Estimate.exact(0)));
+  }
+
+  /** What is around it. */
+  CostRiskChart.Frame frame(OutOf outOf, LocalDate date) {
+    return new CostRiskChart.Frame(
+        question.studio().name(),
+        question.studio().years(),
+        question.studio().currency(),
+        outOf,
+        settings.confidence(),
+        advice.finished(),
+        date);
   }
 }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import lastcopy.charts.ChartException;
+import lastcopy.charts.CostRiskChart;
 import lastcopy.cli.edit.Candidates;
 import lastcopy.cli.edit.ScenarioTree;
 import lastcopy.cli.host.ExitStatus;
@@ -18,6 +20,7 @@ import lastcopy.cli.host.ScenarioLoading;
 import lastcopy.cli.host.TerminalProgress;
 import lastcopy.cli.host.WrongScenarioException;
 import lastcopy.cli.host.Wrote;
+import lastcopy.cli.option.ChartOptions;
 import lastcopy.cli.option.ConfidenceOption;
 import lastcopy.cli.option.Converters;
 import lastcopy.cli.option.JsonOption;
@@ -115,6 +118,8 @@ public final class AdviseCommand implements Callable<Integer> {
 
   @Mixin private JsonOption json;
 
+  @Mixin private ChartOptions charts;
+
   @Mixin private PageOptions page;
 
   @Option(names = "--quiet", description = "Nothing on standard error unless it fails.")
@@ -129,13 +134,15 @@ public final class AdviseCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws WrongScenarioException, IOException, RefusedException {
+  public Integer call()
+      throws WrongScenarioException, ChartException, IOException, RefusedException {
     if (!Files.isRegularFile(file)) {
       throw wrong("no such scenario file: " + file);
     }
     checkLimits();
     PossibleStudios studios = years.over(host.scenarios().load(file).studios());
     json.prepare(Optional.of(file));
+    charts.prepare(json.beside(Optional.of(file)));
     if (written != null) {
       json.beside(Optional.of(file)).check(written);
     }
@@ -197,7 +204,8 @@ public final class AdviseCommand implements Callable<Integer> {
     }
   }
 
-  private List<Path> write(AdviceFindings findings) throws IOException, RefusedException {
+  private List<Path> write(AdviceFindings findings)
+      throws ChartException, IOException, RefusedException {
     List<Path> files =
         new ArrayList<>(
             json.write(
@@ -205,6 +213,14 @@ public final class AdviseCommand implements Callable<Integer> {
                 Optional.of(file),
                 AdviceText.of(findings, impossible, page.on(host)),
                 out -> AdviceJson.write(findings, out)));
+    if (charts.folder().isPresent() && findings.isPriced()) {
+      files.addAll(
+          CostRiskChart.writeAll(
+              findings.pictured(),
+              findings.frame(AdviceWords.of(findings).outOf(), host.today().get()),
+              charts.folder().get(),
+              charts.formats()));
+    }
     if (written != null) {
       List<String> comments =
           List.of(

@@ -226,6 +226,23 @@ class AdviseCommandTest {
     assertThat(text(err)).contains("--force replaces it");
   }
 
+  /** Without prices there is no cost to draw. */
+  @Test
+  void theFrontIsDrawn() throws IOException {
+    Path charts = directory.resolve("charts");
+    String[] drawn = {"--histories", "200", "--charts", charts.toString(), "--chart-format", "svg"};
+    assertThat(run(drawn)).isZero();
+    assertThat(charts.resolve("cost-and-risk.svg"))
+        .content()
+        .contains("What does less risk cost?")
+        .contains("one-5")
+        .doesNotContain("UNFINISHED");
+    Files.writeString(file, STUDIO.replaceAll(", price: \\d+", ""));
+    Files.delete(charts.resolve("cost-and-risk.svg"));
+    assertThat(run(drawn)).isZero();
+    assertThat(charts.resolve("cost-and-risk.svg")).doesNotExist();
+  }
+
   @Test
   void anInterruptionBeforeAnythingIsOne() {
     interruption.ask();
