@@ -11,7 +11,6 @@ import lastcopy.cli.edit.Candidate;
 import lastcopy.cli.edit.Impossible;
 import lastcopy.cli.output.JsonPage;
 import lastcopy.decide.Advice;
-import lastcopy.interval.Estimate;
 import lastcopy.outlook.Omissions;
 import lastcopy.outlook.Unpriced;
 
@@ -102,9 +101,9 @@ final class AdviceJson {
     json.writeStringField("layout", of.from());
     json.writeStringField("title", of.layout().title());
     choices(of.choices());
-    estimate("any_loss", "probability", figures.anyLoss());
+    page.estimate("any_loss", "probability", figures.anyLoss());
     if (figures.cost().isPresent()) {
-      estimate("cost", "total", figures.cost().get());
+      page.estimate("cost", "total", figures.cost().get());
     }
     json.writeNumberField("histories", figures.histories());
     json.writeStringField("method", figures.biased() ? "rare" : "plain");
@@ -128,9 +127,9 @@ final class AdviceJson {
       json.writeStringField("from", step.from());
       json.writeStringField("to", step.to());
       if (step.costDifference().isPresent()) {
-        estimate("cost_difference", "value", step.costDifference().get());
+        page.estimate("cost_difference", "value", step.costDifference().get());
       }
-      estimate("difference", "value", step.difference());
+      page.estimate("difference", "value", step.difference());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -146,13 +145,5 @@ final class AdviceJson {
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void estimate(String field, String value, Estimate estimate) throws IOException {
-    json.writeObjectFieldStart(field);
-    page.number(value, estimate.value());
-    page.number("low", estimate.low());
-    page.number("high", estimate.high());
-    json.writeEndObject();
   }
 }

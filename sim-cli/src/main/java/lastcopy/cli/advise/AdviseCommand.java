@@ -27,6 +27,7 @@ import lastcopy.cli.option.JsonOption;
 import lastcopy.cli.option.LuckOptions;
 import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
+import lastcopy.cli.option.WriteOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.decide.Advice;
@@ -110,11 +111,7 @@ public final class AdviseCommand implements Callable<Integer> {
       description = "Tell which combinations are no valid layouts, and why.")
   private boolean impossible;
 
-  @Option(
-      names = "--write",
-      paramLabel = "FILE",
-      description = "Write a scenario with today's layout, the answers and the front.")
-  private Path written;
+  @Mixin private WriteOption written;
 
   @Mixin private JsonOption json;
 
@@ -143,9 +140,7 @@ public final class AdviseCommand implements Callable<Integer> {
     PossibleStudios studios = years.over(host.scenarios().load(file).studios());
     json.prepare(Optional.of(file));
     charts.prepare(json.beside(Optional.of(file)));
-    if (written != null) {
-      json.beside(Optional.of(file)).check(written);
-    }
+    written.prepare(json, file);
     Candidates candidates = candidates(studios.central());
     Question question =
         new Question(candidates.studio(), candidates.layouts(), optional(target), optional(budget));
@@ -221,19 +216,17 @@ public final class AdviseCommand implements Callable<Integer> {
               charts.folder().get(),
               charts.formats()));
     }
-    if (written != null) {
-      List<String> comments =
-          List.of(
-              "Today's layout of "
-                  + file.getFileName()
-                  + ", and those that advise named: the answers and the front.",
-              "Comments of that file are not kept.");
-      json.beside(Optional.of(file))
-          .write(
-              written,
-              out -> findings.candidates().withPlain(findings.told()).writeTo(out, comments));
-      files.add(written);
-    }
+    List<String> comments =
+        List.of(
+            "Today's layout of "
+                + file.getFileName()
+                + ", and those that advise named: the answers and the front.",
+            "Comments of that file are not kept.");
+    files.addAll(
+        written.write(
+            json,
+            file,
+            out -> findings.candidates().withPlain(findings.told()).writeTo(out, comments)));
     return files;
   }
 

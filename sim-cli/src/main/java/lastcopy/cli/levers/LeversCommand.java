@@ -26,6 +26,7 @@ import lastcopy.cli.option.LayoutOption;
 import lastcopy.cli.option.LuckOptions;
 import lastcopy.cli.option.PageOptions;
 import lastcopy.cli.option.TraceOption;
+import lastcopy.cli.option.WriteOption;
 import lastcopy.cli.option.YearsOption;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.decide.effect.EffectMeasurement;
@@ -99,11 +100,7 @@ public final class LeversCommand implements Callable<Integer> {
       description = "How losses are estimated: auto, plain or rare (default: auto).")
   private Method method;
 
-  @Option(
-      names = "--write",
-      paramLabel = "FILE",
-      description = "Write a scenario with the layout as it is and one for each change.")
-  private Path written;
+  @Mixin private WriteOption written;
 
   @Mixin private JsonOption json;
 
@@ -132,9 +129,7 @@ public final class LeversCommand implements Callable<Integer> {
     Layout layout = chosen.in(studios.central());
     json.prepare(Optional.of(file));
     charts.prepare(json.beside(Optional.of(file)));
-    if (written != null) {
-      json.beside(Optional.of(file)).check(written);
-    }
+    written.prepare(json, file);
     LeverStudy study = study(studios.central(), layout);
     LeverFindings findings = measure(study, !studios.isOne());
     List<Path> files = write(findings);
@@ -224,16 +219,13 @@ public final class LeversCommand implements Callable<Integer> {
               charts.folder().get(),
               charts.formats()));
     }
-    if (written != null) {
-      String from = String.valueOf(file.getFileName());
-      List<String> comments =
-          List.of(
-              "A layout of " + from + " as it is, and one for each change that levers found.",
-              "Comments of that file are not kept.");
-      json.beside(Optional.of(file))
-          .write(written, out -> findings.study().whole().writeTo(out, comments));
-      files.add(written);
-    }
+    List<String> comments =
+        List.of(
+            "A layout of "
+                + file.getFileName()
+                + " as it is, and one for each change that levers found.",
+            "Comments of that file are not kept.");
+    files.addAll(written.write(json, file, out -> findings.study().whole().writeTo(out, comments)));
     return files;
   }
 

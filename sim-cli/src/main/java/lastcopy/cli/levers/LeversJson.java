@@ -86,8 +86,8 @@ final class LeversJson {
     }
     json.writeEndArray();
     result(effect.result());
-    estimate("difference", "value", effect.difference());
-    estimate("bytes_difference", "value", effect.bytesDifference());
+    page.estimate("difference", "value", effect.difference());
+    page.estimate("bytes_difference", "value", effect.bytesDifference());
     optional("money_difference", effect.moneyDifference());
     optional("cost_difference", effect.costDifference());
     Optional<Double> perMoney = findings.perMoney(effect, 1);
@@ -99,10 +99,10 @@ final class LeversJson {
   }
 
   private void result(LayoutResult result) throws IOException {
-    estimate("any_loss", "probability", result.anyLoss());
-    estimate("bytes_lost", "mean", result.bytesLost());
+    page.estimate("any_loss", "probability", result.anyLoss());
+    page.estimate("bytes_lost", "mean", result.bytesLost());
     if (result.moneyLost().isPresent()) {
-      estimate("money_lost", "mean", result.moneyLost().get());
+      page.estimate("money_lost", "mean", result.moneyLost().get());
     }
     if (result.cost().isPresent()) {
       cost(result.cost().get());
@@ -128,16 +128,8 @@ final class LeversJson {
 
   private void optional(String field, Optional<Estimate> estimate) throws IOException {
     if (estimate.isPresent()) {
-      estimate(field, "value", estimate.get());
+      page.estimate(field, "value", estimate.get());
     }
-  }
-
-  private void estimate(String field, String value, Estimate estimate) throws IOException {
-    json.writeObjectFieldStart(field);
-    page.number(value, estimate.value());
-    page.number("low", estimate.low());
-    page.number("high", estimate.high());
-    json.writeEndObject();
   }
 
   private void ties(Effects effects) throws IOException {
@@ -156,8 +148,8 @@ final class LeversJson {
     for (AssumptionWords.Swing swing : new AssumptionWords(study, new OutOf(1_000)).swings()) {
       json.writeStartObject();
       number(swing.assumption());
-      estimate("difference_at_half", "value", swing.half().difference());
-      estimate("difference_at_double", "value", swing.twice().difference());
+      page.estimate("difference_at_half", "value", swing.half().difference());
+      page.estimate("difference_at_double", "value", swing.twice().difference());
       json.writeStringField("effect_at_half", swing.half().direction().id());
       json.writeStringField("effect_at_double", swing.twice().direction().id());
       json.writeEndObject();

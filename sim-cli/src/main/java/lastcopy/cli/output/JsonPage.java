@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import lastcopy.interval.Estimate;
 import lastcopy.outlook.Omission;
 import lastcopy.outlook.Unpriced;
 
@@ -42,6 +43,19 @@ public record JsonPage(JsonGenerator generator) {
   public void number(String field, double value) throws IOException {
     generator.writeFieldName(field);
     value(value);
+  }
+
+  /**
+   * A figure with its interval.
+   *
+   * @param value what the field of the figure itself is called
+   */
+  public void estimate(String field, String value, Estimate estimate) throws IOException {
+    generator.writeObjectFieldStart(field);
+    number(value, estimate.value());
+    number("low", estimate.low());
+    number("high", estimate.high());
+    generator.writeEndObject();
   }
 
   /** What is not counted because the scenario says nothing about it. */
