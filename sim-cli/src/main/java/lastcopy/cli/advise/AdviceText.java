@@ -20,7 +20,6 @@ import lastcopy.scenario.Studio;
 final class AdviceText {
 
   private static final int INDENT = 2;
-  private static final int ID = 16;
   private static final int COST = 34;
   private static final int LOSERS = 26;
   private static final int SAFEST_TOLD = 5;
@@ -86,8 +85,8 @@ final class AdviceText {
         findings.question().studio().currency().map(name -> " (" + name + ")").orElse("");
     String losers = "Lose any, of " + words.outOf().number();
     return findings.isPriced()
-        ? new Table(look, List.of("", "Id", "Cost" + currency, losers), INDENT, ID, COST, LOSERS)
-        : new Table(look, List.of("", "Id", losers), INDENT, ID, LOSERS);
+        ? new Table(look, List.of("", "Cost" + currency, losers), INDENT, COST, LOSERS)
+        : new Table(look, List.of("", losers), INDENT, LOSERS);
   }
 
   private List<String> rows() {
@@ -104,11 +103,11 @@ final class AdviceText {
 
   private void row(Table table, String id) {
     Advice.Candidate figures = findings.figures(id);
-    page.lines("", "  ", findings.candidate(id).layout().title());
+    page.lines("", "  ", findings.candidate(id).layout().title() + " (" + id + ")");
     String losers = Numbers.studios(figures.anyLoss(), words.outOf());
     String cost =
         figures.cost().map(each -> Numbers.money(each, Optional.empty())).orElse("not priced");
-    page.add(findings.isPriced() ? table.row("", id, cost, losers) : table.row("", id, losers));
+    page.add(findings.isPriced() ? table.row("", cost, losers) : table.row("", losers));
   }
 
   private void steps() {
