@@ -65,6 +65,7 @@ class LauncherIT {
   /** Red if who is asked on a terminal cannot leave by the keyboard, or leaves a file behind. */
   @Test
   void controlCEndsTheQuestionsOnATerminal() throws Exception {
+    assumeTrue(Jvm.heedsInterrupts(), "interrupts are ignored here");
     assumeTrue(System.getProperty("os.name").equals("Linux"), "other terminals, other tools");
     Path tool = Path.of("/usr/bin/script");
     assumeTrue(Files.isExecutable(tool), "needs a terminal");
