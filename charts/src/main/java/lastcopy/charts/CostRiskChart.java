@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.YearWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -26,9 +27,9 @@ import org.jfree.data.xy.XYIntervalSeriesCollection;
  */
 public final class CostRiskChart {
 
-  static final String FRONT = "safest for its cost";
-  static final String TODAY = "today";
-  static final String OTHERS = "other layouts";
+  private static final String FRONT = "safest for its cost";
+  private static final String TODAY = "today";
+  private static final String OTHERS = "other layouts";
 
   /** So far apart that the least would lie on the floor. */
   private static final double FAR_APART = 100;
@@ -87,8 +88,7 @@ public final class CostRiskChart {
       LocalDate date) {
 
     private String horizon() {
-      String number = ByteUnit.digits(years);
-      return number + (number.equals("1") ? " year" : " years");
+      return YearWords.of(years);
     }
 
     private String foot() {
@@ -122,7 +122,6 @@ public final class CostRiskChart {
   /** The chart. */
   public static JFreeChart of(Layouts layouts, Frame frame) {
     NumberAxis cost = new NumberAxis("Cost over " + frame.horizon() + currency(frame));
-    cost.setAutoRangeIncludesZero(true);
     cost.setNumberFormatOverride(new StudioFormat());
     cost.setRange(0, AIR * layouts.all().mapToDouble(each -> each.cost().high()).max().orElse(1));
     ValueAxis chance = chances(layouts, frame);

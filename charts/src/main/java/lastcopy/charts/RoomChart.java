@@ -11,6 +11,7 @@ import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Room;
 import lastcopy.outlook.room.RoomAndTime;
 import lastcopy.words.ByteUnit;
+import lastcopy.words.YearWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -90,8 +91,7 @@ public final class RoomChart {
   }
 
   private static String horizon(Pictured what) {
-    String number = ByteUnit.digits(what.years());
-    return number + (number.equals("1") ? " year" : " years");
+    return YearWords.of(what.years());
   }
 
   /** The footage first, then each room up to its limit, the least first. */

@@ -29,8 +29,23 @@ public record Ran(int status, String out, String err) {
     return on(false, Map.of(), line);
   }
 
+  /** In a pipe, by somebody who has asked to stop before it begins. */
+  public static Ran interrupted(String... line) {
+    Interruption interruption = new Interruption();
+    interruption.ask();
+    return of(false, Map.of(), interruption, line);
+  }
+
   /** On a terminal or not, whose environment says so much. */
   public static Ran on(boolean terminal, Map<String, String> environment, String... line) {
+    return of(terminal, environment, new Interruption(), line);
+  }
+
+  private static Ran of(
+      boolean terminal,
+      Map<String, String> environment,
+      Interruption interruption,
+      String... line) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Host host =
@@ -41,7 +56,7 @@ public record Ran(int status, String out, String err) {
             ScenarioLoading::fromFile,
             WorldSimulation::run,
             () -> TODAY,
-            new Interruption(),
+            interruption,
             environment);
     int status = new Program(host).run(line);
     return new Ran(

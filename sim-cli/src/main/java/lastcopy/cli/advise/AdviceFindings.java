@@ -71,15 +71,16 @@ record AdviceFindings(
         advice.candidates().stream()
             .filter(each -> !each.onFront() && !each.id().equals(today().id()))
             .filter(each -> each.histories() > 0)
-            .map(each -> point(each.id()))
+            .map(AdviceFindings::point)
             .toList();
     return new CostRiskChart.Layouts(
-        advice.front().stream().map(this::point).toList(), point(today().id()), others);
+        advice.front().stream().map(id -> point(figures(id))).toList(),
+        point(figures(today().id())),
+        others);
   }
 
-  private CostRiskChart.Point point(String id) {
-    Advice.Candidate of = figures(id);
-    return new CostRiskChart.Point(id, of.anyLoss(), of.cost().orElse(Estimate.exact(0)));
+  private static CostRiskChart.Point point(Advice.Candidate of) {
+    return new CostRiskChart.Point(of.id(), of.anyLoss(), of.cost().orElse(Estimate.exact(0)));
   }
 
   /** What is around it. */

@@ -13,6 +13,7 @@ import lastcopy.decide.Advice;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.YearWords;
 
 /** Sentences of an advice; all chances have one denominator. */
 record AdviceWords(AdviceFindings findings, OutOf outOf) {
@@ -120,7 +121,7 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
         outOf.words());
   }
 
-  String quoted(String id) {
+  private String quoted(String id) {
     return "\"" + findings.candidate(id).layout().title() + "\"";
   }
 
@@ -257,8 +258,7 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
   }
 
   String horizon() {
-    String years = ByteUnit.digits(findings.question().studio().years());
-    return years.equals("1") ? "1 year" : years + " years";
+    return YearWords.of(findings.question().studio().years());
   }
 
   private String label() {

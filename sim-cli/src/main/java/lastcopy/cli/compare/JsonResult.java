@@ -107,27 +107,15 @@ public final class JsonResult {
   }
 
   private void chancesAndMeans(LayoutResult layout) throws IOException {
-    estimate("any_loss", "probability", layout.anyLoss());
-    estimate("everything_lost", "probability", layout.everythingLost());
-    estimate("loss_events", "mean", layout.lossEvents());
-    estimate("bytes_lost", "mean", layout.bytesLost());
-    estimate("shoots_lost", "mean", layout.shootsLost());
-    estimate("shoots_hit", "mean", layout.shootsHit());
+    page.estimate("any_loss", "probability", layout.anyLoss());
+    page.estimate("everything_lost", "probability", layout.everythingLost());
+    page.estimate("loss_events", "mean", layout.lossEvents());
+    page.estimate("bytes_lost", "mean", layout.bytesLost());
+    page.estimate("shoots_lost", "mean", layout.shootsLost());
+    page.estimate("shoots_hit", "mean", layout.shootsHit());
     if (layout.moneyLost().isPresent()) {
-      estimate("money_lost", "mean", layout.moneyLost().get());
+      page.estimate("money_lost", "mean", layout.moneyLost().get());
     }
-  }
-
-  private void estimate(String field, String value, Estimate estimate) throws IOException {
-    json.writeObjectFieldStart(field);
-    values(value, estimate);
-    json.writeEndObject();
-  }
-
-  private void values(String value, Estimate estimate) throws IOException {
-    number(value, estimate.value());
-    number("low", estimate.low());
-    number("high", estimate.high());
   }
 
   private void points(String field, String at, List<Point> points) throws IOException {
@@ -135,7 +123,7 @@ public final class JsonResult {
     for (Point point : points) {
       json.writeStartObject();
       number(at, point.at());
-      values("probability", point.chance());
+      page.values("probability", point.chance());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -147,7 +135,7 @@ public final class JsonResult {
       json.writeStartObject();
       json.writeStringField("id", cause.id());
       json.writeStringField("cause", cause.sentence());
-      values("share", cause.share());
+      page.values("share", cause.share());
       number("share_of_bytes", cause.shareOfBytes());
       json.writeEndObject();
     }
@@ -171,9 +159,9 @@ public final class JsonResult {
       json.writeStringField("cause", recovery.id());
       json.writeStringField("sentence", recovery.sentence());
       json.writeNumberField("seen", recovery.seen());
-      estimate("work_hours", "mean", recovery.workHours());
+      page.estimate("work_hours", "mean", recovery.workHours());
       if (recovery.wholeHours().isPresent()) {
-        estimate("whole_hours", "mean", recovery.wholeHours().get());
+        page.estimate("whole_hours", "mean", recovery.wholeHours().get());
       } else {
         json.writeNullField("whole_hours");
       }
@@ -184,7 +172,7 @@ public final class JsonResult {
 
   private void cost(Cost cost, Optional<String> currency) throws IOException {
     json.writeObjectFieldStart("cost");
-    values("total", cost.total());
+    page.values("total", cost.total());
     if (currency.isPresent()) {
       json.writeStringField("currency", currency.get());
     }

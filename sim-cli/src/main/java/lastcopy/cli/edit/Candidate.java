@@ -46,6 +46,10 @@ public record Candidate(String from, List<Chosen> choices, Layout layout) {
 
   /** What is otherwise than today. */
   public List<Chosen> changes() {
-    return choices.stream().filter(chosen -> !chosen.isToday()).toList();
+    return changes(choices);
+  }
+
+  static List<Chosen> changes(List<Chosen> of) {
+    return of.stream().filter(chosen -> !chosen.isToday()).toList();
   }
 }

@@ -1,11 +1,11 @@
 package lastcopy.cli.edit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import lastcopy.cli.scenario.CandidateReader;
 import lastcopy.cli.scenario.OpenChoice;
@@ -24,9 +24,9 @@ public final class Candidates {
 
   private final ScenarioTree tree;
   private final CandidateReader open;
-  private final List<Candidate> all = new ArrayList<>();
+  private final Map<String, Candidate> all = new LinkedHashMap<>();
   private final List<Impossible> impossible = new ArrayList<>();
-  private final Map<String, int[]> picks = new LinkedHashMap<>();
+  private final Map<String, int[]> picks = new HashMap<>();
 
   private Candidates(ScenarioTree tree) {
     this.tree = tree;
@@ -40,20 +40,17 @@ public final class Candidates {
   }
 
   private void read(String layout) {
-    List<OpenChoice> choices = open.choices(layout);
     String prefix = prefix(layout);
     int number = 0;
     for (int[] pick : open.picks(layout)) {
-      List<Candidate.Chosen> chosen = chosen(choices, pick);
-      List<String> changes =
-          chosen.stream().filter(each -> !each.isToday()).map(Candidate.Chosen::words).toList();
       number++;
+      List<Candidate.Chosen> chosen = chosen(open.choices(layout), pick);
       boolean today = number == 1;
       String id = today ? layout : prefix + number;
-      Optional<String> title = today ? Optional.empty() : Optional.of(title(layout, changes));
+      Optional<String> title = today ? Optional.empty() : Optional.of(title(layout, chosen));
       CandidateReader.Reading reading = open.read(layout, id, title, pick);
       if (reading.layout().isPresent()) {
-        all.add(new Candidate(layout, chosen, reading.layout().get()));
+        all.put(id, new Candidate(layout, chosen, reading.layout().get()));
         picks.put(id, pick);
       } else {
         impossible.add(new Impossible(layout, chosen, why(reading.problems())));
@@ -70,15 +67,14 @@ public final class Candidates {
     return prefix.toString();
   }
 
-  private String title(String layout, List<String> changes) {
-    String own = tree.text(List.of("layouts", layout, "title")).orElse(layout);
-    String all = unquoted(own) + ": " + String.join(", ", changes);
-    return all.length() <= LONGEST_TITLE ? all : all.substring(0, LONGEST_TITLE - 3) + "...";
-  }
-
-  private static String unquoted(String text) {
-    boolean quoted = text.length() > 1 && (text.startsWith("\"") || text.startsWith("'"));
-    return quoted ? text.substring(1, text.length() - 1) : text;
+  /** Today's is read first, and of a valid file it is a layout. */
+  private String title(String layout, List<Candidate.Chosen> chosen) {
+    String changes =
+        Candidate.changes(chosen).stream()
+            .map(Candidate.Chosen::words)
+            .collect(Collectors.joining(", "));
+    String whole = of(layout).layout().title() + ": " + changes;
+    return whole.length() <= LONGEST_TITLE ? whole : whole.substring(0, LONGEST_TITLE - 3) + "...";
   }
 
   private static String why(List<Problem> problems) {
@@ -112,7 +108,7 @@ public final class Candidates {
 
   /** The candidates, layout by layout, what is today's first. */
   public List<Candidate> all() {
-    return List.copyOf(all);
+    return List.copyOf(all.values());
   }
 
   /** The combinations that are no valid layouts. */
@@ -127,7 +123,7 @@ public final class Candidates {
 
   /** The layouts of the candidates. */
   public List<Layout> layouts() {
-    return all.stream().map(Candidate::layout).toList();
+    return all.values().stream().map(Candidate::layout).toList();
   }
 
   /** Whether the file leaves nothing open. */
@@ -137,20 +133,18 @@ public final class Candidates {
 
   /** The candidate of an id. */
   public Candidate of(String id) {
-    return all.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    return Optional.ofNullable(all.get(id)).orElseThrow();
   }
 
   /** A file with some candidates as plain layouts, with the same ids, in that order. */
   public ScenarioTree withPlain(List<String> ids) {
-    Map<String, Candidate> byId =
-        all.stream().collect(Collectors.toMap(Candidate::id, Function.identity()));
     Map<String, Node> plain = new LinkedHashMap<>();
     for (String id : ids) {
-      plain.put(id, open.node(byId.get(id).from(), picks.get(id)));
+      plain.put(id, open.node(of(id).from(), picks.get(id)));
     }
     ScenarioTree written = tree.withLayouts(plain);
     for (String id : ids) {
-      Candidate each = byId.get(id);
+      Candidate each = of(id);
       if (!id.equals(each.from())) {
         written =
             written.with(List.of("layouts", id, "title"), TreeTexts.quoted(each.layout().title()));

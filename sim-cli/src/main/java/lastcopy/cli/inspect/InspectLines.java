@@ -9,6 +9,7 @@ import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Wrap;
 import lastcopy.scenario.Units;
 import lastcopy.words.ByteUnit;
+import lastcopy.words.YearWords;
 
 /** The lines of a page of {@code inspect}, and how it tells amounts, rates and times. */
 final class InspectLines {
@@ -132,8 +133,7 @@ final class InspectLines {
 
   /** Such as {@code 4.02 years} or {@code 1 year}. */
   static String years(double years) {
-    String number = ByteUnit.digits(years);
-    return number + (number.equals("1") ? " year" : " years");
+    return YearWords.of(years);
   }
 
   /** A fill limit, such as {@code 80 %}. */

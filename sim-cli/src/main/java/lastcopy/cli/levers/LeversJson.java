@@ -116,9 +116,7 @@ final class LeversJson {
 
   private void cost(Cost cost) throws IOException {
     json.writeObjectFieldStart("cost");
-    page.number("total", cost.total().value());
-    page.number("low", cost.total().low());
-    page.number("high", cost.total().high());
+    page.values("total", cost.total());
     Optional<String> currency = findings.study().studio().currency();
     if (currency.isPresent()) {
       json.writeStringField("currency", currency.get());

@@ -52,10 +52,15 @@ public record JsonPage(JsonGenerator generator) {
    */
   public void estimate(String field, String value, Estimate estimate) throws IOException {
     generator.writeObjectFieldStart(field);
+    values(value, estimate);
+    generator.writeEndObject();
+  }
+
+  /** The same fields in an object that has others too. */
+  public void values(String value, Estimate estimate) throws IOException {
     number(value, estimate.value());
     number("low", estimate.low());
     number("high", estimate.high());
-    generator.writeEndObject();
   }
 
   /** What is not counted because the scenario says nothing about it. */

@@ -13,8 +13,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Finds what a layout leaves open. Mistakes of choices themselves are noted. */
 final class ChoiceFinder {
-  static final String ONE_OF = "one_of";
-  static final String OPTIONAL = "optional";
+  private static final String ONE_OF = "one_of";
+  private static final String OPTIONAL = "optional";
   private static final String USE = "use";
   private static final String COSTS = "costs";
   private static final String COPIES = "copies";

@@ -1,7 +1,7 @@
 package lastcopy.cli.sentence;
 
 import lastcopy.experiment.Comparison;
-import lastcopy.words.ByteUnit;
+import lastcopy.words.YearWords;
 
 /** The horizon of a result in words. */
 public final class Horizon {
@@ -10,7 +10,6 @@ public final class Horizon {
 
   /** Such as {@code 5 years}. */
   public static String of(Comparison result) {
-    String number = ByteUnit.digits(result.years());
-    return number.equals("1") ? "1 year" : number + " years";
+    return YearWords.of(result.years());
   }
 }

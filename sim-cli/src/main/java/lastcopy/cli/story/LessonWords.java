@@ -9,8 +9,8 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
-import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.YearWords;
 
 /** What a lesson says, each sentence only where it is true. */
 final class LessonWords {
@@ -104,7 +104,6 @@ final class LessonWords {
   }
 
   static String horizon(double years) {
-    String digits = ByteUnit.digits(years);
-    return digits + (digits.equals("1") ? " year" : " years");
+    return YearWords.of(years);
   }
 }

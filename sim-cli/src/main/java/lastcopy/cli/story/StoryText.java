@@ -15,7 +15,7 @@ import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Studio;
 import lastcopy.story.Story;
-import lastcopy.words.ByteUnit;
+import lastcopy.words.YearWords;
 
 /** A told history as text for a terminal or a pipe. */
 final class StoryText {
@@ -49,14 +49,9 @@ final class StoryText {
   }
 
   private void head(Told told, Studio studio, Layout layout) {
-    String years = ByteUnit.digits(studio.years());
     String mark = told.finished() ? "" : " - UNFINISHED";
     page.heading(
-        studio.name()
-            + ": one simulated life over "
-            + years
-            + (years.equals("1") ? " year" : " years")
-            + mark);
+        studio.name() + ": one simulated life over " + YearWords.of(studio.years()) + mark);
     page.heading(layout.id() + ": " + layout.title());
     for (Copy copy : layout.copies()) {
       page.lines("  ", "    ", copy.id() + ": " + describe(copy));

@@ -5,22 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import lastcopy.cli.Program;
-import lastcopy.cli.host.Host;
-import lastcopy.cli.host.Interruption;
-import lastcopy.cli.host.ScenarioLoading;
-import lastcopy.worlds.WorldSimulation;
+import java.util.function.Function;
+import lastcopy.cli.Ran;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,10 +53,8 @@ class AdviseCommandTest {
 
   @TempDir Path directory;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-  private final Interruption interruption = new Interruption();
   private Path file;
+  private Ran ran;
 
   @BeforeEach
   void write() throws IOException {
@@ -114,7 +105,7 @@ class AdviseCommandTest {
   @Test
   void theTextAnswersFirstWithinTheLine() {
     assertThat(run("--target", "20%", "--budget", "510")).isZero();
-    String text = text(out);
+    String text = ran.out();
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     assertThat(words(text))
         .startsWith("Lone Drives: which layout, at what cost, over 5 years?")
@@ -132,13 +123,13 @@ class AdviseCommandTest {
         .doesNotContain("Not settled")
         .doesNotContain("No valid layout:")
         .doesNotContain("medians");
-    assertThat(text(err)).isEmpty();
+    assertThat(ran.err()).isEmpty();
   }
 
   @Test
   void whereNothingKeepsTheTargetItSaysWhatComesNearest() {
     assertThat(run("--target", "1%", "--budget", "30")).isZero();
-    assertThat(words(text(out)))
+    assertThat(words(ran.out()))
         .contains("There is no layout in which at most 1 % of studios lose footage within 5 years.")
         .contains("Nearest comes \"A drive: main 1 x best\" (one-5)")
         .contains("No layout costs EUR 30 or less over 5 years. The cheapest is \"A drive\" (one)");
@@ -147,7 +138,7 @@ class AdviseCommandTest {
   @Test
   void withoutLimitsTheFrontIsTheAnswer() {
     assertThat(run()).isZero();
-    assertThat(words(text(out)))
+    assertThat(words(ran.out()))
         .contains("Each of 3 layouts is the safest for its cost, from \"A drive\" (one)")
         .doesNotContain("The cheapest layout in which");
   }
@@ -156,12 +147,12 @@ class AdviseCommandTest {
   void withoutPricesOnlyRiskIsCompared() throws IOException {
     Files.writeString(file, STUDIO.replaceAll(", price: \\d+", ""));
     assertThat(run("--target", "20%")).isZero();
-    assertThat(words(text(out)))
+    assertThat(words(ran.out()))
         .contains("The file prices nothing, so only risk is compared.")
         .contains("The safest, by their estimates:")
         .doesNotContain("EUR");
     assertThat(run("--budget", "100")).isEqualTo(2);
-    assertThat(text(err)).contains("a budget (--budget) needs prices, and the file has none");
+    assertThat(ran.err()).contains("a budget (--budget) needs prices, and the file has none");
   }
 
   @Test
@@ -171,14 +162,14 @@ class AdviseCommandTest {
         STUDIO
             .replaceFirst("\\{one_of: \\[1 x worst[^}]*}", "1 x worst")
             .replace("{one_of: [single, mirror]}", "single"));
-    assertThat(run()).as(text(err)).isZero();
-    assertThat(words(text(out))).contains("The file leaves nothing open: its 1 layout was weighed");
+    assertThat(run()).as(ran.err()).isZero();
+    assertThat(words(ran.out())).contains("The file leaves nothing open: its 1 layout was weighed");
   }
 
   @Test
   void whatIsImpossibleIsToldOnRequest() {
     assertThat(run("--impossible", "--histories", "100")).isZero();
-    assertThat(words(text(out)))
+    assertThat(words(ran.out()))
         .contains("No valid layout: one with main 1 x worst, main mirror: found")
         .contains("accepted: at least 2 drives for mirror");
   }
@@ -187,14 +178,14 @@ class AdviseCommandTest {
   @Test
   void whatIsNotSettledIsSaid() {
     assertThat(run("--target", "20%", "--histories", "20")).isZero();
-    assertThat(words(text(out))).contains("Not settled:").contains("More time (--time) may tell.");
+    assertThat(words(ran.out())).contains("Not settled:").contains("More time (--time) may tell.");
   }
 
   @Test
   void rangesHaveTheirMedians() throws IOException {
     Files.writeString(file, STUDIO.replace("fails: 4 %/year", "fails: 2..8 %/year"));
     assertThat(run("--histories", "200")).isZero();
-    assertThat(words(text(out))).contains("ranges have their medians here.");
+    assertThat(words(ran.out())).contains("ranges have their medians here.");
   }
 
   /** The file that is written has the same layouts, and compare the same figures but for luck. */
@@ -203,10 +194,8 @@ class AdviseCommandTest {
     Path written = directory.resolve("written.yaml");
     JsonNode advice = json("--target", "20%", "--write", written.toString());
     assertThat(written).content().contains("those that advise named").doesNotContain("one_of");
-    out.reset();
-    String[] args = {"compare", written.toString(), "--json", "-", "--quiet"};
-    assertThat(program(args)).isZero();
-    JsonNode compared = new ObjectMapper().readTree(text(out));
+    String json = Ran.of("compare", written.toString(), "--json", "-", "--quiet").done();
+    JsonNode compared = new ObjectMapper().readTree(json);
     Map<String, JsonNode> own = new HashMap<>();
     advice.get("candidates").forEach(each -> own.put(each.get("id").asText(), each));
     assertThat(compared.get("layouts"))
@@ -223,7 +212,7 @@ class AdviseCommandTest {
           .isCloseTo(same.at("/cost/total").asDouble(), within(1e-6));
     }
     assertThat(run("--write", written.toString())).isEqualTo(2);
-    assertThat(text(err)).contains("--force replaces it");
+    assertThat(ran.err()).contains("--force replaces it");
   }
 
   /** Without prices there is no cost to draw. */
@@ -245,10 +234,9 @@ class AdviseCommandTest {
 
   @Test
   void anInterruptionBeforeAnythingIsOne() {
-    interruption.ask();
-    assertThat(run()).isEqualTo(130);
-    assertThat(text(out)).isEmpty();
-    assertThat(text(err)).contains("interrupted");
+    assertThat(program(Ran::interrupted)).isEqualTo(130);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains("interrupted");
   }
 
   @ParameterizedTest
@@ -262,7 +250,7 @@ class AdviseCommandTest {
   })
   void aWrongCommandLineSaysWhy(String options, String message) {
     assertThat(run(options.split(" ", -1))).isEqualTo(2);
-    assertThat(text(err)).contains(message);
+    assertThat(ran.err()).contains(message);
   }
 
   private static List<String> texts(Iterable<JsonNode> array) {
@@ -274,34 +262,22 @@ class AdviseCommandTest {
   private JsonNode json(String... more) throws IOException {
     List<String> args = new ArrayList<>(List.of("--json", "-", "--quiet"));
     args.addAll(List.of(more));
-    assertThat(run(args.toArray(String[]::new))).as(text(err)).isZero();
-    return new ObjectMapper().readTree(text(out));
+    assertThat(run(args.toArray(String[]::new))).as(ran.err()).isZero();
+    return new ObjectMapper().readTree(ran.out());
   }
 
   private int run(String... options) {
-    List<String> args = new ArrayList<>(List.of("advise", file.toString()));
-    args.addAll(List.of(options));
-    return program(args.toArray(String[]::new));
+    return program(Ran::of, options);
   }
 
-  private int program(String... args) {
-    Host host =
-        new Host(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false,
-            ScenarioLoading::fromFile,
-            WorldSimulation::run,
-            () -> LocalDate.of(2026, 1, 1),
-            interruption);
-    return new Program(host).run(args);
+  private int program(Function<String[], Ran> how, String... options) {
+    List<String> args = new ArrayList<>(List.of("advise", file.toString()));
+    args.addAll(List.of(options));
+    ran = how.apply(args.toArray(String[]::new));
+    return ran.status();
   }
 
   private static String words(String text) {
     return text.replaceAll("\\s+", " ");
-  }
-
-  private static String text(ByteArrayOutputStream stream) {
-    return stream.toString(StandardCharsets.UTF_8);
   }
 }

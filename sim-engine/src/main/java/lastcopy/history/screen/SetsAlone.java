@@ -54,10 +54,12 @@ final class SetsAlone {
       int lots = copy.set().lots();
       boolean all = lots > 0;
       for (int lot = 0; lot < lots; lot++) {
-        Optional<FewFailures> few = FewFailures.of(plan, copy, lot, of);
         if (LoneSet.stands(copy, of)) {
           heal.add(new LoneSet(plan, lanes, copy, lot, limit, step));
-        } else if (PlayedSet.stands(copy, of)) {
+          continue;
+        }
+        Optional<FewFailures> few = FewFailures.of(plan, copy, lot, of);
+        if (PlayedSet.stands(copy, of)) {
           play.add(new PlayedSet(plan, draws, times, copy, lot, few, step));
         } else {
           all &= few.isPresent();
