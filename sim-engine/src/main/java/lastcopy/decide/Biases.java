@@ -22,7 +22,7 @@ import lastcopy.simulate.rare.Tuning;
  */
 final class Biases {
 
-  /** Seeds of biased histories, apart from those of plain ones and of each other's layouts. */
+  /** Seeds of biased histories, apart from those of plain ones. */
   private static final long TUNED = 0x510E527FADE682D1L; // fractional digits of √11, of √13
 
   private static final long COUNTED = 0x9B05688C2B3E6C1FL;
@@ -32,16 +32,18 @@ final class Biases {
 
   private final Studio studio;
   private final long seed;
+  private final int remembered;
   private final Map<Build, Optional<Mixture>> shared = new HashMap<>();
 
-  Biases(Studio studio, long seed) {
+  Biases(Studio studio, long seed, int remembered) {
     this.studio = studio;
     this.seed = seed;
+    this.remembered = remembered;
   }
 
-  /** Histories of a candidate that can be biased and count. */
+  /** Histories of a candidate that can be biased and count; all candidates share their luck. */
   EngineHistories histories(Layout layout) {
-    return new EngineHistories(studio, layout, seedOf(layout) ^ COUNTED);
+    return new EngineHistories(studio, layout, seed ^ COUNTED);
   }
 
   private long seedOf(Layout layout) {
@@ -98,8 +100,8 @@ final class Biases {
     return new Build(one.groups(), one.levels(), copies);
   }
 
-  private static void give(Contender candidate, Optional<Mixture> mixture) {
-    mixture.ifPresentOrElse(candidate::bias, candidate::losesUnderNoBias);
+  private void give(Contender candidate, Optional<Mixture> mixture) {
+    mixture.ifPresentOrElse(by -> candidate.bias(by, remembered), candidate::losesUnderNoBias);
   }
 
   private Optional<Mixture> tune(Contender candidate, BooleanSupplier stop) {

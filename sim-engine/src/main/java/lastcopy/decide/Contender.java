@@ -79,9 +79,9 @@ final class Contender {
   }
 
   /** From now on its losses come from histories under a bias. */
-  void bias(Mixture by) {
+  void bias(Mixture by, int remembered) {
     mixture = by;
-    weights = new LossWeights(by.parts());
+    weights = new LossWeights(by.parts(), remembered);
     biasedLooks = 0;
     tunings++;
   }

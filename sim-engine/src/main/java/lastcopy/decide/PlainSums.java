@@ -1,5 +1,6 @@
 package lastcopy.decide;
 
+import java.util.BitSet;
 import java.util.Optional;
 import lastcopy.history.History;
 import lastcopy.history.report.Account;
@@ -16,6 +17,10 @@ import lastcopy.interval.Proportions;
  */
 final class PlainSums implements Ledger {
 
+  /** Of so many of the first histories it is remembered which lose. */
+  static final int REMEMBERED = 27_648;
+
+  private final BitSet lossy = new BitSet();
   private long histories;
   private long losses;
   private long priced;
@@ -37,14 +42,17 @@ final class PlainSums implements Ledger {
       lost = false;
       anyPaid = false;
       candidate.simulate(number, this);
-      end();
+      end(number);
     }
     return this;
   }
 
-  private void end() {
+  private void end(long number) {
     histories++;
     losses += lost ? 1 : 0;
+    if (lost && number < REMEMBERED) {
+      lossy.set((int) number);
+    }
     if (anyPaid) {
       priced++;
       costs += paid;
@@ -53,6 +61,7 @@ final class PlainSums implements Ledger {
   }
 
   void merge(PlainSums later) {
+    lossy.or(later.lossy);
     histories += later.histories;
     losses += later.losses;
     priced += later.priced;
@@ -62,6 +71,13 @@ final class PlainSums implements Ledger {
 
   long histories() {
     return histories;
+  }
+
+  /** How many of the first histories lose here and not in another's. */
+  int lossesWithout(PlainSums other, int first) {
+    BitSet only = lossy.get(0, first);
+    only.andNot(other.lossy);
+    return only.cardinality();
   }
 
   /** Of how many it is known what they cost. */

@@ -37,12 +37,21 @@ final class Sampling {
   private static final double RARE = 0.004;
 
   /** After so many looks a bias that does not serve a candidate is tuned for it alone. */
-  private static final int PATIENCE = 3;
+  private static final int PATIENCE = 6;
 
   /** What a candidate costs is counted in its first histories, and in more where it matters. */
   private static final long FIRST_PRICED = 1_024;
 
   private static final long MOST_PRICED = 100_000;
+
+  /**
+   * Of so many biased histories it is remembered which lose, to hold them against each other: of
+   * all candidates together, so that memory does not grow with how many there are, and of one.
+   */
+  private static final int REMEMBERED = 16_000_000;
+
+  private static final int MOST_REMEMBERED = 32_768;
+  private static final int LEAST_REMEMBERED = 2_048;
 
   /** Histories of one piece of work. */
   private static final long PIECE = 16_384;
@@ -52,18 +61,21 @@ final class Sampling {
   private final long cap;
   private final Rounds rounds;
   private final Biases biases;
+  private final int remembered;
 
   /**
    * Nothing simulated yet.
    *
    * @param cap no candidate has more histories of either kind
+   * @param candidates how many there are
    */
-  Sampling(Studio studio, long seed, long cap, Rounds rounds) {
+  Sampling(Studio studio, long seed, long cap, int candidates, Rounds rounds) {
     this.studio = studio;
     this.seed = seed;
     this.cap = cap;
     this.rounds = rounds;
-    biases = new Biases(studio, seed);
+    remembered = Math.max(LEAST_REMEMBERED, Math.min(MOST_REMEMBERED, REMEMBERED / candidates));
+    biases = new Biases(studio, seed, remembered);
   }
 
   /** Some histories of a candidate. */
@@ -179,7 +191,8 @@ final class Sampling {
   private LossWeights weigh(Piece piece, BooleanSupplier stop) {
     EngineHistories histories = biases.histories(piece.candidate().layout);
     histories.giveUpWhen(stop);
-    return LossWeights.of(histories, piece.candidate().mixture(), piece.first(), piece.count());
+    return LossWeights.of(
+        histories, piece.candidate().mixture(), piece.first(), piece.count(), remembered);
   }
 
   private void end(Piece piece, Consumer<Contender> look) {

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.decide.rule.ErrorBudget;
+import lastcopy.decide.rule.Pairs;
 import lastcopy.decide.rule.Rivalry;
 import lastcopy.decide.rule.Zone;
 import lastcopy.experiment.NothingSimulatedException;
@@ -23,6 +24,7 @@ public final class Selection {
   private final Question question;
   private final Settings settings;
   private final Zone zone;
+  private final Pairs pairs;
   private final Rounds rounds;
   private final Sampling sampling;
   private final List<Contender> all = new ArrayList<>();
@@ -33,12 +35,14 @@ public final class Selection {
     this.zone = zone;
     this.rounds = rounds;
     long cap = settings.histories().orElse(Long.MAX_VALUE);
-    sampling = new Sampling(question.studio(), settings.seed(), cap, rounds);
+    int candidates = question.candidates().size();
+    sampling = new Sampling(question.studio(), settings.seed(), cap, candidates, rounds);
     ErrorBudget budget = new ErrorBudget(1 - settings.confidence(), question.candidates().size());
     for (Layout layout : question.candidates()) {
       boolean safe = NoWayToLose.in(question.studio(), layout);
       all.add(new Contender(all.size(), layout, safe, budget));
     }
+    pairs = new SharedLuck(all, budget);
   }
 
   /**
@@ -78,7 +82,7 @@ public final class Selection {
     if (all.get(0).plainLooks() == 0) {
       throw new NothingSimulatedException(rounds.cancelled());
     }
-    Standing standing = Standing.of(question, all, zone);
+    Standing standing = Standing.of(question, all, zone, pairs);
     while (goesOn) {
       BitSet byChance = new BitSet();
       BitSet byCost = new BitSet();
@@ -90,7 +94,7 @@ public final class Selection {
       long before = done();
       // A round that brings nothing would be followed by others like it.
       goesOn = sampling.take(those(byChance), those(byCost)) && done() > before;
-      standing = Standing.of(question, all, zone);
+      standing = Standing.of(question, all, zone, pairs);
     }
     return standing;
   }

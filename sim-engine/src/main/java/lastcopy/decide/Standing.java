@@ -9,6 +9,7 @@ import lastcopy.decide.Advice.About;
 import lastcopy.decide.rule.Beaten;
 import lastcopy.decide.rule.Bounds;
 import lastcopy.decide.rule.Front;
+import lastcopy.decide.rule.Pairs;
 import lastcopy.decide.rule.Pick;
 import lastcopy.decide.rule.Rivalry;
 import lastcopy.decide.rule.Zone;
@@ -26,7 +27,7 @@ record Standing(List<Bounds> alive, Front front, Optional<Pick> target, Optional
   record Open(About about, Rivalry rivalry) {}
 
   /** Leaves those that are beaten by now, and answers by the others. */
-  static Standing of(Question question, List<Contender> all, Zone zone) {
+  static Standing of(Question question, List<Contender> all, Zone zone, Pairs pairs) {
     List<Bounds> alive = new ArrayList<>();
     for (Contender each : all) {
       if (!each.beaten && each.plainLooks() > 0) {
@@ -42,9 +43,9 @@ record Standing(List<Bounds> alive, Front front, Optional<Pick> target, Optional
             : Optional.empty();
     Optional<Pick> budget =
         question.budget().isPresent()
-            ? Optional.of(Pick.safestWithin(question.budget().getAsDouble(), alive, zone))
+            ? Optional.of(Pick.safestWithin(question.budget().getAsDouble(), alive, zone, pairs))
             : Optional.empty();
-    return new Standing(List.copyOf(alive), Front.of(alive, zone), target, budget);
+    return new Standing(List.copyOf(alive), Front.of(alive, zone, pairs), target, budget);
   }
 
   /** The answer to a question that was asked, as the number of a candidate. */

@@ -18,8 +18,12 @@
  *       and used for all that are built alike ({@link lastcopy.decide.Biases}): a weight is by a
  *       candidate's own hazards, so that each stays unbiased. Where it serves a candidate badly,
  *       one is tuned for it alone, with an error budget of its own.
- *   <li><b>Memory</b>: a candidate has sums, no histories. A layout is compiled anew for each piece
- *       of work, which costs as much as some hundred histories.
+ *   <li><b>Near twins</b>, whose own intervals would take long to come apart, are told alike by
+ *       pairs of histories that share their luck ({@link lastcopy.decide.SharedLuck}): what loses
+ *       with both says nothing, and hardly anything loses with one alone.
+ *   <li><b>Memory</b>: a candidate has sums, and of its first histories which lose: a bit each, or
+ *       of biased ones a weight for each loss, of fewer the more candidates there are. A layout is
+ *       compiled anew for each piece of work, which costs as much as some hundred histories.
  *   <li><b>The same on any number of threads</b>: what is simulated follows from what was merged,
  *       in the order of the candidates.
  * </ul>

@@ -32,7 +32,21 @@ final class ExactFamily {
   record Exact(String id, double chance, double cost) {}
 
   private final List<Layout> layouts = new ArrayList<>();
+  private final boolean shares;
   final List<Exact> exact = new ArrayList<>();
+
+  /**
+   * None yet.
+   *
+   * @param shares whether all of them have the same luck, as the layouts of a file have
+   */
+  ExactFamily(boolean shares) {
+    this.shares = shares;
+  }
+
+  ExactFamily() {
+    this(false);
+  }
 
   /** Adds a lone drive that fails so often in the years of the horizon, on average. */
   ExactFamily single(double failures, double price) {
@@ -52,14 +66,14 @@ final class ExactFamily {
     return this;
   }
 
-  private static Layout layout(
+  private Layout layout(
       String id, Arrangement arrangement, int drives, double failures, double price, Law rebuild) {
     var model = DriveModel.builder("drive", 2 * Units.TB).fails(new Exponential(HOURS / failures));
     if (price > 0) {
       model.price(price);
     }
     Copy copy =
-        Copy.builder("of-" + id) // luck goes by the names of copies: here each has its own
+        Copy.builder(shares ? "copy" : "of-" + id) // luck goes by the names of copies
             .on(
                 Medium.DriveSet.builder(arrangement, drives)
                     .of(model.build())

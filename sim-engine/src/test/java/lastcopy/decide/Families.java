@@ -12,7 +12,11 @@ final class Families {
    * @param count at least 4
    */
   static ExactFamily treacherous(int count) {
-    ExactFamily family = new ExactFamily();
+    return treacherous(count, new ExactFamily());
+  }
+
+  /** The same into a family of own choice. */
+  static ExactFamily treacherous(int count, ExactFamily family) {
     double over = failures(TARGET * 1.105);
     double under = failures(TARGET * 0.905);
     double safest = failures(TARGET * 0.905 / 1.26 / 1.06);
@@ -51,7 +55,11 @@ final class Families {
 
   /** Mirrors that lose from 1e-4 down to 1e-9 of the time, most of which are beaten. */
   static ExactFamily mirrors(int count) {
-    ExactFamily family = new ExactFamily();
+    return mirrors(count, new ExactFamily());
+  }
+
+  /** The same into a family of own choice. */
+  static ExactFamily mirrors(int count, ExactFamily family) {
     for (int i = 0; i < count; i++) {
       double failures = 0.003 * Math.pow(100, ((i * 37) % count + 0.5) / count);
       family.mirror(failures, 2 + i % 7 * 5, price(failures, i, count));

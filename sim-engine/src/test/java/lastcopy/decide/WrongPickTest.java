@@ -85,6 +85,31 @@ class WrongPickTest {
     errsAtMostAsStated(Families.mirrors(12), 1e-5, 600, 4);
   }
 
+  /** Here pairs settle most of it. */
+  @Test
+  void whereLuckIsShared() {
+    ExactFamily family = Families.treacherous(40, new ExactFamily(true));
+    errsAtMostAsStated(family, Families.TARGET, Families.BUDGET, 24);
+  }
+
+  @Test
+  void whereLuckIsSharedAndLossesAreRare() {
+    errsAtMostAsStated(Families.mirrors(12, new ExactFamily(true)), 1e-5, 600, 4);
+  }
+
+  @Tag("slow")
+  @Test
+  void whereLuckIsSharedOverAThousandSeeds() {
+    ExactFamily family = Families.treacherous(200, new ExactFamily(true));
+    errsAtMostAsStated(family, Families.TARGET, Families.BUDGET, 1_000);
+  }
+
+  @Tag("slow")
+  @Test
+  void amongMirrorsOfOneLuckOverAHundredSeeds() {
+    errsAtMostAsStated(Families.mirrors(200, new ExactFamily(true)), 1e-5, 600, 100);
+  }
+
   @Tag("slow")
   @Test
   void whereAWrongPickIsLikelyOverAThousandSeeds() {

@@ -18,12 +18,14 @@ public record Bounds(int candidate, Estimate chance, Estimate cost) {
   }
 
   /** Whether it surely loses no more often than another, but for the zone. */
-  boolean losesNoMore(Bounds other, Zone zone) {
-    return chance.high() <= zone.chance() * other.chance.low();
+  boolean losesNoMore(Bounds other, Zone zone, Pairs pairs) {
+    double low = other.chance.low();
+    return chance.high() <= zone.chance() * low
+        || pairs.losesAtMost(candidate, (zone.chance() - 1) * low, other.candidate);
   }
 
   /** Whether it is surely no worse than another in either way, but for the zone. */
-  boolean covers(Bounds other, Zone zone) {
-    return costsNoMore(other, zone) && losesNoMore(other, zone);
+  boolean covers(Bounds other, Zone zone, Pairs pairs) {
+    return costsNoMore(other, zone) && losesNoMore(other, zone, pairs);
   }
 }

@@ -26,14 +26,15 @@ public record Front(List<Bounds> members, List<Rivalry> open) {
   }
 
   /** The front of candidates. */
-  public static Front of(List<Bounds> all, Zone zone) {
+  public static Front of(List<Bounds> all, Zone zone, Pairs pairs) {
     List<Bounds> sorted = all.stream().sorted(CHEAPEST_FIRST).toList();
     List<Bounds> members = members(sorted, zone);
     List<Rivalry> open = new ArrayList<>();
     for (Bounds each : sorted) {
-      if (members.stream().noneMatch(m -> m.equals(each) || m.covers(each, zone))) {
+      if (members.stream().noneMatch(m -> m.equals(each) || m.covers(each, zone, pairs))) {
         Bounds by = coverer(members, each, zone);
-        open.add(Rivalry.of(each, by, !by.losesNoMore(each, zone), !by.costsNoMore(each, zone)));
+        open.add(
+            Rivalry.of(each, by, !by.losesNoMore(each, zone, pairs), !by.costsNoMore(each, zone)));
       }
     }
     return new Front(members, open);

@@ -48,7 +48,7 @@ public record Pick(Optional<Bounds> answer, List<Rivalry> open) {
    *
    * @param budget at least 0
    */
-  public static Pick safestWithin(double budget, List<Bounds> all, Zone zone) {
+  public static Pick safestWithin(double budget, List<Bounds> all, Zone zone, Pairs pairs) {
     List<Bounds> within = all.stream().filter(each -> each.cost().value() <= budget).toList();
     double least =
         within.stream().mapToDouble(each -> each.chance().value()).min().orElse(Double.NaN);
@@ -60,7 +60,8 @@ public record Pick(Optional<Bounds> answer, List<Rivalry> open) {
     for (Bounds each : all) {
       Side side = Side.of(each.cost(), budget, zone.cost());
       boolean isAnswer = answer.filter(each::equals).isPresent();
-      boolean riskier = !isAnswer && answer.filter(a -> a.losesNoMore(each, zone)).isPresent();
+      boolean riskier =
+          !isAnswer && answer.filter(a -> a.losesNoMore(each, zone, pairs)).isPresent();
       if (side == Side.OVER || riskier || (isAnswer && side == Side.UNDER)) {
         continue;
       }

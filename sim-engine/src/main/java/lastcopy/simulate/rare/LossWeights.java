@@ -3,6 +3,7 @@ package lastcopy.simulate.rare;
 import java.util.Optional;
 import lastcopy.history.report.Loss;
 import lastcopy.interval.Estimate;
+import lastcopy.interval.PairedDifferences;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
 import lastcopy.simulate.count.LossLedger;
@@ -17,7 +18,11 @@ public final class LossWeights extends LossLedger {
   /** What was not seen may add so much, of the chance, to its upper end. */
   private static final double TOO_MUCH = 0.1;
 
+  /** So many losses that differ show what kinds of them there are. */
+  private static final int MANY = 100;
+
   private final WeightedTally any;
+  private final RememberedLosses remembered;
   private Channels channels = new Channels(0);
   private long weightless;
   private Biasable histories;
@@ -28,14 +33,17 @@ public final class LossWeights extends LossLedger {
    * Nothing counted yet.
    *
    * @param parts of the mixture
+   * @param remembered of so many of the first histories it is remembered which lose
    */
-  public LossWeights(int parts) {
+  public LossWeights(int parts, int remembered) {
+    this.remembered = new RememberedLosses(remembered);
     any = new WeightedTally(parts);
   }
 
   /** Simulates histories under a mixture and counts them. */
-  public static LossWeights of(Biasable histories, Mixture mixture, long first, int count) {
-    LossWeights tally = new LossWeights(mixture.parts());
+  public static LossWeights of(
+      Biasable histories, Mixture mixture, long first, int count, int remembered) {
+    LossWeights tally = new LossWeights(mixture.parts(), remembered);
     tally.channels = new Channels(histories.channels());
     tally.histories = histories;
     tally.mixture = mixture;
@@ -46,7 +54,7 @@ public final class LossWeights extends LossLedger {
       histories.simulate(first + i, mixture.part(part), tally);
       ofPart[part]++;
       if (tally.lost) {
-        tally.end(part, mixture.weight(histories));
+        tally.end(first + i, part, mixture.weight(histories));
       }
       tally.channels.endHistory();
     }
@@ -57,11 +65,12 @@ public final class LossWeights extends LossLedger {
     return tally;
   }
 
-  private void end(int part, double weight) {
+  private void end(long number, int part, double weight) {
     if (!(weight < Double.POSITIVE_INFINITY)) {
       weightless++;
     } else if (weight > 0) {
       any.add(part, weight);
+      remembered.add(number, weight);
     }
   }
 
@@ -83,6 +92,7 @@ public final class LossWeights extends LossLedger {
   /** Adds what a later chunk counted. */
   public void merge(LossWeights chunk) {
     any.merge(chunk.any);
+    remembered.append(chunk.remembered);
     weightless += chunk.weightless;
     if (channels.count() == 0) {
       channels = chunk.channels;
@@ -122,6 +132,26 @@ public final class LossWeights extends LossLedger {
     return trusted()
         ? Optional.of(any.estimate(confidence, limit).upTo(channels.missed()).within(0, 1))
         : Optional.empty();
+  }
+
+  /**
+   * How much higher the chance is than that of another layout, at most, by histories of the same
+   * numbers: the mean difference of their weights. Where hardly a loss differs, it may be that none
+   * that does was seen: of so many effective losses none did.
+   *
+   * @param errorRate the chance that it is more, in (0, 1)
+   * @return infinite if either is not trusted
+   */
+  public double excessOver(LossWeights other, double errorRate) {
+    if (!trusted() || !other.trusted()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    long both = Math.min(histories(), other.histories());
+    int first = (int) Math.min(both, Math.min(remembered.most(), other.remembered.most()));
+    PairedDifferences differences = remembered.less(other.remembered, first);
+    double unseen = any.mean() * Proportions.upperOfNone((long) any.effective(), errorRate / 2);
+    double high = differences.estimate(errorRate, 0).high();
+    return high + channels.missed() + (differences.seen() < MANY ? unseen : 0);
   }
 
   /**

@@ -29,7 +29,7 @@ class RulesTest {
 
   /** 1/(1·2) + 1/(2·3) + ... = 1, the telescoping series. */
   @Test
-  void allLooksAtAllCandidatesTogetherSpendTheWhole() {
+  void allLooksAtAllCandidatesAndPairsTogetherSpendTheWhole() {
     ErrorBudget budget = new ErrorBudget(0.05, 200);
     double spent = 0;
     for (ErrorBudget.Of what : ErrorBudget.Of.values()) {
@@ -37,13 +37,16 @@ class RulesTest {
         spent += 200 * (1 - budget.confidence(what, look));
       }
     }
+    for (int look = 0; look < 100_000; look++) {
+      spent += 200 * 199 * (budget.ofPlainPair(look) + 4 * budget.ofBiasedPair(look));
+    }
     assertThat(spent).isCloseTo(0.05, within(1e-6));
   }
 
   @Test
   void theFirstLookAtOneOfTwentyGetsHalfOfATwentieth() {
     assertThat(new ErrorBudget(0.05, 20).confidence(ErrorBudget.Of.PLAIN, 0))
-        .isCloseTo(1 - 0.05 * 0.4 / 20 / 2, within(1e-15));
+        .isCloseTo(1 - 0.05 * 0.35 / 20 / 2, within(1e-15));
   }
 
   @Test
@@ -74,7 +77,8 @@ class RulesTest {
                 candidate(1, 100, 0.1, 0.01),
                 candidate(2, 200, 0.2, 0.01),
                 candidate(3, 200, 0.05, 0.01)),
-            ZONE);
+            ZONE,
+            Pairs.UNKNOWN);
     assertThat(numbers(front)).containsExactly(1, 3, 0);
     assertThat(front.open()).isEmpty();
   }
@@ -87,16 +91,35 @@ class RulesTest {
                 candidate(0, 100, 0.1, 0.01),
                 candidate(1, 150, 0.097, 0.01), // 3 % safer is no step
                 candidate(2, 100.1, 0.04, 0.01)), // a thousandth dearer, and much safer
-            ZONE);
+            ZONE,
+            Pairs.UNKNOWN);
     assertThat(numbers(front)).containsExactly(2);
     assertThat(front.open()).isEmpty();
   }
 
   @Test
   void whatIsNotSurelyCoveredIsOpen() {
-    Front front = Front.of(List.of(candidate(0, 100, 0.1, 0.3), candidate(1, 150, 0.1, 0.3)), ZONE);
+    Front front =
+        Front.of(
+            List.of(candidate(0, 100, 0.1, 0.3), candidate(1, 150, 0.1, 0.3)), ZONE, Pairs.UNKNOWN);
     assertThat(numbers(front)).containsExactly(0);
     assertThat(front.open()).containsExactly(new Rivalry(1, 0, true, false));
+  }
+
+  /** Red if the pairs are asked the wrong way round, or for more than the zone leaves. */
+  @Test
+  void whatPairsTellAlikeIsCovered() {
+    List<Bounds> all = List.of(candidate(0, 100, 0.1, 0.3), candidate(1, 150, 0.1, 0.3));
+    Pairs alike =
+        (candidate, more, than) -> {
+          assertThat(more).isCloseTo(0.25 * 0.07, within(1e-12)); // of the low end of the other
+          return candidate == 0 && than == 1;
+        };
+    assertThat(Front.of(all, ZONE, alike).open()).isEmpty();
+    assertThat(Pick.safestWithin(200, all, ZONE, alike).open()).isEmpty();
+    Pairs theOtherWay = (candidate, more, than) -> candidate == 1;
+    assertThat(Front.of(all, ZONE, theOtherWay).open()).hasSize(1);
+    assertThat(Pick.safestWithin(200, all, ZONE, theOtherWay).open()).hasSize(1);
   }
 
   @Test
@@ -143,7 +166,7 @@ class RulesTest {
             candidate(1, 120, 0.1, 0.01),
             candidate(2, 140, 0.099, 0.01),
             candidate(3, 200, 0.01, 0.01));
-    Pick pick = Pick.safestWithin(150, all, ZONE);
+    Pick pick = Pick.safestWithin(150, all, ZONE, Pairs.UNKNOWN);
     assertThat(pick.answer()).contains(all.get(1));
     assertThat(pick.open()).isEmpty();
   }
@@ -151,7 +174,7 @@ class RulesTest {
   @Test
   void aRivalWithinTheBudgetIsOpenUntilItSurelyIsNoSafer() {
     List<Bounds> all = List.of(candidate(0, 100, 0.1, 0.3), candidate(1, 120, 0.11, 0.3));
-    assertThat(Pick.safestWithin(150, all, ZONE).open())
+    assertThat(Pick.safestWithin(150, all, ZONE, Pairs.UNKNOWN).open())
         .containsExactly(new Rivalry(1, 0, true, false));
   }
 
@@ -177,7 +200,7 @@ class RulesTest {
       all.add(new Bounds(i, Estimate.exact(0.1 + (i == 1 ? 0 : 0.1)), cost));
     }
     assertThat(Beaten.of(all).stream().boxed()).containsExactly(0, 2, 3, 4);
-    Front front = Front.of(all, ZONE);
+    Front front = Front.of(all, ZONE, Pairs.UNKNOWN);
     assertThat(numbers(front)).containsExactly(1);
     assertThat(front.open()).isEmpty();
     // Student's quantile at 60 degrees of freedom and 1 - 0.1·0.2/5/2, by hand, times the
