@@ -50,7 +50,7 @@ final class Sampling {
    */
   private static final int REMEMBERED = 16_000_000;
 
-  private static final int MOST_REMEMBERED = 32_768;
+  private static final int MOST_REMEMBERED = 131_072;
   private static final int LEAST_REMEMBERED = 2_048;
 
   /** Histories of one piece of work. */

@@ -143,11 +143,13 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
     String risk =
         fewer.low() > 0
             ? String.format(
-                "%s of %s down to %s: %s fewer",
+                "%s of %s down to %s%s",
                 Numbers.studiosAlone(before, outOf),
                 outOf.words(),
                 Numbers.studiosAlone(after, outOf),
-                Numbers.studios(fewer, outOf))
+                Numbers.belowOne(fewer, outOf)
+                    ? ""
+                    : ": " + Numbers.studios(fewer, outOf) + " fewer")
             : String.format(
                 "whether fewer lose any could not be told (%s and %s of %s)",
                 Numbers.studiosAlone(before, outOf),

@@ -121,7 +121,7 @@ public final class CostSteps {
     Estimate fewer = fewer(from, to);
     String studios =
         Numbers.belowOne(fewer, outOf)
-            ? "fewer than 1 fewer"
+            ? "less than 1 fewer"
             : PairSentences.studios(fewer, "fewer", outOf);
     return String.format(
         "From %s to %s: %s of %s lose footage within %s. %s%s",

@@ -126,6 +126,18 @@ class AdviseCommandTest {
     assertThat(ran.err()).isEmpty();
   }
 
+  /** 10.7 and 10.0 of 1,000: that is no whole studio fewer, and not said as if it were. */
+  @Test
+  void aStepOfLessThanAStudioIsToldByItsEndsAlone() throws IOException {
+    Files.writeString(
+        file, STUDIO.replace("fails: 9 %/year", "fails: 0.215 %/year").replace("4 %", "0.2 %"));
+    assertThat(run("--budget", "300")).isZero();
+    assertThat(words(ran.out()))
+        .containsPattern(
+            "From one to one-3 \\(main 1 x usual\\): EUR 160 .{0,20}more over 5 years,"
+                + " 10\\.\\d of 1,000 studios down to (9|10)\\.\\d\\. ");
+  }
+
   @Test
   void whereNothingKeepsTheTargetItSaysWhatComesNearest() {
     assertThat(run("--target", "1%", "--budget", "30")).isZero();
