@@ -120,6 +120,7 @@ final class Feeding {
       plan = plan.and(source.usable());
     }
     run = new Transfer(source, target, plan, world.now(), bytesPerHour, this::ends);
+    run.pays = bringsBack ? missing : Stretches.NONE;
     if (plan.isNothing()) {
       ends();
     } else {
@@ -175,8 +176,8 @@ final class Feeding {
     Transfer ended = run;
     run = null;
     world.stopCarrying(ended);
+    Refilling.meetsErrors(world, ended, ended.pays);
     if (bringsBack && missing != null) {
-      Refilling.meetsErrors(world, ended, missing);
       Stretches mayCome = missing.minus(world.aged).minus(world.deletedUnnoticed());
       bringsBack = !mayCome.and(world.heldExceptIn(List.of(target))).minus(target.live).isNothing();
     }

@@ -36,6 +36,27 @@ class MechanismLimitsTest {
   private static final long HISTORIES = 4_000;
   private static final double NEVER = 1e9;
 
+  // ---- refills that pay for unreadable bits
+
+  /**
+   * A shelf of one drive is a drive, also where it fails while it is being filled again: it pays
+   * for what has crossed until then. Red if it pays for what never came.
+   */
+  @Test
+  void aShelfOfOneDriveIsADrive() {
+    same(
+        plain(599, even(), Desk.QUIET, readWithErrors(), refilled(Arrangement.SHELF)),
+        plain(599, even(), Desk.QUIET, readWithErrors(), refilled(Arrangement.SINGLE)));
+  }
+
+  private static Part readWithErrors() {
+    return eternal("main").readErrors(5e-13);
+  }
+
+  private static Part refilled(Arrangement of) {
+    return Part.set("far", of, 1, 300).sized(8_000).nightly("main", 2, 1);
+  }
+
   // ---- deletion and malware
 
   /** What is noticed at once and kept is no mishap. Red if what was kept is not put back. */

@@ -27,6 +27,9 @@ final class Transfer {
   /** Its line; null for a refill of the working copy. */
   Line line;
 
+  /** Of what crosses, what pays for unreadable bits. */
+  Stretches pays = Stretches.NONE;
+
   /** What has crossed. */
   Stretches crossed = Stretches.NONE;
 

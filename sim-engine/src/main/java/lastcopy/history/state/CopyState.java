@@ -361,11 +361,13 @@ public final class CopyState {
 
   /** Some of what is on its way does not come. */
   public void doesNotReceive(Positions some) {
+    feed.doesNotRead(flow.positions(), some);
     flow.content().removeAll(some);
   }
 
   /** What is on its way below a position does not come. */
   public void doesNotReceiveBelow(double position) {
+    feed.doesNotReadBelow(flow.positions(), position);
     flow.content().remove(0, position);
   }
 

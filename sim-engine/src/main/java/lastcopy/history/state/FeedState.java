@@ -18,6 +18,7 @@ public final class FeedState {
   private final PositionSet missing = new PositionSet();
 
   private final PositionSet scratch = new PositionSet();
+  private final PositionSet unread = new PositionSet();
 
   FeedState() {}
 
@@ -107,7 +108,27 @@ public final class FeedState {
     return asRefill;
   }
 
-  /** What a refill has read, less what has not arrived. */
+  /** Some of what has not yet arrived does not come: a refill does not read it. */
+  void doesNotRead(Positions toArrive, Positions some) {
+    if (asRefill) {
+      scratch.copyFrom(toArrive);
+      scratch.removeAll(some);
+      unread.copyFrom(toArrive);
+      unread.removeAll(scratch);
+      began.removeAll(unread);
+    }
+  }
+
+  /** What has not yet arrived below a position does not come. */
+  void doesNotReadBelow(Positions toArrive, double position) {
+    if (asRefill) {
+      unread.copyFrom(toArrive);
+      unread.remove(position, Double.POSITIVE_INFINITY);
+      began.removeAll(unread);
+    }
+  }
+
+  /** What a refill has read: all that it began with, less what has not arrived or never will. */
   public Positions hasRead(Positions left) {
     began.removeAll(left);
     return began;
