@@ -95,6 +95,16 @@ final class Feeding {
     }
   }
 
+  /** Whether it shares a line on which it carries on what comes to its source bit by bit. */
+  boolean follows(Line shared) {
+    return isContinuous()
+        && run == null
+        && canRun()
+        && line.open
+        && line.isShared(shared)
+        && world.transfers.stream().anyMatch(t -> t.target == source && t.flows(world.now()));
+  }
+
   private boolean canRun() {
     return !stopped && !source.gone && !target.gone;
   }

@@ -34,6 +34,11 @@ final class Line {
         });
   }
 
+  /** Whether another is the same uplink. */
+  boolean isShared(Line other) {
+    return other != null && !uplink.isEmpty() && uplink.equals(other.uplink);
+  }
+
   private void daily(World world, double time, boolean opens) {
     world.clock.at(
         time,

@@ -72,9 +72,7 @@ final class Transfer {
   }
 
   boolean shares(Transfer other) {
-    boolean lines = line != null && other.line != null;
-    return this == other
-        || (lines && !line.uplink.isEmpty() && line.uplink.equals(other.line.uplink));
+    return this == other || (line != null && line.isShared(other.line));
   }
 
   void advance(double now) {

@@ -161,7 +161,9 @@ final class World {
 
   /** What shares a line has an equal part of it while more than one moves. */
   private void pace(Transfer transfer) {
-    long sharing = transfers.stream().filter(t -> t.shares(transfer) && t.flows(now())).count();
+    long moving = transfers.stream().filter(t -> t.shares(transfer) && t.flows(now())).count();
+    long following = feedings.stream().filter(f -> f.follows(transfer.line)).count();
+    long sharing = moving + following;
     double pace = transfer.flows(now()) ? transfer.bytesPerHour / sharing : 0;
     if (pace != transfer.pace && !transfer.inBag()) {
       transfer.pace = pace;

@@ -24,6 +24,8 @@ import lastcopy.scenario.Ways;
  *   <li>a run that is due at hours when its link may not be used starts all the same, with what its
  *       source then holds, and waits; a deletion needs no room on a link and passes at once;
  *   <li>a feed outside its hours takes no share of an uplink;
+ *   <li>a continuous feed behind a copy that is itself being fed has something to carry all the
+ *       while, and its share, though its runs begin at quarters of an hour ({@link Feeds});
  *   <li>hours and sharing are those of feeds, also while they bring back a copy that was gone; a
  *       refill of the working copy comes the other way, at its own rate;
  *   <li>whether carrying is sooner is reckoned when a run starts, as if it had its link to itself
@@ -165,7 +167,7 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
     }
     int sharing = 0;
     for (CopyState each : state.copies()) {
-      sharing += isOn(link.uplink(), each) && carries(each) ? 1 : 0;
+      sharing += isOn(link.uplink(), each) && (carries(each) || follows(each)) ? 1 : 0;
     }
     for (CopyState each : state.copies()) {
       if (isOn(link.uplink(), each)) {
@@ -186,6 +188,18 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
         && !flow.isByHand()
         && flow.waitsUntil() <= state.now()
         && (link == null || link.isOpen(state.now()));
+  }
+
+  /** Whether a continuous feed stands idle only until a little more has come to its source. */
+  private boolean follows(CopyState copy) {
+    if (copy.flow().isGoing() || !copy.plan().way().continuous() || copy.feed().isStopped()) {
+      return false;
+    }
+    CopyState source = state.sourceOf(copy);
+    return copy.isUsable()
+        && linkOf(copy).isOpen(state.now())
+        && !source.isGone()
+        && carries(source);
   }
 
   private double wholeRate(CopyState copy) {
