@@ -115,8 +115,8 @@ public final class PositionSet implements Positions {
     }
   }
 
-  /** Moves the first bytes of this set, in rising order, to another. */
-  public void moveFirst(double bytes, PositionSet target) {
+  /** Takes away the first bytes, in rising order. */
+  public void removeFirst(double bytes) {
     double left = bytes;
     while (left > 0 && size > 0) {
       double end = Math.min(to[0], from[0] + left);
@@ -124,7 +124,6 @@ public final class PositionSet implements Positions {
         return;
       }
       left -= end - from[0];
-      target.add(from[0], end);
       remove(from[0], end);
     }
   }

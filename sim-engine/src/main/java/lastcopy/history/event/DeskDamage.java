@@ -73,6 +73,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     Damage.Spread here = deletion.in(copy);
     here.reached = true;
     here.onItsWay = false;
+    copy.bringTo(state.now()); // or what has crossed of the block by now would stay
     intersect(here.kept, copy.held(), deletion.block);
     copy.loses(here.kept);
     flows.cannotTake(copy, deletion.block); // a continuous run drops what is deleted

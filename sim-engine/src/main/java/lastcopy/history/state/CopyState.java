@@ -363,12 +363,14 @@ public final class CopyState {
   public void doesNotReceive(Positions some) {
     feed.doesNotRead(flow.positions(), some);
     flow.content().removeAll(some);
+    flow.isLess();
   }
 
   /** What is on its way below a position does not come. */
   public void doesNotReceiveBelow(double position) {
     feed.doesNotReadBelow(flow.positions(), position);
     flow.content().remove(0, position);
+    flow.isLess();
   }
 
   /** All that was on its way has arrived. */

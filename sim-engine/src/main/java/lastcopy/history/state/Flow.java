@@ -6,10 +6,21 @@ import lastcopy.footage.Positions;
 /**
  * What is on its way to a copy: content as a fluid, oldest first, at a rate that changes when its
  * link opens or closes or others begin or cease to share it; or carried by hand, all of it at once.
+ *
+ * <p>What has arrived by a time is reckoned from what was on its way when its present rate began,
+ * or when it last became less, never from when it was last looked at: so a look changes nothing,
+ * not even by a rounding, which could decide whether a run has anything to do.
  */
 public final class Flow {
 
   private final PositionSet positions = new PositionSet();
+
+  /** What was on its way at the time from which arrivals are reckoned. */
+  private final PositionSet reckoned = new PositionSet();
+
+  private double reckonedFrom;
+  private final PositionSet left = new PositionSet();
+  private final PositionSet arrived = new PositionSet();
   private boolean going;
   private int source;
   private double base;
@@ -101,7 +112,7 @@ public final class Flow {
     base = positions.from(0);
     start = now;
     since = now;
-    at = now;
+    reckonsFrom(now);
     perHour = rate;
     waitsUntil = now;
     arrives = Double.POSITIVE_INFINITY;
@@ -112,6 +123,7 @@ public final class Flow {
   void goesOnAt(double rate, double now) {
     base = positions.isEmpty() ? base : positions.from(0);
     since = now;
+    reckonsFrom(now);
     perHour = rate;
   }
 
@@ -131,10 +143,26 @@ public final class Flow {
     arrives = until;
   }
 
+  /** Some of it does not come; it has been brought to now. */
+  void isLess() {
+    reckonsFrom(at);
+  }
+
+  private void reckonsFrom(double now) {
+    reckoned.copyFrom(positions);
+    reckonedFrom = now;
+    at = now;
+  }
+
   /** What the link has carried by a time arrives. */
   void bringTo(double now, PositionSet held) {
     if (going && now > at) {
-      positions.moveFirst(perHour * (now - at), held);
+      left.copyFrom(reckoned);
+      left.removeFirst(perHour * (now - reckonedFrom));
+      arrived.copyFrom(positions);
+      arrived.removeAll(left);
+      held.addAll(arrived);
+      positions.copyFrom(left);
       at = now;
     }
   }
