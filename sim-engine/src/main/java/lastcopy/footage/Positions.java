@@ -17,4 +17,14 @@ public sealed interface Positions permits PositionSet {
 
   /** How many bytes. */
   double bytes();
+
+  /** Whether a position is among them. */
+  default boolean contain(double position) {
+    for (int i = 0; i < size(); i++) {
+      if (from(i) <= position && position < to(i)) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -127,6 +127,7 @@ final class EventLoop {
         mechanisms.rule.declare();
       }
       if (!clock.isDue(next(), at)) {
+        mechanisms.links.instantEnds();
         instantEnds();
         mechanisms.tracker.enterIfOnCourse(); // which unsets timers
       }

@@ -66,6 +66,7 @@ final class Mechanisms {
   final Drives drives;
   final Shocks shocks;
   final FeedStops stops;
+  final Links links;
   final Refill refill;
 
   private final Timers timers;
@@ -103,7 +104,7 @@ final class Mechanisms {
             spending);
     Repairs repairs = new Repairs(common, times, drives, clips);
     Rotations rotations = new Rotations(state, clocks, spending);
-    Links links = new Links(common);
+    links = new Links(common);
     Feeds feeds = new Feeds(common, clips, rotations, links, spending);
     stops = new FeedStops(common, feeds);
     DeskDamage desk = new DeskDamage(common, unnoticed, feeds, flows);

@@ -97,12 +97,14 @@ final class Feeding {
 
   /** Whether it shares a line on which it carries on what comes to its source bit by bit. */
   boolean follows(Line shared) {
-    return isContinuous()
-        && run == null
-        && canRun()
-        && line.open
-        && line.isShared(shared)
-        && world.transfers.stream().anyMatch(t -> t.target == source && t.flows(world.now()));
+    return line.isShared(shared) && !carriesOn().isNothing();
+  }
+
+  /** The next of what comes to its source, if its target lacks that and no run goes on. */
+  Stretches carriesOn() {
+    return isContinuous() && run == null && canRun() && line.open
+        ? world.comesTo(source).and(target.room()).minus(target.live)
+        : Stretches.NONE;
   }
 
   private boolean canRun() {

@@ -140,6 +140,14 @@ final class Harsh {
         single("other", 500).every("main", 48, 5, 1).over("office", 2).between(0, 12).startsEmpty(),
         single("third", 500).continuous("far", 1).over("office", 2).restores(1));
     add(
+        "who carries on what comes to others shares their uplink",
+        even(),
+        single("main", 400),
+        single("far", 500).nightly("main", 2, 0.4),
+        single("third", 400).continuous("far", 1).over("office", 2).stops(100, 24).restores(2),
+        single("other", 500).nightly("main", 1, 1).over("office", 2),
+        single("fourth", 400).continuous("main", 1).over("office", 2));
+    add(
         "a drive that is carried, slower than some runs",
         footage(60, 40, 8, 0, Shoots.Spacing.RANDOM),
         single("main", 500),

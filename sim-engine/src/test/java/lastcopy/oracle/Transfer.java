@@ -66,6 +66,11 @@ final class Transfer {
     return inBagUntil < Double.POSITIVE_INFINITY;
   }
 
+  /** The first of what is still to cross. */
+  Stretches next() {
+    return ahead.slice(0, 1);
+  }
+
   /** Whether it moves on its line at a time. */
   boolean flows(double now) {
     return !inBag() && now >= notBefore && (line == null || line.open);

@@ -159,6 +159,22 @@ final class World {
     clock.at(transfer.endsAt(), Clock.Order.RETURN, then);
   }
 
+  /** The next of what comes to a copy, over its own line or over one after another. */
+  Stretches comesTo(Vault vault) {
+    Stretches next = Stretches.NONE;
+    for (Transfer transfer : transfers) {
+      if (transfer.target == vault && transfer.flows(now())) {
+        next = next.plus(transfer.next());
+      }
+    }
+    for (Feeding feeding : feedings) {
+      if (feeding.target == vault) {
+        next = next.plus(feeding.carriesOn());
+      }
+    }
+    return next;
+  }
+
   /** What shares a line has an equal part of it while more than one moves. */
   private void pace(Transfer transfer) {
     long moving = transfers.stream().filter(t -> t.shares(transfer) && t.flows(now())).count();

@@ -17,7 +17,8 @@
  *       failed drive of a shelf cuts nothing: the rest of the run goes on.
  *   <li>A failed drive of a shelf that is the working copy is refilled in turn with others: one
  *       refill at a time. Cards are offloaded again onto it, too.
- *   <li>A continuous feed whose source is itself being filled looks every 0.2 h for more.
+ *   <li>A continuous feed whose source is itself being filled looks every 0.2 h for more. It has
+ *       its share of an uplink in between, unless its copy has what comes next already.
  *   <li>A fed copy is being brought back, and pays for what its source cannot read, until it holds
  *       what the first run after its return was to bring, as far as that is still to be had; what
  *       else such a run carries is not paid for. Defects of the source count at each such start.

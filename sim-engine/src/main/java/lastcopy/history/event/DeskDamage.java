@@ -90,7 +90,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     for (CopyState copy : state.copies()) {
       if (copy.plan().isFedFrom(source.index())
           && copy.plan().way().continuous()
-          && feeds.runs(copy)) {
+          && state.mayFeed(copy)) {
         reach(deletion, copy);
       }
     }

@@ -78,11 +78,6 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
     return Mechanism.none();
   }
 
-  /** Whether a feed can run now. */
-  boolean runs(CopyState copy) {
-    return !copy.feed().isStopped() && copy.isUsable() && !state.sourceOf(copy).isGone();
-  }
-
   /** Every feed may have work. */
   @Override
   public void takeUp() {
@@ -131,7 +126,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
         !copy.plan().rotates()
             && !copy.flow().isGoing()
             && (way.continuous() || !clock.isSet(timer));
-    if (idle && runs(copy)) {
+    if (idle && state.mayFeed(copy)) {
       clock.set(timer, inclusive ? way.dueFrom(state.now()) : way.dueAfter(state.now()));
     }
   }
@@ -143,7 +138,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
     if (copy.plan().rotates() && !rotations.comes(copy)) {
       return;
     }
-    if (!runs(copy)) {
+    if (!state.mayFeed(copy)) {
       return;
     }
     CopyState source = state.sourceOf(copy);

@@ -1,5 +1,6 @@
 package lastcopy.history.event;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import lastcopy.history.plan.CopyPlan;
@@ -25,7 +26,8 @@ import lastcopy.scenario.Ways;
  *       source then holds, and waits; a deletion needs no room on a link and passes at once;
  *   <li>a feed outside its hours takes no share of an uplink;
  *   <li>a continuous feed behind a copy that is itself being fed has something to carry all the
- *       while, and its share, though its runs begin at quarters of an hour ({@link Feeds});
+ *       while, and its share, though its runs begin at quarters of an hour ({@link Feeds}); but not
+ *       while what comes there next is what it has carried already;
  *   <li>hours and sharing are those of feeds, also while they bring back a copy that was gone; a
  *       refill of the working copy comes the other way, at its own rate;
  *   <li>whether carrying is sooner is reckoned when a run starts, as if it had its link to itself
@@ -46,10 +48,20 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
   private final HistoryState state;
   private final Narrator narrator;
 
+  /** Whether a feed that shares an uplink may carry on what comes to its source bit by bit. */
+  private final boolean someFollow;
+
   /** The links of a state's copies. */
   public Links(Common common) {
     state = common.state();
     narrator = common.narrator();
+    someFollow = Arrays.stream(state.copies()).anyMatch(Links::mayFollow);
+  }
+
+  private static boolean mayFollow(CopyState copy) {
+    FeedLink link = linkOf(copy);
+    boolean shares = link != null && link.uplink() != FeedLink.NOT_SHARED;
+    return shares && copy.plan().way().continuous();
   }
 
   /** Whether some feed has a link that is special. */
@@ -150,6 +162,17 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
     setChange(copy, state.now());
   }
 
+  /** Who carries on what comes elsewhere may have begun or ceased to have a share. */
+  public void instantEnds() {
+    if (someFollow && !state.onCourse()) {
+      for (CopyState copy : state.copies()) {
+        if (mayFollow(copy)) {
+          settle(copy);
+        }
+      }
+    }
+  }
+
   private void setChange(CopyState copy, double after) {
     FeedLink link = linkOf(copy);
     double change = link == null ? Double.POSITIVE_INFINITY : link.changeAfter(after);
@@ -183,23 +206,30 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
 
   private boolean carries(CopyState copy) {
     Flow flow = copy.flow();
+    return flow.isGoing() && !flow.isByHand() && flow.waitsUntil() <= state.now() && isOpen(copy);
+  }
+
+  private boolean isOpen(CopyState copy) {
     FeedLink link = linkOf(copy);
-    return flow.isGoing()
-        && !flow.isByHand()
-        && flow.waitsUntil() <= state.now()
-        && (link == null || link.isOpen(state.now()));
+    return link == null || link.isOpen(state.now());
   }
 
   /** Whether a continuous feed stands idle only until a little more has come to its source. */
   private boolean follows(CopyState copy) {
-    if (copy.flow().isGoing() || !copy.plan().way().continuous() || copy.feed().isStopped()) {
-      return false;
+    return !copy.flow().isGoing() && comesTo(copy) >= 0;
+  }
+
+  /** The position that comes to a copy now, over its way or over one after another; -1 if none. */
+  private double comesTo(CopyState copy) {
+    Flow flow = copy.flow();
+    if (flow.isGoing()) {
+      copy.bringTo(state.now());
+      return carries(copy) && !flow.positions().isEmpty() ? flow.positions().from(0) : -1;
     }
-    CopyState source = state.sourceOf(copy);
-    return copy.isUsable()
-        && linkOf(copy).isOpen(state.now())
-        && !source.isGone()
-        && carries(source);
+    Way way = copy.plan().way();
+    boolean ready = way != null && way.continuous() && isOpen(copy) && state.mayFeed(copy);
+    double next = ready ? comesTo(state.sourceOf(copy)) : -1;
+    return copy.held().contain(next) || copy.barred().contain(next) ? -1 : next;
   }
 
   private double wholeRate(CopyState copy) {

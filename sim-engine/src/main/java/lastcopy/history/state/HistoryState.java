@@ -101,6 +101,11 @@ public final class HistoryState {
     return copy[fed.plan().way().source()];
   }
 
+  /** Whether a run to a fed copy can start, or go on. */
+  public boolean mayFeed(CopyState fed) {
+    return !fed.feed().isStopped() && fed.isUsable() && !sourceOf(fed).isGone();
+  }
+
   /** The drive of a slot. */
   public DriveState drive(int slot) {
     return drive[slot];
