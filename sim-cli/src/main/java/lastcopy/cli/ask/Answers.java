@@ -3,7 +3,7 @@ package lastcopy.cli.ask;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lastcopy.cli.scenario.Measure;
+import lastcopy.cli.scenario.value.Measure;
 
 /**
  * What is known by now, by the id of the question; never changed.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lastcopy.cli.output.Wrap;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.yaml.Printable;
 
 /** Asks one question after the other, and goes back if told so. */
 final class Conversation {

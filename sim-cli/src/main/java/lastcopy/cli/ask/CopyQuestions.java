@@ -2,7 +2,7 @@ package lastcopy.cli.ask;
 
 import java.util.List;
 import java.util.Map;
-import lastcopy.cli.scenario.Measure;
+import lastcopy.cli.scenario.value.Measure;
 import lastcopy.scenario.Units;
 
 /** Where copies are, and how they get there. */

@@ -13,7 +13,7 @@ import lastcopy.cli.host.ExitStatus;
 import lastcopy.cli.host.Failures;
 import lastcopy.cli.host.OutputFile;
 import lastcopy.cli.output.Wrap;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.yaml.Printable;
 
 /** What is asked once the questions are answered: where it goes, and what to do with it. */
 public final class Offers {

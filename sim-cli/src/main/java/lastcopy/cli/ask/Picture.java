@@ -2,7 +2,7 @@ package lastcopy.cli.ask;
 
 import java.util.List;
 import lastcopy.cli.output.Spans;
-import lastcopy.cli.scenario.Measure;
+import lastcopy.cli.scenario.value.Measure;
 
 /** Layouts drawn with letters that every terminal has. */
 final class Picture {

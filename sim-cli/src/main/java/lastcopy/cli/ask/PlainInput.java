@@ -7,7 +7,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.yaml.Printable;
 
 /** Lines as they come, without a sign that moves a cursor. */
 public final class PlainInput implements Input {

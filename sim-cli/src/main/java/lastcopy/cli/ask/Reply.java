@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import lastcopy.cli.scenario.Measure;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.value.Measure;
+import lastcopy.cli.scenario.yaml.Printable;
 
 /** What kind of answer a question has. */
 interface Reply {

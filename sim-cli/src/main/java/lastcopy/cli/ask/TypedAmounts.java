@@ -2,7 +2,7 @@ package lastcopy.cli.ask;
 
 import java.util.Map;
 import java.util.Optional;
-import lastcopy.cli.scenario.Measure;
+import lastcopy.cli.scenario.value.Measure;
 
 /** Answers that are a number with a unit. */
 final class TypedAmounts {

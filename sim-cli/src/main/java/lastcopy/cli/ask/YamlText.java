@@ -2,7 +2,7 @@ package lastcopy.cli.ask;
 
 import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.yaml.Printable;
 
 /** Text of a person as YAML, whatever signs are in it. */
 final class YamlText {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lastcopy.cli.scenario.OpenChoice;
+import lastcopy.cli.scenario.choice.OpenChoice;
 
 /** What is chosen, as an owner would say it. */
 final class ChoiceWords {

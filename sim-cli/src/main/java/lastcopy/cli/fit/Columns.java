@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import lastcopy.cli.scenario.Spelling;
+import lastcopy.cli.scenario.yaml.Spelling;
 
 /**
  * Where what stands in a line of records.

@@ -5,7 +5,7 @@ import java.util.Locale;
 import lastcopy.cli.output.Page;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Table;
-import lastcopy.cli.scenario.Printable;
+import lastcopy.cli.scenario.yaml.Printable;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.LogRank;
 

@@ -2,7 +2,7 @@ package lastcopy.cli.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.yaml.Problem;
 
 /** What is wrong with a file of records, with its place. */
 final class Mistakes {

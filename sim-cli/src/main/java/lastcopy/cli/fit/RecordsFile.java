@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lastcopy.cli.host.WrongScenarioException;
-import lastcopy.cli.scenario.Problem;
+import lastcopy.cli.scenario.yaml.Problem;
 import lastcopy.fit.LifeRecord;
 import lastcopy.fit.Records;
 import org.apache.commons.csv.CSVFormat;

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.cli.output.OpenWords;
-import lastcopy.cli.scenario.Default;
-import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.Scenario;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.cli.scenario.yaml.Default;
+import lastcopy.cli.scenario.yaml.Problem;
 import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 

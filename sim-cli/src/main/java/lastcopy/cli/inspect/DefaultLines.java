@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lastcopy.cli.scenario.Default;
+import lastcopy.cli.scenario.yaml.Default;
 
 /**
  * The defaults that a scenario used, in words: one by one, or what matters for the result first.

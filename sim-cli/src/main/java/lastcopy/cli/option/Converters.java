@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lastcopy.cli.host.Failures;
 import lastcopy.cli.output.PageLook;
-import lastcopy.cli.scenario.RateText;
+import lastcopy.cli.scenario.value.RateText;
 import lastcopy.experiment.Method;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;

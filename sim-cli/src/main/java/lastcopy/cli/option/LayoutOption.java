@@ -1,7 +1,7 @@
 package lastcopy.cli.option;
 
 import java.util.List;
-import lastcopy.cli.scenario.Spelling;
+import lastcopy.cli.scenario.yaml.Spelling;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import picocli.CommandLine.Model.CommandSpec;

@@ -4,6 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lastcopy.cli.scenario.choice.OpenChoice;
+import lastcopy.cli.scenario.yaml.Notes;
+import lastcopy.cli.scenario.yaml.Problem;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.Node;
 

@@ -1,6 +1,7 @@
 package lastcopy.cli.scenario;
 
 import java.util.List;
+import lastcopy.cli.scenario.yaml.Default;
 import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 

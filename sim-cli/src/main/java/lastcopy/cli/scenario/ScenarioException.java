@@ -2,6 +2,7 @@ package lastcopy.cli.scenario;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lastcopy.cli.scenario.yaml.Problem;
 
 /** A scenario file is wrong; it knows every mistake of the file. */
 public final class ScenarioException extends Exception {

@@ -4,6 +4,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import lastcopy.cli.scenario.value.Kind;
 
 /** What is written about scenario files, and comes with the program. */
 public final class ScenarioPages {

@@ -1,6 +1,8 @@
 package lastcopy.cli.scenario;
 
 import java.io.IOException;
+import lastcopy.cli.scenario.value.Kind;
+import lastcopy.cli.scenario.value.UnitTable;
 
 /**
  * The JSON Schema of scenario files, with which an editor completes and explains keys. A test holds

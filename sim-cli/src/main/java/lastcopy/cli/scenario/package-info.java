@@ -1,9 +1,7 @@
 /**
- * Reads a scenario file ({@link lastcopy.cli.scenario.ScenarioReader}), with the position of every
- * mistake. {@link lastcopy.cli.scenario.Kind} is the table of keys, a class {{@link
- * lastcopy.cli.scenario.code} ...Reader} reads each part, {@link lastcopy.cli.scenario.Values} and
- * {@link lastcopy.cli.scenario.UnitTable} read single values, {@link lastcopy.cli.scenario.Limits}
- * refuses what is absurdly much, and {@link lastcopy.cli.scenario.Printable} makes text of
- * strangers safe to show.
+ * Reads a scenario file, with the position of every mistake: {@link
+ * lastcopy.cli.scenario.ScenarioReader} is the door. Below it {@code choice} finds what a layout
+ * leaves open, {@code part} has a reader for each part, {@code value} reads single values by the
+ * table of keys, and {@code yaml} knows the text.
  */
 package lastcopy.cli.scenario;

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastcopy.cli.scenario.Default;
+import lastcopy.cli.scenario.yaml.Default;
 import lastcopy.typical.DriveKind;
 import lastcopy.typical.TypicalLives;
 import lastcopy.typical.TypicalMishaps;

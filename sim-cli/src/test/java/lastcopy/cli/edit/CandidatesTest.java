@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
-import lastcopy.cli.scenario.Problem;
 import lastcopy.cli.scenario.ScenarioException;
 import lastcopy.cli.scenario.ScenarioReader;
+import lastcopy.cli.scenario.yaml.Problem;
 import lastcopy.scenario.Costs;
 import lastcopy.scenario.Layout;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,7 @@ package lastcopy.cli.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
+import lastcopy.cli.scenario.yaml.Default;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Uniform;

@@ -11,6 +11,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import lastcopy.cli.scenario.value.Chance;
+import lastcopy.cli.scenario.value.Kind;
+import lastcopy.cli.scenario.value.UnitTable;
 
 /** Writes the reference of all keys: sections and order from {@link Kind}, words of the schema. */
 final class KeysPage {

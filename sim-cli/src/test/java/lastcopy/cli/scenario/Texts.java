@@ -3,15 +3,16 @@ package lastcopy.cli.scenario;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import lastcopy.cli.scenario.yaml.Problem;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Studio;
 
 /** Small scenario texts and what comes of them. */
-final class Texts {
+public final class Texts {
   /** A valid scenario; tests replace parts of it. */
-  static final String VALID =
+  public static final String VALID =
       """
       lastcopy: 1
       studio: Reed Bank Films
@@ -33,7 +34,7 @@ final class Texts {
 
   private Texts() {}
 
-  static Scenario scenario(String text) {
+  public static Scenario scenario(String text) {
     try {
       return ScenarioReader.parse("demo.yaml", text);
     } catch (ScenarioException e) {
@@ -41,12 +42,12 @@ final class Texts {
     }
   }
 
-  static Studio studio(String text) {
+  public static Studio studio(String text) {
     return scenario(text).studio();
   }
 
   /** The messages of all problems of a text. */
-  static List<String> problems(String text) {
+  public static List<String> problems(String text) {
     ScenarioException e =
         catchThrowableOfType(
             ScenarioException.class, () -> ScenarioReader.parse("demo.yaml", text));
@@ -57,25 +58,25 @@ final class Texts {
   }
 
   /** The valid scenario with more keys for its only drive model. */
-  static String withDrive(String drive) {
+  public static String withDrive(String drive) {
     return VALID.replace("{size: 8 TB, fails: 2 %/year}", "{" + drive + "}");
   }
 
   /** The valid scenario with more keys for its first copy. */
-  static String withMain(String keys) {
+  public static String withMain(String keys) {
     return VALID.replace("{place: studio, drives: 1 x desk}", "{" + keys + "}");
   }
 
   /** The valid scenario with more keys for its second copy. */
-  static String withFar(String keys) {
+  public static String withFar(String keys) {
     return VALID.replace("{drives: 1 x desk, feed: {from: main, every: 1 day}}", "{" + keys + "}");
   }
 
-  static String withFootage(String keys) {
+  public static String withFootage(String keys) {
     return VALID.replace("  shoots: {every: 7 days, size: 96 GB}", "  " + keys);
   }
 
-  static Copy main(String text) {
+  public static Copy main(String text) {
     return studio(text).layouts().get(0).workingCopy();
   }
 
@@ -83,11 +84,11 @@ final class Texts {
     return studio(text).layouts().get(0).copies().get(1);
   }
 
-  static Medium.DriveSet mainDrives(String text) {
+  public static Medium.DriveSet mainDrives(String text) {
     return main(text).driveSet().orElseThrow();
   }
 
-  static DriveModel model(String text) {
+  public static DriveModel model(String text) {
     return mainDrives(text).model(0);
   }
 }

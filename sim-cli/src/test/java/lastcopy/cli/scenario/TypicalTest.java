@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lastcopy.cli.scenario.yaml.Default;
 import lastcopy.law.ByAge;
 import lastcopy.law.Competing;
 import lastcopy.law.Law;

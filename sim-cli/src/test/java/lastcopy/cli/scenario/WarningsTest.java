@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lastcopy.cli.scenario.part.StudioReader;
+import lastcopy.cli.scenario.yaml.Loader;
+import lastcopy.cli.scenario.yaml.Notes;
 import lastcopy.exact.UnlikeSet;
 import lastcopy.outlook.Outlook;
 import lastcopy.outlook.Warning;

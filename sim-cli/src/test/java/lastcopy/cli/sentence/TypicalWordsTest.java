@@ -3,7 +3,7 @@ package lastcopy.cli.sentence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import lastcopy.cli.scenario.Default;
+import lastcopy.cli.scenario.yaml.Default;
 import lastcopy.typical.DriveKind;
 import lastcopy.typical.TypicalLives;
 import org.junit.jupiter.api.Test;
