@@ -16,20 +16,30 @@ import java.util.Map;
 @AnalyzeClasses(packages = "lastcopy.cli", importOptions = ImportOption.DoNotIncludeTests.class)
 class CommandLineArchitectureTest {
 
-  private static final List<String> SHARED = List.of("option", "host", "output", "scenario");
+  private static final List<String> SHARED =
+      List.of("option", "host", "output", "scenario", "scenario.yaml");
 
   /** Each package below {@code lastcopy.cli}, and those that it may use. */
   private static final Map<String, List<String>> ARROWS =
       Map.ofEntries(
-          Map.entry("scenario", List.of()),
-          Map.entry("edit", List.of("scenario")),
+          Map.entry("scenario.yaml", List.of()),
+          Map.entry("scenario.value", List.of("scenario.yaml")),
+          Map.entry("scenario.part", List.of("scenario.value", "scenario.yaml")),
+          Map.entry("scenario.choice", List.of("scenario.part", "scenario.value", "scenario.yaml")),
+          Map.entry(
+              "scenario",
+              List.of("scenario.choice", "scenario.part", "scenario.value", "scenario.yaml")),
+          Map.entry("edit", List.of("scenario", "scenario.choice", "scenario.yaml")),
           Map.entry("output", List.of("scenario")),
-          Map.entry("host", List.of("scenario", "output")),
-          Map.entry("option", List.of("scenario", "output", "host")),
+          Map.entry("host", List.of("scenario", "scenario.yaml", "output")),
+          Map.entry(
+              "option", List.of("scenario", "scenario.value", "scenario.yaml", "output", "host")),
           Map.entry(
               "compare", List.of("option", "host", "output", "scenario", "sentence", "report")),
           Map.entry("advise", List.of("edit", "option", "host", "output", "scenario")),
-          Map.entry("ask", SHARED),
+          Map.entry(
+              "ask",
+              List.of("option", "host", "output", "scenario", "scenario.value", "scenario.yaml")),
           Map.entry("inspect", SHARED),
           Map.entry("story", SHARED),
           Map.entry("prove", SHARED),
@@ -40,7 +50,7 @@ class CommandLineArchitectureTest {
               List.of("levers.deed", "edit", "option", "host", "output", "scenario", "sentence")),
           Map.entry("levers.deed", List.of("edit", "scenario")),
           Map.entry("report", List.of("scenario", "output", "sentence")),
-          Map.entry("sentence", List.of("scenario", "output")));
+          Map.entry("sentence", List.of("scenario", "scenario.yaml", "output")));
 
   @ArchTest
   static void arrowsPointDown(JavaClasses all) {
