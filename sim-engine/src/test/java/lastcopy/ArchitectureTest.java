@@ -15,6 +15,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lastcopy.history.hazard.Bias;
@@ -68,6 +69,10 @@ class ArchitectureTest {
               "law",
               "kernel",
               "footage"),
+          mechanism("drive"),
+          mechanism("feed", "drive"),
+          mechanism("desk", "drive", "feed"),
+          mechanism("copy", "drive", "feed", "desk"),
           uses(
               "history.screen",
               "history.hazard",
@@ -82,6 +87,10 @@ class ArchitectureTest {
               "history",
               "history.screen",
               "history.event",
+              "history.event.drive",
+              "history.event.feed",
+              "history.event.desk",
+              "history.event.copy",
               "history.state",
               "history.hazard",
               "history.plan",
@@ -191,6 +200,25 @@ class ArchitectureTest {
 
   private static Map.Entry<String, List<String>> uses(String from, String... to) {
     return Map.entry(from, List.of(to));
+  }
+
+  /** A room of mechanisms, which uses what all share, and rooms before it. */
+  private static Map.Entry<String, List<String>> mechanism(String room, String... before) {
+    List<String> to =
+        new ArrayList<>(
+            List.of(
+                "history.event",
+                "history.state",
+                "history.hazard",
+                "history.plan",
+                "history.report",
+                "scenario",
+                "kernel",
+                "footage"));
+    for (String each : before) {
+      to.add("history.event." + each);
+    }
+    return Map.entry("history.event." + room, List.copyOf(to));
   }
 
   @ArchTest

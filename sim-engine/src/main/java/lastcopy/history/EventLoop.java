@@ -2,8 +2,8 @@ package lastcopy.history;
 
 import java.util.function.BooleanSupplier;
 import lastcopy.footage.ShootTable;
-import lastcopy.history.event.CourseRecorder;
-import lastcopy.history.event.ExposureMeter;
+import lastcopy.history.event.copy.ExposureMeter;
+import lastcopy.history.event.feed.CourseRecorder;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.RecordedCourse;

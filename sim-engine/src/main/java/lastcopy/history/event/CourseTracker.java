@@ -67,7 +67,7 @@ public final class CourseTracker {
   }
 
   /** Something disturbs the course: from now on every event is simulated. */
-  void leave() {
+  public void leave() {
     if (!state.onCourse()) {
       return;
     }
@@ -199,7 +199,7 @@ public final class CourseTracker {
   }
 
   /** Whether all that counts stands in one copy only, always. */
-  boolean allIsBare() {
+  public boolean allIsBare() {
     return plan.copies() == 1
         && plan.cardHours() == 0
         && plan.keepHours() == Double.POSITIVE_INFINITY;

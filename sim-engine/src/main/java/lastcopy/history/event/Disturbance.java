@@ -1,7 +1,7 @@
 package lastcopy.history.event;
 
 /** What keeps a history off its undisturbed course, beside what copies hold and how they stand. */
-interface Disturbance {
+public interface Disturbance {
 
   /** Whether it can ever do so in the layout. */
   boolean mayDisturb();

@@ -15,7 +15,7 @@ public final class Flows {
   }
 
   /** A copy has lost some positions: what is on its way from it is the less. */
-  void cannotSend(CopyState source, Positions positions) {
+  public void cannotSend(CopyState source, Positions positions) {
     for (CopyState copy : state.copies()) {
       if (copy.flow().isFrom(source.index())) {
         cannotTake(copy, positions);
@@ -31,7 +31,7 @@ public final class Flows {
   }
 
   /** What a copy cannot take, or should not, leaves what is on its way to it. */
-  void cannotTake(CopyState copy, Positions positions) {
+  public void cannotTake(CopyState copy, Positions positions) {
     if (copy.flow().isGoing()) {
       copy.bringTo(state.now());
       copy.doesNotReceive(positions);
@@ -40,7 +40,7 @@ public final class Flows {
   }
 
   /** A flow has become shorter. */
-  void again(CopyState copy) {
+  public void again(CopyState copy) {
     state.clock().move(state.timers().runEnd(copy.index()), copy.flow().endsAt(state.now()));
   }
 }

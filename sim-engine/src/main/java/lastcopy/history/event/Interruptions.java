@@ -27,13 +27,13 @@ public final class Interruptions implements Resettable {
   }
 
   /** The working copy is gone. */
-  void workingCopyGoes(Cause cause) {
+  public void workingCopyGoes(Cause cause) {
     begins(cause);
     workAt = Double.POSITIVE_INFINITY;
   }
 
   /** A drive of the working shelf failed. */
-  void shelfDriveFails(Cause cause, boolean theOneBeingFilled) {
+  public void shelfDriveFails(Cause cause, boolean theOneBeingFilled) {
     boolean first = by == null;
     begins(cause);
     if (theOneBeingFilled) {
@@ -52,12 +52,12 @@ public final class Interruptions implements Resettable {
   }
 
   /** Work can go on. */
-  void workGoesOn() {
+  public void workGoesOn() {
     workAt = Math.min(workAt, state.now());
   }
 
   /** Some footage that was saved elsewhere is brought back to the working copy. */
-  void comesBack() {
+  public void comesBack() {
     somethingCameBack = true;
   }
 
@@ -74,7 +74,7 @@ public final class Interruptions implements Resettable {
   }
 
   /** A deletion or malware was noticed and what was kept of it is back. */
-  void putBack(Map<Cause.Context, Cause> causes, double since) {
+  public void putBack(Map<Cause.Context, Cause> causes, double since) {
     if (audience.wantsTime()) {
       audience.ledger().recovered(causes.get(Cause.Context.ALONE), 0, state.now() - since);
     }

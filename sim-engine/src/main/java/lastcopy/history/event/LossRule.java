@@ -2,6 +2,7 @@ package lastcopy.history.event;
 
 import java.util.Arrays;
 import java.util.Map;
+import java.util.function.Predicate;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.footage.ShootTable;
@@ -21,7 +22,7 @@ public final class LossRule implements Resettable {
 
   private final HistoryState state;
   private final Flows flows;
-  private final UnnoticedDamage unnoticed;
+  private final Predicate<Positions> deletedUnseen;
   private final Clocks clocks;
   private final Audience audience;
   private final Narrator narrator;
@@ -36,20 +37,20 @@ public final class LossRule implements Resettable {
    * The rule over a state.
    *
    * @param flows which lose what is lost
-   * @param unnoticed what is deleted may be lost without anybody seeing it
+   * @param deletedUnseen whether some positions are deleted, so that they are lost unseen
    * @param clocks which say the weight of a loss
    * @param audience told of it
    */
   public LossRule(
       HistoryState state,
       Flows flows,
-      UnnoticedDamage unnoticed,
+      Predicate<Positions> deletedUnseen,
       Clocks clocks,
       Audience audience,
       Narrator narrator) {
     this.state = state;
     this.flows = flows;
-    this.unnoticed = unnoticed;
+    this.deletedUnseen = deletedUnseen;
     this.clocks = clocks;
     this.audience = audience;
     this.narrator = narrator;
@@ -72,13 +73,13 @@ public final class LossRule implements Resettable {
   }
 
   /** Something struck. */
-  void struck(Map<Cause.Context, Cause> causes) {
+  public void struck(Map<Cause.Context, Cause> causes) {
     striking = causes;
     context = null;
   }
 
   /** Something was met while nothing else struck at this instant. */
-  void met(Map<Cause.Context, Cause> causes, Cause.Context with) {
+  public void met(Map<Cause.Context, Cause> causes, Cause.Context with) {
     if (striking == null) {
       struck(causes, with);
     }
@@ -88,18 +89,18 @@ public final class LossRule implements Resettable {
    * What last took something from the working copy, also at an earlier instant; null if nothing
    * yet.
    */
-  Map<Cause.Context, Cause> lastOfWorking() {
+  public Map<Cause.Context, Cause> lastOfWorking() {
     return lastOfWorking;
   }
 
   /** Something struck, and what was down or behind is known. */
-  void struck(Map<Cause.Context, Cause> causes, Cause.Context with) {
+  public void struck(Map<Cause.Context, Cause> causes, Cause.Context with) {
     struck(causes);
     context = with;
   }
 
   /** A copy no longer holds something; whether it is lost is seen once all has struck. */
-  void removed(CopyState copy, Positions positions) {
+  public void removed(CopyState copy, Positions positions) {
     wentNow[copy.index()] = true;
     if (copy.index() == 0) {
       lastOfWorking = striking;
@@ -108,7 +109,7 @@ public final class LossRule implements Resettable {
   }
 
   /** Something is held no longer by whoever held it. */
-  void removed(Positions positions) {
+  public void removed(Positions positions) {
     removed.addAll(positions);
   }
 
@@ -163,12 +164,12 @@ public final class LossRule implements Resettable {
   }
 
   /** The cause of what struck, without what was down or behind. */
-  Cause plainCause() {
+  public Cause plainCause() {
     return striking.get(Cause.Context.ALONE);
   }
 
   private Cause.Context context() {
-    if (unnoticed.covers(removed)) {
+    if (deletedUnseen.test(removed)) {
       return Cause.Context.DELETED;
     }
     boolean othersStand = false;

@@ -26,7 +26,7 @@ public final class Narrator {
   }
 
   /** Whether anybody listens. */
-  boolean isHeard() {
+  public boolean isHeard() {
     return audience.hasListener();
   }
 
@@ -36,17 +36,17 @@ public final class Narrator {
   }
 
   /** Something happens to a copy. */
-  void say(Kind kind, CopyState copy, double bytes, double until) {
+  public void say(Kind kind, CopyState copy, double bytes, double until) {
     say(kind, copy.index(), NONE, bytes, until, "");
   }
 
   /** The same, with a subject. */
-  void say(Kind kind, CopyState copy, double bytes, double until, String subject) {
+  public void say(Kind kind, CopyState copy, double bytes, double until, String subject) {
     say(kind, copy.index(), NONE, bytes, until, subject);
   }
 
   /** Something happens to a drive. */
-  void say(Kind kind, DriveState drive, double bytes, double until) {
+  public void say(Kind kind, DriveState drive, double bytes, double until) {
     say(kind, drive.plan().copy(), drive.plan().drive(), bytes, until, "");
   }
 

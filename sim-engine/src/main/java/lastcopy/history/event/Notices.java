@@ -91,7 +91,7 @@ public final class Notices {
    *
    * @param key of draws that are used for nothing else
    */
-  double delay(ShockProcess shock, long key) {
+  public double delay(ShockProcess shock, long key) {
     int i = shock.index();
     double[] hazards = beyond[i];
     if (hazards.length == 0 || !likelihood.biasing()) {

@@ -1,7 +1,7 @@
 package lastcopy.history.event;
 
 /** What is simulated off the undisturbed course only, where it says all by itself. */
-interface OffCourse {
+public interface OffCourse {
 
   /** Whether the layout has any of it. */
   default boolean isUsed() {

@@ -99,14 +99,14 @@ public final class Spending implements Resettable {
   // ---- drives
 
   /** A first drive enters service; that of shoots at random is not known beforehand. */
-  void enters(DriveState drive, double entry) {
+  public void enters(DriveState drive, double entry) {
     if (counts && Double.isNaN(drive.plan().enters())) {
       prices.enters(drive.plan(), entry, account);
     }
   }
 
   /** A drive fails. */
-  void fails(DriveState drive) {
+  public void fails(DriveState drive) {
     if (counts) {
       isOff(drive.slot());
     }
@@ -119,12 +119,12 @@ public final class Spending implements Resettable {
   }
 
   /** A replacement is on its way. */
-  void isOrdered(DriveState drive, double arrival) {
+  public void isOrdered(DriveState drive, double arrival) {
     arrives[drive.slot()] = arrival;
   }
 
   /** A drive of a set or shelf has been replaced. */
-  void isReplaced(DriveState drive) {
+  public void isReplaced(DriveState drive) {
     if (counts) {
       arrived(drive.slot());
     }
@@ -147,7 +147,7 @@ public final class Spending implements Resettable {
   }
 
   /** A drive is swapped as planned. */
-  void isSwapped(DriveState drive) {
+  public void isSwapped(DriveState drive) {
     if (counts) {
       buys(drive.slot(), now());
       account.pay(Expense.WORK, now(), prices.repair());
@@ -157,7 +157,7 @@ public final class Spending implements Resettable {
   // ---- copies
 
   /** All drives of a copy in service are destroyed, and what had arrived for them. */
-  void isDestroyed(CopyState copy) {
+  public void isDestroyed(CopyState copy) {
     for (int i = 0; counts && i < copy.drives().length; i++) {
       DriveState drive = copy.drives()[i];
       if (drive.inService(now())) {
@@ -171,7 +171,7 @@ public final class Spending implements Resettable {
   }
 
   /** The box of a copy is destroyed with it. */
-  void isBoxDestroyed(CopyState copy) {
+  public void isBoxDestroyed(CopyState copy) {
     int box = prices.boxOf(copy.index());
     if (counts && box >= 0) {
       boxDestroyed[box] = true;
@@ -179,7 +179,7 @@ public final class Spending implements Resettable {
   }
 
   /** A copy goes: what has not arrived for it is bought at its return. */
-  void goes(CopyState copy) {
+  public void goes(CopyState copy) {
     if (!counts) {
       return;
     }
@@ -200,12 +200,12 @@ public final class Spending implements Resettable {
   }
 
   /** A restore from a copy was tried and found it unusable, so that it is gone after the trial. */
-  void isTried(CopyState copy) {
+  public void isTried(CopyState copy) {
     goneSince[copy.index()] = Math.nextUp(now());
   }
 
   /** A copy that was gone has hardware again. */
-  void returns(CopyState copy) {
+  public void returns(CopyState copy) {
     if (!counts) {
       return;
     }
@@ -245,24 +245,24 @@ public final class Spending implements Resettable {
   }
 
   /** Whether it costs money to bring footage back from a copy. */
-  boolean chargesFor(CopyState source) {
+  public boolean chargesFor(CopyState source) {
     return counts && prices.retrievalPerByte(source.index()) > 0;
   }
 
   /** A refill has brought so many bytes back from a copy. */
-  void isBroughtBack(CopyState source, double bytes) {
+  public void isBroughtBack(CopyState source, double bytes) {
     account.pay(Expense.SERVICES, now(), prices.retrievalPerByte(source.index()) * bytes);
   }
 
   /** A copy becomes unusable, and nobody knows. */
-  void spoils(CopyState copy, double bytes) {
+  public void spoils(CopyState copy, double bytes) {
     storage.isUnusable(copy, bytes);
   }
 
   // ---- rotations
 
   /** A rotated drive is not brought when its turn is due. */
-  void missesVisit(CopyState copy) {
+  public void missesVisit(CopyState copy) {
     if (counts) {
       account.pay(Expense.WORK, now(), -prices.visit());
       misses(copy, now() + copy.plan().visits().hours());
@@ -276,7 +276,7 @@ public final class Spending implements Resettable {
   // ---- time
 
   /** Time passes. */
-  void passed(double from, double to) {
+  public void passed(double from, double to) {
     if (counts) {
       storage.passed(from, to);
     }

@@ -1,5 +1,6 @@
-package lastcopy.history.event;
+package lastcopy.history.event.feed;
 
+import lastcopy.history.event.Spending;
 import lastcopy.history.hazard.Clocks;
 import lastcopy.history.plan.Visits;
 import lastcopy.history.plan.Way;
@@ -21,12 +22,12 @@ public final class Rotations {
   }
 
   /** Whether a rotated drive stands at its source's place. */
-  boolean isVisiting(CopyState copy) {
+  public boolean isVisiting(CopyState copy) {
     return state.onCourse() ? copy.plan().visits().goingOn(state.now()) : copy.feed().isVisiting();
   }
 
   /** The place where a copy stands now. */
-  String placeOf(CopyState copy) {
+  public String placeOf(CopyState copy) {
     boolean away = copy.plan().rotates() && isVisiting(copy);
     return (away ? state.sourceOf(copy) : copy).plan().stated().place().id();
   }

@@ -1,7 +1,15 @@
-package lastcopy.history.event;
+package lastcopy.history.event.feed;
 
 import java.util.OptionalDouble;
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.CourseTracker;
+import lastcopy.history.event.Disturbance;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.Resettable;
+import lastcopy.history.event.Shocks;
+import lastcopy.history.event.TimerHandler;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.ShockProcess;

@@ -1,7 +1,12 @@
-package lastcopy.history.event;
+package lastcopy.history.event.drive;
 
 import java.util.EnumSet;
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.Spending;
+import lastcopy.history.event.TimerHandler;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.RepairTimes;
@@ -49,7 +54,7 @@ public final class Repairs implements Mechanism, TimerHandler {
   }
 
   /** A drive of a set that survives has failed. */
-  void start(DriveState drive, CopyState copy) {
+  public void start(DriveState drive, CopyState copy) {
     int k = drive.countFailure();
     double seen = times.seenAt(drive.plan(), k, state.now());
     double ready = seen + times.arrivalHours(drive.plan(), k);

@@ -1,5 +1,7 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
+import lastcopy.history.event.CourseTracker;
+import lastcopy.history.event.Spending;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Audience;

@@ -1,7 +1,15 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.EnumSet;
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.LossRule;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Spending;
+import lastcopy.history.event.TimerHandler;
+import lastcopy.history.event.drive.Clips;
+import lastcopy.history.event.drive.Drives;
+import lastcopy.history.event.drive.Repairs;
 import lastcopy.history.hazard.Clocks;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;

@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.feed;
 
 import java.util.Arrays;
 import lastcopy.footage.Positions;

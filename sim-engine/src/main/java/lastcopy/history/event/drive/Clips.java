@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.drive;
 
 import java.util.EnumSet;
 import java.util.Map;
@@ -6,6 +6,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.CourseTracker;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.LossRule;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
 import lastcopy.history.hazard.Clocks;
 import lastcopy.history.hazard.Defects;
 import lastcopy.history.plan.CopyPlan;
@@ -67,7 +73,7 @@ public final class Clips implements Mechanism {
   /**
    * The last redundancy is used up by a failed drive: what those that stand in for it hide is met.
    */
-  void defectsMetByRebuild(CopyState copy, DriveState failed) {
+  public void defectsMetByRebuild(CopyState copy, DriveState failed) {
     if (copy.plan().set().defects() == null) {
       return; // as in nearly all failures, without an object more
     }
@@ -81,7 +87,7 @@ public final class Clips implements Mechanism {
   }
 
   /** A refill starts to read a source that has no redundancy left, or of pairs not everywhere. */
-  void defectsMetByRefill(CopyState source, Positions read) {
+  public void defectsMetByRefill(CopyState source, Positions read) {
     if (hasDefect(source, source::isBareBehind)) {
       addDefects(source, read, source::isBareBehind);
       lose(source, null, met, Cause.Context.MET_BY_REFILL);
@@ -130,7 +136,7 @@ public final class Clips implements Mechanism {
   }
 
   /** A refill has read some positions of a source without redundancy, for the n-th time. */
-  void readByRefill(CopyState source, CopyState target, Positions read, int n) {
+  public void readByRefill(CopyState source, CopyState target, Positions read, int n) {
     long key = target.plan().source();
     double mean = mean(source, read.bytes() * source.bareShare());
     int errors = clocks.count(group(source), mean, Draws.key(key, Draws.REFILL_ERRORS, n));

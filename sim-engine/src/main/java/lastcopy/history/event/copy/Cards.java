@@ -1,9 +1,18 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.Map;
 import java.util.Set;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Disturbance;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.LossRule;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.OffCourse;
+import lastcopy.history.event.Resettable;
+import lastcopy.history.event.TimerHandler;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.report.Cause;

@@ -1,8 +1,15 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import java.util.List;
 import java.util.Set;
 import lastcopy.footage.PositionSet;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.LossRule;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.report.Cause;

@@ -1,8 +1,14 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import java.util.Set;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Disturbance;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Resettable;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.ShockProcess;
@@ -134,7 +140,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
   }
 
   /** A copy is gone with what it kept; what comes back has not been reached. */
-  void gone(CopyState copy) {
+  public void gone(CopyState copy) {
     for (Damage deletion : unnoticed.all()) {
       Damage.Spread here = deletion.in(copy);
       common.rule().removed(copy, here.kept);
@@ -148,7 +154,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
   }
 
   /** A drive of a shelf is gone with what it kept. */
-  void cannotKeep(CopyState copy, double from, double to) {
+  public void cannotKeep(CopyState copy, double from, double to) {
     for (Damage deletion : unnoticed.all()) {
       Damage.Spread here = deletion.in(copy);
       scratch.copyFrom(here.kept);

@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,7 +1,13 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.OptionalDouble;
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Shocks;
+import lastcopy.history.event.TimerHandler;
+import lastcopy.history.event.desk.DeskDamage;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.ShockProcess;

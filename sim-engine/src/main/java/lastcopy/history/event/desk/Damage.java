@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import java.util.Arrays;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +42,7 @@ public final class UnnoticedDamage {
   }
 
   /** Whether all of some positions are deleted since before now. */
-  boolean covers(Positions positions) {
+  public boolean covers(Positions positions) {
     scratch.copyFrom(positions);
     for (Damage damage : all) {
       if (damage.at < state.now()) {

@@ -1,5 +1,10 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.desk.DeskDamage;
+import lastcopy.history.event.drive.Drives;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.RepairTimes;
 import lastcopy.history.plan.Timers;
 import lastcopy.history.report.Happening;

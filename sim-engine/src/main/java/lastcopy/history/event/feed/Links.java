@@ -1,8 +1,13 @@
-package lastcopy.history.event;
+package lastcopy.history.event.feed;
 
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.OffCourse;
+import lastcopy.history.event.TimerHandler;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.FeedLink;

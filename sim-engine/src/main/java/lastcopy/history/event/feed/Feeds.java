@@ -1,8 +1,16 @@
-package lastcopy.history.event;
+package lastcopy.history.event.feed;
 
 import java.util.Set;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Disturbance;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.OffCourse;
+import lastcopy.history.event.Spending;
+import lastcopy.history.event.TimerHandler;
+import lastcopy.history.event.drive.Clips;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.Timers;
@@ -110,7 +118,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** The copies that are fed from one may have work. */
-  void wakeTargets(CopyState source, boolean inclusive) {
+  public void wakeTargets(CopyState source, boolean inclusive) {
     for (CopyState copy : state.copies()) {
       if (copy.plan().isFedFrom(source.index())) {
         wake(copy, inclusive);
@@ -119,7 +127,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** Arms the next run of a feed that stands idle; whether it has work is seen when it starts. */
-  void wake(CopyState copy, boolean inclusive) {
+  public void wake(CopyState copy, boolean inclusive) {
     Way way = copy.plan().way();
     int timer = timers.runStart(copy.index());
     boolean idle =
@@ -192,7 +200,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** Whether a flow that follows a copy which is itself being fed would be too short to start. */
-  boolean mustWait(CopyState target, CopyState source, double bytesPerHour) {
+  public boolean mustWait(CopyState target, CopyState source, double bytesPerHour) {
     return QUARTERS.from(state.now()) > state.now() && trickles(target, source, bytesPerHour);
   }
 
@@ -202,16 +210,17 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** Whether a copy that has so many hours' worth is itself being fed, and that is little. */
-  boolean trickles(CopyState source, double hours) {
+  public boolean trickles(CopyState source, double hours) {
     return source.flow().isGoing() && hours < QUARTERS.every();
   }
 
-  double nextQuarter() {
+  /** When a flow that was too short to start is looked at again, in hours. */
+  public double nextQuarter() {
     return QUARTERS.after(state.now());
   }
 
   /** A flow has begun; as a refill it meets what its source hides. */
-  void begun(CopyState copy, double hours, boolean asRefill) {
+  public void begun(CopyState copy, double hours, boolean asRefill) {
     clock.set(timers.runEnd(copy.index()), state.now() + hours);
     copy.feed().begins(asRefill);
     links.begun(copy, hours);
@@ -271,7 +280,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** A flow is cut; what has crossed stays. */
-  void cut(CopyState copy) {
+  public void cut(CopyState copy) {
     copy.bringTo(state.now());
     pay(copy);
     copy.cuts();
@@ -285,7 +294,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   }
 
   /** A copy goes: flows to and from it are cut, and no run starts. */
-  void cutBy(CopyState goes) {
+  public void cutBy(CopyState goes) {
     for (CopyState copy : state.copies()) {
       Flow flow = copy.flow();
       if (flow.isGoing() && (copy == goes || flow.isFrom(goes.index()))) {

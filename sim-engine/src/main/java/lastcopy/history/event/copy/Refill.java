@@ -1,6 +1,10 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.Arrays;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.report.Happening;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;

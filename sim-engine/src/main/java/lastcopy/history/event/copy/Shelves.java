@@ -1,9 +1,14 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.EnumSet;
 import java.util.Set;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.desk.DeskDamage;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.RepairTimes;

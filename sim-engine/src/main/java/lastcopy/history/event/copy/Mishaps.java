@@ -1,5 +1,9 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Shocks;
+import lastcopy.history.event.drive.Drives;
+import lastcopy.history.event.feed.Rotations;
 import lastcopy.history.hazard.Clocks;
 import lastcopy.history.hazard.UnlikelyDraws;
 import lastcopy.history.plan.Draws;

@@ -1,9 +1,14 @@
-package lastcopy.history.event;
+package lastcopy.history.event.desk;
 
 import java.util.Arrays;
 import java.util.List;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Notices;
+import lastcopy.history.event.drive.Spots;
+import lastcopy.history.event.feed.Feeds;
+import lastcopy.history.event.feed.Rotations;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.ShockProcess;

@@ -1,4 +1,4 @@
-package lastcopy.history.event;
+package lastcopy.history.event.drive;
 
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
@@ -37,7 +37,7 @@ public final class Spots {
   }
 
   /** From now on they are of another size. */
-  void size(double bytes) {
+  public void size(double bytes) {
     clip = bytes;
   }
 
@@ -47,7 +47,7 @@ public final class Spots {
    * @param copy that is read
    * @param target that is filled from it, or null
    */
-  void read(Positions within, CopyState copy, CopyState target) {
+  public void read(Positions within, CopyState copy, CopyState target) {
     starts.clear();
     if (likelihood.biasing()) {
       state.holdings().bringAllTo(state.now());
@@ -122,7 +122,7 @@ public final class Spots {
    *
    * @param share of the histories in which it is put, in (0, 1)
    */
-  double start(Positions within, double uniform, double share, long key) {
+  public double start(Positions within, double uniform, double share, long key) {
     double last = Math.max(0, within.bytes() - clip);
     if (starts.isEmpty() || last == 0) {
       return uniform * last;

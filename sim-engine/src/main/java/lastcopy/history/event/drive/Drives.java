@@ -1,7 +1,12 @@
-package lastcopy.history.event;
+package lastcopy.history.event.drive;
 
 import java.util.EnumSet;
 import java.util.Set;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.Resettable;
+import lastcopy.history.event.Spending;
+import lastcopy.history.event.copy.DriveFailures;
 import lastcopy.history.hazard.Clocks;
 import lastcopy.history.hazard.Defects;
 import lastcopy.history.hazard.Frailty;
@@ -110,7 +115,7 @@ public final class Drives implements Mechanism, Resettable {
   }
 
   /** How many of a set are down has changed: the others are strained, or no longer. */
-  void downChanged(CopyState copy) {
+  public void downChanged(CopyState copy) {
     if (copy.plan().set().strain() != 1) {
       for (DriveState drive : copy.drives()) {
         clocks.setFactor(drive.slot(), drive.frailty() * strain(copy, drive));
@@ -140,7 +145,7 @@ public final class Drives implements Mechanism, Resettable {
   }
 
   /** A slot has a new drive. */
-  void renew(DriveState drive) {
+  public void renew(DriveState drive) {
     SlotPlan slot = drive.plan();
     drive.isNew();
     drive.frailty(frailty.later(slot, drive.generation(), slot.boughtAt()));
@@ -148,7 +153,7 @@ public final class Drives implements Mechanism, Resettable {
   }
 
   /** Every drive of a copy is destroyed, but those of a shelf that are not yet bought. */
-  void destroyAll(CopyState copy) {
+  public void destroyAll(CopyState copy) {
     spending.isDestroyed(copy);
     for (DriveState drive : copy.drives()) {
       if (drive.inService(state.now())) {
@@ -160,7 +165,7 @@ public final class Drives implements Mechanism, Resettable {
   }
 
   /** A copy that was gone has hardware again: what failed is new, the rest serves again. */
-  void returnAll(CopyState copy) {
+  public void returnAll(CopyState copy) {
     for (DriveState drive : copy.drives()) {
       if (drive.condition() == DriveState.Condition.FAILED) {
         renew(drive);

@@ -1,7 +1,11 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.Set;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.event.Flows;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.OffCourse;
+import lastcopy.history.event.TimerHandler;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.state.CopyState;

@@ -1,7 +1,8 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastcopy.history.event.Flows;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;

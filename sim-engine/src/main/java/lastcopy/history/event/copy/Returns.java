@@ -1,6 +1,13 @@
-package lastcopy.history.event;
+package lastcopy.history.event.copy;
 
 import java.util.Set;
+import lastcopy.history.event.Common;
+import lastcopy.history.event.Interruptions;
+import lastcopy.history.event.Mechanism;
+import lastcopy.history.event.Narrator;
+import lastcopy.history.event.Spending;
+import lastcopy.history.event.drive.Drives;
+import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.report.Happening;
 import lastcopy.history.state.CopyState;
