@@ -59,7 +59,7 @@ final class DiskLife {
                   .map(
                       b ->
                           frailty.computeIfAbsent(
-                              b.name(), n -> frailty(b.spread(), hazardSoFar.get(n))))
+                              b.name(), n -> frailty(b.spread(), hazardSoFar.getOrDefault(n, 0.0))))
                   .orElse(1.0);
           for (double age : its) {
             Disk disk = new Disk(set.model(vault.disks.size()));
