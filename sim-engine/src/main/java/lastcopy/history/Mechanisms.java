@@ -115,7 +115,7 @@ final class Mechanisms {
     Offloads offloads = new Offloads(common, feeds, cards);
     Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);
     Shelves shelves = new Shelves(common, times, flows, desk, interruptions);
-    Spoiling spoils = new Spoiling(common, feeds, desk, offloads, outages);
+    Spoiling spoils = new Spoiling(common, feeds, flows, desk, offloads, outages);
     refill = new Refill(common, feeds, spoils, offloads, interruptions);
     Returns returns =
         new Returns(common, drives, shelves, feeds, offloads, cards, interruptions, refill);

@@ -148,6 +148,12 @@ final class Harsh {
         single("other", 500).nightly("main", 1, 1).over("office", 2),
         single("fourth", 400).continuous("main", 1).over("office", 2));
     add(
+        "two that share an uplink, and may be unusable",
+        even(),
+        single("main", 400),
+        single("far", 500).nightly("main", 2, 1).over("office", 2).spoils(150, 100).restores(2),
+        single("other", 500).nightly("main", 1, 1).over("office", 2).spoils(150, 100));
+    add(
         "a drive that is carried, slower than some runs",
         footage(60, 40, 8, 0, Shoots.Spacing.RANDOM),
         single("main", 500),

@@ -63,6 +63,21 @@ class SharedUplinkTest {
     bareHoursAre(81 - 80, studio);
   }
 
+  /**
+   * The third copy has been unusable since long before, and nobody knows: its run of 12 GB goes on
+   * beside the far copy's, from 74 h to 86 h. Red if nothing is sent to an unusable copy.
+   */
+  @Test
+  void whoIsUnusableHasItsShare() {
+    Studio studio =
+        studioOf(
+            even(),
+            eternal("main"),
+            eternal("far").nightly("main", 2, 1).over("office", 2),
+            eternal("third").nightly("main", 2, 1).over("office", 2).spoils(1, NEVER));
+    bareHoursAre(86 - 50, studio);
+  }
+
   private static Part dies(String id, double hours) {
     return eternal(id).lives(new Fixed(hours)).arrives(new Fixed(NEVER));
   }

@@ -88,7 +88,6 @@ public final class Spending implements Resettable {
       Arrays.fill(boxDestroyed, false);
       off.clear();
       missed.clear();
-      storage.clear();
     }
   }
 
@@ -252,11 +251,6 @@ public final class Spending implements Resettable {
   /** A refill has brought so many bytes back from a copy. */
   public void isBroughtBack(CopyState source, double bytes) {
     account.pay(Expense.SERVICES, now(), prices.retrievalPerByte(source.index()) * bytes);
-  }
-
-  /** A copy becomes unusable, and nobody knows. */
-  public void spoils(CopyState copy, double bytes) {
-    storage.isUnusable(copy, bytes);
   }
 
   // ---- rotations

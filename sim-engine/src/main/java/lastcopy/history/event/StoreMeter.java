@@ -1,6 +1,5 @@
 package lastcopy.history.event;
 
-import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
 import lastcopy.footage.ShootTable;
@@ -27,9 +26,6 @@ final class StoreMeter {
   private final Account account;
   private final StoredHours[] undisturbed;
 
-  /** By copy, what it held when it became unusable. */
-  private final double[] unusable;
-
   private final PositionSet scratch = new PositionSet();
 
   StoreMeter(HistoryState state, Account account) {
@@ -38,11 +34,6 @@ final class StoreMeter {
     plan = state.plan();
     prices = plan.prices();
     undisturbed = new StoredHours[plan.copies()];
-    unusable = new double[plan.copies()];
-  }
-
-  void clear() {
-    Arrays.fill(unusable, 0);
   }
 
   /** The course is recorded, and its shoots are those of every history. */
@@ -50,10 +41,6 @@ final class StoreMeter {
     for (int c : prices.stores()) {
       undisturbed[c] = new StoredHours(course, plan.copy(c), state::agedBy);
     }
-  }
-
-  void isUnusable(CopyState copy, double bytes) {
-    unusable[copy.index()] = bytes;
   }
 
   /** Time passes, in which what is held changes evenly or by the course. */
@@ -127,13 +114,10 @@ final class StoreMeter {
   }
 
   private double bytes(CopyState copy) {
-    if (copy.isSpoilt()) {
-      return unusable[copy.index()];
-    }
     if (copy.kept().isEmpty()) {
-      return copy.held().bytes();
+      return copy.believed().bytes();
     }
-    scratch.copyFrom(copy.held());
+    scratch.copyFrom(copy.believed());
     scratch.addAll(copy.kept());
     return scratch.bytes();
   }

@@ -27,7 +27,12 @@ public final class CopyState {
 
   private final CopyPlan plan;
   private final DriveState[] drives;
+
+  /** What it holds; while it is spoilt, what people believe that it holds. */
   private final PositionSet held = new PositionSet();
+
+  /** What a spoilt copy holds. */
+  private final PositionSet nothing = new PositionSet();
 
   /** What it still holds of what is deleted. */
   private final PositionSet kept = new PositionSet();
@@ -243,13 +248,17 @@ public final class CopyState {
   public void spoils() {
     unfilled = condition == Condition.REFILLING;
     condition = Condition.SPOILT;
-    held.clear();
   }
 
   // ---- what it holds
 
   /** What it holds as usual. */
   public Positions held() {
+    return isSpoilt() ? nothing : held;
+  }
+
+  /** What people believe that it holds, and what its feed goes by. */
+  public Positions believed() {
     return held;
   }
 

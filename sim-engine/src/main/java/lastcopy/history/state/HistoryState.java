@@ -101,9 +101,9 @@ public final class HistoryState {
     return copy[fed.plan().way().source()];
   }
 
-  /** Whether a run to a fed copy can start, or go on. */
+  /** Whether a run to a fed copy can start, or go on: also to a spoilt one, as nobody knows. */
   public boolean mayFeed(CopyState fed) {
-    return !fed.feed().isStopped() && fed.isUsable() && !sourceOf(fed).isGone();
+    return !fed.feed().isStopped() && !fed.isGone() && !sourceOf(fed).isGone();
   }
 
   /** The drive of a slot. */

@@ -3,6 +3,7 @@ package lastcopy.history.event.copy;
 import java.util.OptionalDouble;
 import java.util.Set;
 import lastcopy.history.event.Common;
+import lastcopy.history.event.Flows;
 import lastcopy.history.event.Mechanism;
 import lastcopy.history.event.Shocks;
 import lastcopy.history.event.TimerHandler;
@@ -17,21 +18,33 @@ import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;
 import lastcopy.scenario.Delay;
 
-/** Copies that hold nothing usable and nobody knows, until a restore is tried or needed. */
+/**
+ * Copies that hold nothing usable and nobody knows, until a restore is tried or needed. What people
+ * believe that such a copy holds decides what its feed sends, takes its time on the link and is
+ * paid for; a working copy that is unusable is not refilled until that is found.
+ */
 public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
 
   private final Common common;
   private final HistoryState state;
   private final Feeds feeds;
+  private final Flows flows;
   private final DeskDamage desk;
   private final Offloads offloads;
   private final Outages outages;
 
   /** Copies of a state that spoil. */
-  public Spoiling(Common common, Feeds feeds, DeskDamage desk, Offloads offloads, Outages outages) {
+  public Spoiling(
+      Common common,
+      Feeds feeds,
+      Flows flows,
+      DeskDamage desk,
+      Offloads offloads,
+      Outages outages) {
     this.common = common;
     state = common.state();
     this.feeds = feeds;
+    this.flows = flows;
     this.desk = desk;
     this.offloads = offloads;
     this.outages = outages;
@@ -51,10 +64,9 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
     }
     common.tracker().leave();
     state.holdings().bringAllTo(state.now());
-    feeds.cutBy(copy);
+    cutFrom(copy);
     common.rule().struck(shock.causes());
     double bytes = copy.held().bytes();
-    common.spending().spoils(copy, bytes);
     common.rule().removed(copy, copy.held());
     copy.spoils();
     desk.gone(copy);
@@ -67,6 +79,18 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
       state.clock().set(state.timers().tried(copy.index()), state.now() + wait);
     }
     common.narrator().say(Happening.Kind.SPOILT, copy, bytes, Double.NaN);
+  }
+
+  /** Nothing more is read from it; what is on its way to a fed one goes on, as nobody knows. */
+  private void cutFrom(CopyState copy) {
+    if (copy.index() == 0) {
+      feeds.cutBy(copy);
+      return;
+    }
+    if (state.working().flow().isFrom(copy.index())) {
+      feeds.cut(state.working());
+    }
+    flows.cannotSend(copy, copy.held());
   }
 
   /** A restore is tried. */

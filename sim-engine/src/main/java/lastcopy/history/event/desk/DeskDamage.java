@@ -81,7 +81,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     here.onItsWay = false;
     copy.bringTo(state.now()); // or what has crossed of the block by now would stay
     intersect(here.kept, copy.held(), deletion.block);
-    copy.loses(here.kept);
+    copy.loses(deletion.block);
     flows.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     double keeps = copy.plan().keepsDeleted();
     here.dropAt = state.now() + keeps;

@@ -191,7 +191,7 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   /** What nobody holds any more is not waited for, nor what is deleted and not noticed. */
   private boolean lacks(CopyState copy) {
     PositionSet left = copy.feed().missing();
-    left.removeAll(copy.held());
+    left.removeAll(copy.believed());
     left.removeAll(state.lost());
     left.remove(0, state.holdings().aged());
     scratch.copyFrom(left);

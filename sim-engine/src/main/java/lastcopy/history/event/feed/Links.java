@@ -234,7 +234,7 @@ public final class Links implements Mechanism, TimerHandler, OffCourse {
     Way way = copy.plan().way();
     boolean ready = way != null && way.continuous() && isOpen(copy) && state.mayFeed(copy);
     double next = ready ? comesTo(state.sourceOf(copy)) : -1;
-    return copy.held().contain(next) || copy.barred().contain(next) ? -1 : next;
+    return copy.believed().contain(next) || copy.barred().contain(next) ? -1 : next;
   }
 
   private double wholeRate(CopyState copy) {
