@@ -37,7 +37,7 @@ final class DiskLife {
       double onHand = world.studio.footage().onHandBytes();
       int drives = set.drives();
       if (vault.isShelf()) {
-        drives = 0;
+        drives = 1;
         while (vault.roomOf(drives) < onHand) {
           drives++;
         }

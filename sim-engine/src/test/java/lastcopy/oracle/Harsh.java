@@ -265,6 +265,14 @@ final class Harsh {
     unlike();
     pairs();
     add(
+        "a shelf of a used drive that is empty at the start",
+        footage(0, 50, 12, 0, Shoots.Spacing.EVEN),
+        set("main", Arrangement.SHELF, 8, 500)
+            .lives(new Weibull(2, 500, 0))
+            .aged(new Fixed(300))
+            .batch("spring", 0.5)
+            .sized(60));
+    add(
         "pair of shelves",
         random(),
         set("main", Arrangement.SHELF, 8, 600).sized(80).noticed(new Delay.Looks(30)),

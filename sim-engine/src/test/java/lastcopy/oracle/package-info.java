@@ -27,6 +27,7 @@
  *       start it again, a look does. A copy spoils only while it has hardware.
  *   <li>A spoilt copy is needed for a refill if it is the fastest that was thought to hold
  *       something that the working copy lacks; if it spoils while it is read it is found at once.
+ *   <li>The first drive of a shelf is in service from the start, also where nothing is on hand.
  *   <li>All cards at a place go by one draw of {@code takes}.
  *   <li>A clip lies whole within what is held, counted through gaps; it goes from a copy only where
  *       no other copy, version or card holds it. Errors of a refill lie in what was read.

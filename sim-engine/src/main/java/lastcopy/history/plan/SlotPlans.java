@@ -123,6 +123,7 @@ final class SlotPlans {
     return batches.indexOf(name);
   }
 
+  /** The first drive of a shelf is there from the start, also where nothing is on hand. */
   private double entry(CopyPlan copy, int drive, double from) {
     if (!copy.set().shelf() || drive == 0 || from < onHand) {
       return 0;
