@@ -24,6 +24,10 @@ final class Contender {
   private final ErrorBudget budget;
   private int plainLooks;
   private int biasedLooks;
+
+  /** At histories of either kind, under any bias. */
+  private int looks;
+
   private Estimate chance = new Estimate(0, 0, 1, false);
   private Estimate cost = new Estimate(0, 0, Double.POSITIVE_INFINITY, false);
   private Mixture mixture;
@@ -57,6 +61,7 @@ final class Contender {
         plain.cost(budget.confidence(ErrorBudget.Of.COST, plainLooks)).orElse(Estimate.exact(0));
     cost = narrowed(cost, paid, paid.value());
     plainLooks++;
+    looks++;
   }
 
   /** Biased histories have come to the end of a look. */
@@ -64,6 +69,7 @@ final class Contender {
     ErrorBudget.Of part = tunings > 1 ? ErrorBudget.Of.BIASED_ANEW : ErrorBudget.Of.BIASED;
     double confidence = budget.confidence(part, biasedLooks);
     biasedLooks++;
+    looks++;
     if (!weights.contradicts(plain.losses(), plain.histories(), SURE)) {
       weights
           .chance(confidence, chance.high())
@@ -148,10 +154,9 @@ final class Contender {
     return isBiased() && weights.trusted();
   }
 
-  /** Grows with whatever is done for it. */
-  long done() {
-    long biased = isBiased() ? weights.histories() : 0;
-    return plain.histories() + biased + tunings + (neverLost ? 1 : 0);
+  /** Grows with whatever is done for it, also where histories begin anew under another bias. */
+  int done() {
+    return looks + tunings + (neverLost ? 1 : 0);
   }
 
   long histories() {

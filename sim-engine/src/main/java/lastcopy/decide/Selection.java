@@ -91,7 +91,7 @@ public final class Selection {
       if (byChance.isEmpty() && byCost.isEmpty()) {
         break;
       }
-      long before = done();
+      int before = done();
       // A round that brings nothing would be followed by others like it.
       goesOn = sampling.take(those(byChance), those(byCost)) && done() > before;
       standing = Standing.of(question, all, zone, pairs);
@@ -99,8 +99,8 @@ public final class Selection {
     return standing;
   }
 
-  private long done() {
-    return all.stream().mapToLong(Contender::done).sum();
+  private int done() {
+    return all.stream().mapToInt(Contender::done).sum();
   }
 
   private List<Contender> those(BitSet numbers) {

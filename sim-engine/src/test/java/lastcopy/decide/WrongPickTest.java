@@ -39,6 +39,7 @@ class WrongPickTest {
     for (int seed = 1; seed <= seeds; seed++) {
       Advice advice =
           Selection.run(family.question(target, budget), settings(seed), Progress.SILENT);
+      assertThat(advice.openQuestions()).as("of seed %d", seed).isEmpty(); // or nothing is promised
       List<String> of = family.wrong(advice, target, budget, Zone.USUAL);
       runs += of.isEmpty() ? 0 : 1;
       wrong.addAll(of);
@@ -92,9 +93,13 @@ class WrongPickTest {
     errsAtMostAsStated(family, Families.TARGET, Families.BUDGET, 24);
   }
 
+  /**
+   * One bias for all serves many ill: they begin anew under their own. Red if that is taken for no
+   * progress, so that it ends there with everything open.
+   */
   @Test
   void whereLuckIsSharedAndLossesAreRare() {
-    errsAtMostAsStated(Families.mirrors(12, new ExactFamily(true)), 1e-5, 600, 4);
+    errsAtMostAsStated(Families.mirrors(60, new ExactFamily(true)), 1e-5, 600, 2);
   }
 
   @Tag("slow")
