@@ -57,6 +57,21 @@ class MechanismLimitsTest {
     return Part.set("far", of, 1, 300).sized(8_000).nightly("main", 2, 1);
   }
 
+  /**
+   * A spot of a copy went bad long ago, somewhere among what ten drives of a shelf hold too: it
+   * costs a clip only if the drive fails of which that is read, 1 − exp(−t/mean) for one drive of
+   * exponential life. Red if each refill meets it in whatever it reads.
+   */
+  @Test
+  void aSpotIsMetOnlyByWhatIsReadThere() {
+    double mean = 3_000;
+    Part shelf = Part.set("main", Arrangement.SHELF, 10, mean).sized(10);
+    Part far =
+        eternal("far").defects(new Fixed(1e-3), new Fixed(NEVER)).every("main", 24, 2, AT_ONCE);
+    Studio studio = plain(599, onHand(), Desk.QUIET, shelf, far.restores(AT_ONCE));
+    agrees(studio, "any loss", -Math.expm1(-599 / mean));
+  }
+
   // ---- an uplink that is shared
 
   /**

@@ -41,6 +41,7 @@ public final class Clips implements Mechanism {
   private final Flows flows;
   private final Spots place;
   private final PositionSet spots = new PositionSet();
+  private final PositionSet within = new PositionSet();
   private final Map<Cause.Context, Cause> unreadable =
       Cause.family("unreadable", "bits could not be read that were");
   private final Map<Cause.Context, Cause> met =
@@ -87,9 +88,12 @@ public final class Clips implements Mechanism {
   }
 
   /** A refill starts to read a source that has no redundancy left, or of pairs not everywhere. */
-  public void defectsMetByRefill(CopyState source, Positions read) {
+  public void defectsMetByRefill(CopyState source) {
     if (hasDefect(source, source::isBareBehind)) {
-      addDefects(source, read, source::isBareBehind);
+      source.bringTo(state.now());
+      within.copyFrom(source.held()); // whatever of it is read
+      within.remove(0, state.holdings().aged());
+      addDefects(source, within, source::isBareBehind);
       lose(source, null, met, Cause.Context.MET_BY_REFILL);
     }
   }

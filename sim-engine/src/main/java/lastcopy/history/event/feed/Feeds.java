@@ -225,10 +225,10 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
     copy.feed().begins(asRefill);
     links.begun(copy, hours);
     if (asRefill) {
-      Positions read = copy.feed().reads(copy.flow().positions(), copy.index() != 0);
+      copy.feed().reads(copy.flow().positions(), copy.index() != 0);
       CopyState source = state.copy(copy.flow().source());
       if (source.isReadBare()) {
-        clips.defectsMetByRefill(source, read);
+        clips.defectsMetByRefill(source);
       }
     }
   }
