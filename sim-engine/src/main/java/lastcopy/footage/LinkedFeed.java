@@ -114,7 +114,12 @@ final class LinkedFeed {
 
   /** Whether it moves on its link at a time. */
   boolean flows(double now) {
-    return going && !isByHand() && hours.map(daily -> daily.isOpen(now)).orElse(true);
+    return going && !isByHand() && isOpen(now);
+  }
+
+  /** Whether its link may be used at a time. */
+  boolean isOpen(double now) {
+    return hours.map(daily -> daily.isOpen(now)).orElse(true);
   }
 
   /** The first instant after a time at which its run ends or its link opens or closes. */

@@ -18,7 +18,8 @@ import lastcopy.scenario.Ways;
  * What the feeds of a layout carry while nothing fails, where links may be used at certain hours
  * only, are shared, or a first fill is carried by hand: all feeds together, from one instant at
  * which something changes to the next. Between them each moves at one rate, so the result is exact.
- * A continuous feed behind a copy that is itself being fed starts at quarters of an hour.
+ * A continuous feed behind a copy that is itself being fed starts at quarters of an hour, and has
+ * its share of an uplink meanwhile.
  */
 final class LinkedFeeds {
 
@@ -204,11 +205,31 @@ final class LinkedFeeds {
     return from == 0 ? null : ofCopy.get(from).get(0);
   }
 
+  /** Whether a continuous feed stands idle only until a little more has come to its source. */
+  private boolean follows(int i) {
+    return !all.get(i).isGoing() && comes(i) >= 0;
+  }
+
+  /** The position that comes over a feed now, or over one after another; -1 if none. */
+  private double comes(int i) {
+    LinkedFeed feed = all.get(i);
+    if (feed.isGoing()) {
+      return feed.flows(now) ? feed.across(now) : -1;
+    }
+    LinkedFeed source = sourceOf(i);
+    if (source == null || !feed.isContinuous() || !feed.isOpen(now)) {
+      return -1;
+    }
+    double next = comes(all.indexOf(source));
+    return next < feed.across(now) ? -1 : next;
+  }
+
   private void pace(LinkedFeed feed) {
     int sharing = 0;
-    for (LinkedFeed other : all) {
+    for (int i = 0; i < all.size(); i++) {
+      LinkedFeed other = all.get(i);
       boolean same = other == feed || (!feed.uplink.isEmpty() && feed.uplink.equals(other.uplink));
-      sharing += same && other.flows(now) ? 1 : 0;
+      sharing += same && (other.flows(now) || follows(i)) ? 1 : 0;
     }
     feed.flowsAt(feed.flows(now) ? feed.rate() / sharing : 0, now);
   }
