@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.history.History;
+import lastcopy.history.report.Happening;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Desk;
@@ -70,6 +72,32 @@ class MechanismLimitsTest {
         eternal("far").defects(new Fixed(1e-3), new Fixed(NEVER)).every("main", 24, 2, AT_ONCE);
     Studio studio = plain(599, onHand(), Desk.QUIET, shelf, far.restores(AT_ONCE));
     agrees(studio, "any loss", -Math.expm1(-599 / mean));
+  }
+
+  /**
+   * Nobody turns to a copy of which nobody believes that it holds anything, however fast it would
+   * be, so that nobody finds out that it is unusable; to one that is believed to hold all they do.
+   */
+  @Test
+  void onlyWhatIsBelievedToHelpIsTurnedTo() {
+    assertThat(timesFound(Part.single("fast", NEVER).every("main", NEVER, 900, 1).startsEmpty()))
+        .isZero();
+    assertThat(timesFound(Part.single("fast", NEVER).nightly("main", 2, AT_ONCE))).isPositive();
+  }
+
+  private static int timesFound(Part fast) {
+    Part slow = Part.single("slow", NEVER).nightly("main", 2, AT_ONCE).restores(1);
+    Studio studio =
+        plain(599, onHand(), Desk.QUIET, mortal(), fast.restores(AT_ONCE).spoils(50, NEVER), slow);
+    History history = new History(studio, studio.layouts().get(0), 1);
+    int[] found = {0};
+    for (int k = 0; k < 100; k++) {
+      history.tell(
+          k,
+          (happening, snapshot) ->
+              found[0] += happening.kind() == Happening.Kind.SPOIL_FOUND ? 1 : 0);
+    }
+    return found[0];
   }
 
   // ---- an uplink that is shared

@@ -72,6 +72,13 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
     return lacks() > 0;
   }
 
+  /** Whether people believe that a copy holds some of what the working copy lacks. */
+  boolean mayGive(CopyState copy) {
+    double all = lacks();
+    shoot.removeAll(copy.believed());
+    return shoot.bytes() < all;
+  }
+
   /** How many bytes it lacks of what was ever offloaded and may be asked for. */
   double lacks() {
     shoot.clear();

@@ -128,7 +128,10 @@ public final class Refill {
   /** An unusable copy that people would turn to before the best one, or null. */
   private CopyState needed(CopyState best) {
     for (CopyState copy : state.copies()) {
-      if (copy.isSpoilt() && copy.index() > 0 && isTurnedToBefore(best, copy)) {
+      if (copy.isSpoilt()
+          && copy.index() > 0
+          && isTurnedToBefore(best, copy)
+          && offloads.mayGive(copy)) {
         return copy;
       }
     }
