@@ -27,6 +27,9 @@ class WrongPickTest {
 
   private static final double STATED = 0.05;
 
+  /** One in so many selections may end with something open, and say so. */
+  private static final int SELDOM = 20;
+
   private static Settings settings(long seed) {
     double anyFigure = 10; // else what is shown is looked at more closely than its pick needs
     return new Settings(seed, 1 - STATED, anyFigure, OptionalLong.empty(), Optional.empty(), 2);
@@ -36,15 +39,20 @@ class WrongPickTest {
       ExactFamily family, double target, double budget, int seeds) {
     List<String> wrong = new ArrayList<>();
     int runs = 0;
+    int open = 0;
     for (int seed = 1; seed <= seeds; seed++) {
       Advice advice =
           Selection.run(family.question(target, budget), settings(seed), Progress.SILENT);
-      assertThat(advice.openQuestions()).as("of seed %d", seed).isEmpty(); // or nothing is promised
+      if (!advice.openQuestions().isEmpty()) {
+        open++; // which it says, and promises nothing
+        continue;
+      }
       List<String> of = family.wrong(advice, target, budget, Zone.USUAL);
       runs += of.isEmpty() ? 0 : 1;
       wrong.addAll(of);
     }
     atMost(runs, seeds, wrong);
+    assertThat(open).as("left open").isLessThanOrEqualTo(seeds / SELDOM);
   }
 
   private static void atMost(int wrong, int seeds, List<String> of) {
