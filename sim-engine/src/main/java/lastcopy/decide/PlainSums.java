@@ -73,6 +73,11 @@ final class PlainSums implements Ledger {
     return histories;
   }
 
+  /** How many of the first histories, of those that are remembered, lose. */
+  int lossesOf(int first) {
+    return lossy.get(0, first).cardinality();
+  }
+
   /** How many of the first histories lose here and not in another's. */
   int lossesWithout(PlainSums other, int first) {
     BitSet only = lossy.get(0, first);

@@ -1,7 +1,6 @@
 package lastcopy.decide;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,18 +112,17 @@ final class Reckoning {
       return IndependentRatio.of(to.figure(confidence), from.figure(confidence)).difference();
     }
     int paired = Math.min(a.costs.length, b.costs.length);
-    BitSet both = (BitSet) a.lossy.clone();
-    both.and(b.lossy);
-    int together = both.get(0, paired).cardinality();
+    int onlyTo = to.plain.lossesWithout(from.plain, paired);
+    int onlyFrom = from.plain.lossesWithout(to.plain, paired);
     return PairedRatio.of(
             to.plain.histories(),
             to.plain.losses(),
             from.plain.histories(),
             from.plain.losses(),
             paired,
-            together,
-            b.lossy.get(0, paired).cardinality() - together,
-            a.lossy.get(0, paired).cardinality() - together,
+            to.plain.lossesOf(paired) - onlyTo,
+            onlyTo,
+            onlyFrom,
             confidence)
         .difference();
   }

@@ -1,6 +1,5 @@
 package lastcopy.decide;
 
-import java.util.BitSet;
 import lastcopy.history.History;
 import lastcopy.history.report.Account;
 import lastcopy.history.report.Cause;
@@ -9,13 +8,11 @@ import lastcopy.history.report.Loss;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 
-/** The first histories of a candidate once more: which lose, and what each costs. */
+/** The first histories of a candidate once more: what each costs. */
 final class Replay implements Ledger {
 
   /** How many are played once more at most. */
   static final int MOST = 16_384;
-
-  final BitSet lossy = new BitSet();
 
   /** What each history costs; of no meaning where nothing is priced. */
   final double[] costs;
@@ -39,7 +36,7 @@ final class Replay implements Ledger {
 
   @Override
   public void lost(Loss loss) {
-    lossy.set(now);
+    // Which lose is remembered by the sums.
   }
 
   @Override
@@ -55,11 +52,11 @@ final class Replay implements Ledger {
   @Override
   public void passed(
       double hours, double bare, double fragile, double down, double refill, double most) {
-    // Only losses and money are asked for.
+    // Only money is asked for.
   }
 
   @Override
   public void recovered(Cause cause, double workHours, double wholeHours) {
-    // Only losses and money are asked for.
+    // Only money is asked for.
   }
 }

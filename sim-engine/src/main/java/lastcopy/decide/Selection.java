@@ -37,7 +37,7 @@ public final class Selection {
     long cap = settings.histories().orElse(Long.MAX_VALUE);
     int candidates = question.candidates().size();
     sampling = new Sampling(question.studio(), settings.seed(), cap, candidates, rounds);
-    ErrorBudget budget = new ErrorBudget(1 - settings.confidence(), question.candidates().size());
+    ErrorBudget budget = new ErrorBudget(1 - settings.confidence(), candidates);
     for (Layout layout : question.candidates()) {
       boolean safe = NoWayToLose.in(question.studio(), layout);
       all.add(new Contender(all.size(), layout, safe, budget));

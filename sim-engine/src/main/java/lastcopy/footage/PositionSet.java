@@ -115,6 +115,16 @@ public final class PositionSet implements Positions {
     }
   }
 
+  /** Takes away all but what another has too. */
+  public void retainAll(Positions of) {
+    double end = 0;
+    for (int i = 0; i < of.size(); i++) {
+      remove(end, of.from(i));
+      end = of.to(i);
+    }
+    remove(end, Double.POSITIVE_INFINITY);
+  }
+
   /** Takes away the first bytes, in rising order. */
   public void removeFirst(double bytes) {
     double left = bytes;

@@ -100,24 +100,6 @@ class MechanismLimitsTest {
     return found[0];
   }
 
-  // ---- an uplink that is shared
-
-  /**
-   * A continuous feed that carries on what comes, over the uplink on which it comes, has half of it
-   * all the while, though it begins anew every quarter of an hour: what it follows is as slow as on
-   * half of the uplink. Red if it has a share only while a run of its own goes on.
-   */
-  @Test
-  void whatCarriesOnOverTheSameUplinkHasHalfOfIt() {
-    Part far = eternal("far").nightly("main", 2, 1);
-    Part third = eternal("third").continuous("far", 1).over("office", 2);
-    Studio shared = plain(599, even(), Desk.QUIET, eternal("main"), far.over("office", 2), third);
-    Studio alone =
-        plain(599, even(), Desk.QUIET, eternal("main"), eternal("far").nightly("main", 2, 1));
-    assertThat(run(shared).get("bare days").value())
-        .isCloseTo(run(alone).get("bare days").value(), within(1e-9));
-  }
-
   // ---- deletion and malware
 
   /** What is noticed at once and kept is no mishap. Red if what was kept is not put back. */

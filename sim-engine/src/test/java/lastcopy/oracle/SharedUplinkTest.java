@@ -78,6 +78,36 @@ class SharedUplinkTest {
     bareHoursAre(86 - 50, studio);
   }
 
+  /**
+   * A continuous feed that carries on what comes, over the uplink on which it comes, has half of it
+   * all the while, though it begins anew every quarter of an hour: what it follows is as slow as on
+   * half of the uplink. Red if it has a share only while a run of its own goes on.
+   */
+  @Test
+  void whoCarriesOnOverTheSameUplinkHasHalfOfIt() {
+    Part far = eternal("far").nightly("main", 2, 1);
+    Part third = eternal("third").continuous("far", 1).over("office", 2);
+    Studio shared =
+        studio(
+            599,
+            even(),
+            Desk.QUIET,
+            OptionalDouble.empty(),
+            eternal("main"),
+            far.over("office", 2),
+            third);
+    Studio alone =
+        studio(
+            599,
+            even(),
+            Desk.QUIET,
+            OptionalDouble.empty(),
+            eternal("main"),
+            eternal("far").nightly("main", 2, 1));
+    assertThat(ComparedMeans.ofEngine(shared, 4_000, 1).get("bare days").value())
+        .isCloseTo(ComparedMeans.ofEngine(alone, 4_000, 1).get("bare days").value(), within(1e-9));
+  }
+
   private static Part dies(String id, double hours) {
     return eternal(id).lives(new Fixed(hours)).arrives(new Fixed(NEVER));
   }

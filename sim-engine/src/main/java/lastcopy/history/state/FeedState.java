@@ -17,7 +17,6 @@ public final class FeedState {
   /** What the first run after a return was to bring, once that run has begun. */
   private final PositionSet missing = new PositionSet();
 
-  private final PositionSet scratch = new PositionSet();
   private final PositionSet unread = new PositionSet();
 
   FeedState() {}
@@ -96,9 +95,7 @@ public final class FeedState {
   public Positions reads(Positions all, boolean onlyMissing) {
     began.copyFrom(all);
     if (onlyMissing) {
-      scratch.copyFrom(began);
-      scratch.removeAll(missing);
-      began.removeAll(scratch);
+      began.retainAll(missing);
     }
     return began;
   }
@@ -111,10 +108,8 @@ public final class FeedState {
   /** Some of what has not yet arrived does not come: a refill does not read it. */
   void doesNotRead(Positions toArrive, Positions some) {
     if (asRefill) {
-      scratch.copyFrom(toArrive);
-      scratch.removeAll(some);
       unread.copyFrom(toArrive);
-      unread.removeAll(scratch);
+      unread.retainAll(some);
       began.removeAll(unread);
     }
   }

@@ -67,11 +67,6 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
     cards.waitNoMore(waiting);
   }
 
-  /** Whether the working copy lacks anything that was ever offloaded and may be asked for. */
-  boolean lacksSomething() {
-    return lacks() > 0;
-  }
-
   /** Whether people believe that a copy holds some of what the working copy lacks. */
   boolean mayGive(CopyState copy) {
     double all = lacks();

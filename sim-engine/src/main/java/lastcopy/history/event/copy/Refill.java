@@ -139,8 +139,6 @@ public final class Refill {
   }
 
   private boolean isTurnedToBefore(CopyState best, CopyState copy) {
-    return best == null
-        ? state.working().isRefilling() && offloads.lacksSomething()
-        : givesSooner(copy, best);
+    return best == null ? state.working().isRefilling() : givesSooner(copy, best);
   }
 }

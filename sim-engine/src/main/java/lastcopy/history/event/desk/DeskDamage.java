@@ -2,7 +2,6 @@ package lastcopy.history.event.desk;
 
 import java.util.Set;
 import lastcopy.footage.PositionSet;
-import lastcopy.footage.Positions;
 import lastcopy.history.event.Common;
 import lastcopy.history.event.Disturbance;
 import lastcopy.history.event.Flows;
@@ -80,7 +79,8 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     here.reached = true;
     here.onItsWay = false;
     copy.bringTo(state.now()); // or what has crossed of the block by now would stay
-    intersect(here.kept, copy.held(), deletion.block);
+    here.kept.copyFrom(copy.held());
+    here.kept.retainAll(deletion.block);
     copy.loses(deletion.block);
     flows.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     double keeps = copy.plan().keepsDeleted();
@@ -101,13 +101,6 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
       }
     }
     feeds.wakeTargets(source, true);
-  }
-
-  private void intersect(PositionSet into, Positions a, Positions b) {
-    scratch.copyFrom(a);
-    scratch.removeAll(b);
-    into.copyFrom(a);
-    into.removeAll(scratch);
   }
 
   /** A run starts: what has reached its source is on its way with it. */

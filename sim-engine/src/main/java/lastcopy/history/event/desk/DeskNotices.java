@@ -27,7 +27,6 @@ public final class DeskNotices implements Mechanism {
   private final Feeds feeds;
   private final Flows flows;
   private final Interruptions interruptions;
-  private final PositionSet scratch = new PositionSet();
 
   /** What becomes of damage that nobody has noticed yet. */
   public DeskNotices(
@@ -89,9 +88,7 @@ public final class DeskNotices implements Mechanism {
       found.addAll(copy.held());
     }
     found.addAll(state.holdings().cards());
-    scratch.copyFrom(found);
-    scratch.removeAll(damage.block);
-    found.removeAll(scratch);
+    found.retainAll(damage.block);
     return found;
   }
 
