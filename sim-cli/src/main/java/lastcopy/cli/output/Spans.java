@@ -23,7 +23,7 @@ public final class Spans {
 
   /** A length of time, such as {@code 9 hours} or {@code 2.5 days}; at least 0. */
   public static String span(double hours) {
-    if (hours * MINUTES < 0.5) {
+    if (hours * MINUTES <= 0.5) {
       return "under a minute";
     }
     if (hours < 1) {

@@ -56,13 +56,13 @@ public record StoryClock(Optional<LocalDate> start, double horizonHours) {
     return start.orElseThrow().atStartOfDay().plusMinutes(minutes(hours));
   }
 
-  /** A little slack, so that 14:05 stays so when it is a rounding error below. */
   /** An hour of the day as a clock shows it, such as {@code 20:30}. */
   static String ofDay(double hours) {
     long minute = Math.round(hours * MINUTES);
     return String.format(Locale.ROOT, "%02d:%02d", minute / MINUTES, minute % MINUTES);
   }
 
+  /** A little slack, so that 14:05 stays so when it is a rounding error below. */
   private static long minutes(double hours) {
     return (long) Math.floor(hours * MINUTES + 1e-6);
   }

@@ -41,6 +41,7 @@ class NumbersTest {
   @ParameterizedTest
   @CsvSource({"0, 0", "1.9, 0", "1.89, 1", "0.19, 1", "0.189, 2", "0.0001, 2"})
   void decimalsFollowTheWidth(double width, int decimals) {
+    assertThat(Numbers.decimals(seen(0, 0, width), 1)).isEqualTo(decimals);
     assertThat(Numbers.decimals(seen(5, 5, 5 + width), 1)).isEqualTo(decimals);
     assertThat(Numbers.decimals(seen(5, 5, 5 + width / 100), 100)).isEqualTo(decimals);
   }
@@ -117,6 +118,7 @@ class NumbersTest {
   @CsvSource({
     "0, under a minute",
     "0.00833, under a minute",
+    "0.008333333333333333, under a minute",
     "0.00834, 1 minute",
     "0.9, 54 minutes",
     "1, 1 hour",

@@ -51,6 +51,28 @@ class TableTest {
             """);
   }
 
+  /** Two columns of 58 and the two that they stand in are just 60. */
+  @Test
+  void whatJustFitsIsNoList() {
+    assertThat(page(60, 31, 38, 20)).contains("\ndesk-8tb\n  3" + " ".repeat(37) + "7 (5 to 9)\n");
+    assertThat(page(60, 31, 39, 20)).contains("\ndesk-8tb\n  years");
+  }
+
+  /** All columns but the last are cut to what they have; of the last nothing is lost. */
+  @Test
+  void theLastCellIsNeverCut() {
+    Table table = new Table(new PageLook(60, false, false), HEADS, 6, 3, 5);
+    assertThat(table.row("desk-8tb", "3.75", "7 (5 to 9)")).isEqualTo("desk-~3.~7 (5 to 9)\n");
+  }
+
+  @Test
+  void aNameAloneTakesOneLine() {
+    Table broken = new Table(new PageLook(60, false, false), HEADS, 31, 10, 20);
+    assertThat(broken.row("desk-8tb", "", "")).isEqualTo("desk-8tb\n");
+    Table wide = new Table(new PageLook(80, false, false), HEADS, 31, 10, 20);
+    assertThat(wide.row("desk-8tb", "", "")).isEqualTo("desk-8tb\n");
+  }
+
   @Test
   void eachStandsBesideItsHeadWhereNothingElseFits() {
     assertThat(page(60, 20, 39, 20))

@@ -1,5 +1,9 @@
 package lastcopy.cli.story;
 
+import static lastcopy.cli.story.MadeStory.alone;
+import static lastcopy.cli.story.MadeStory.four;
+import static lastcopy.cli.story.MadeStory.moment;
+import static lastcopy.cli.story.MadeStory.story;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -9,18 +13,7 @@ import java.util.OptionalDouble;
 import lastcopy.history.report.Happening;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Snapshot;
-import lastcopy.law.Exponential;
-import lastcopy.scenario.Arrangement;
-import lastcopy.scenario.Copy;
-import lastcopy.scenario.CopyBuilder;
-import lastcopy.scenario.DriveModel;
-import lastcopy.scenario.Feed;
-import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
-import lastcopy.scenario.Medium;
-import lastcopy.scenario.Rate;
-import lastcopy.scenario.Shoots;
-import lastcopy.scenario.Studio;
 import lastcopy.story.Moment;
 import lastcopy.story.Story;
 import org.junit.jupiter.api.Test;
@@ -31,37 +24,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StoryDetailsTest {
 
   private static final StoryClock DAYS = new StoryClock(Optional.empty(), 8_760);
-
-  private static CopyBuilder on(String id, Arrangement arrangement, int drives) {
-    DriveModel model = DriveModel.builder("m", 1e12).fails(new Exponential(9)).build();
-    return Copy.builder(id).on(Medium.DriveSet.builder(arrangement, drives).of(model).build());
-  }
-
-  private static Feed fed() {
-    return Feed.from("main").every(24).link(1).build();
-  }
-
-  private static Story story(Layout layout, List<Moment> moments) {
-    Footage footage =
-        Footage.builder(new Shoots(31, 10, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
-    Studio studio = Studio.builder("s", 1).footage(footage).layout(layout).build();
-    List<String> names = layout.copies().stream().map(Copy::id).toList();
-    return new Story(studio, layout, names, 1, 0, moments, List.of());
-  }
-
-  private static Layout four() {
-    return Layout.of(
-        "l",
-        on("main", Arrangement.SINGLE, 1).build(),
-        on("shelf", Arrangement.SHELF, 3).fed(fed()).build(),
-        on("pair", Arrangement.MIRROR, 2).fed(fed()).build(),
-        Copy.builder("paid").on(Medium.Service.losing(new Rate(1e-5))).fed(fed()).build());
-  }
-
-  private static Layout alone(OptionalDouble cards, double keepsDeleted) {
-    Copy main = on("main", Arrangement.SINGLE, 1).keepsDeleted(keepsDeleted).build();
-    return new Layout("l", "l", List.of(main), cards);
-  }
 
   @ParameterizedTest
   @CsvSource(
@@ -126,22 +88,6 @@ class StoryDetailsTest {
     Happening it = new Happening(Kind.UNREADABLE, 1, 0, -1, 1e9, Double.NaN, "");
     assertThat(new StorySentences(story, DAYS).of(it))
         .isEqualTo("Unreadable spots are found on main: 1 GB.");
-  }
-
-  private static Moment moment(Kind kind, double hours, int copy, double bytes, double... held) {
-    Happening it = new Happening(kind, hours, copy, -1, bytes, Double.NaN, "");
-    return new Moment(it, scene(held));
-  }
-
-  /** A negative amount is a copy that is gone. */
-  private static Snapshot scene(double... held) {
-    boolean[] gone = new boolean[held.length];
-    double[] bytes = new double[held.length];
-    for (int c = 0; c < held.length; c++) {
-      gone[c] = held[c] < 0;
-      bytes[c] = Math.max(0, held[c]);
-    }
-    return new Snapshot(100, 0, bytes, gone, new int[held.length], 0, 1);
   }
 
   private static String told(Layout layout, Moment... moments) {
