@@ -131,7 +131,7 @@ public final class Defects {
   private void bringToNow(LatentDefect d) {
     if (d.born == Double.POSITIVE_INFINITY && likelihood.biased() && d.known < time.now()) {
       double raise = raise(d);
-      for (int k = raise > 0 ? halvings(d, raise) : 0; k >= 0; k--) {
+      for (int k = raise > 0 ? halvings(raise) : 0; k >= 0; k--) {
         double to = k == 0 ? time.now() : time.now() - scrubbed(d, k);
         if (to > d.known && pass(d, to, raise * StrictMath.pow(0.5, k))) {
           return;
@@ -175,16 +175,12 @@ public final class Defects {
   }
 
   /** Halvings of the chance that no scrub has come, until a raise is less than the hazard. */
-  private int halvings(LatentDefect d, double raise) {
+  private static int halvings(double raise) {
     int k = 0;
-    while (k < HALVINGS && raise * StrictMath.pow(0.5, k) > 1 && reaches(d, k)) {
+    while (k < HALVINGS && raise * StrictMath.pow(0.5, k) > 1) {
       k++;
     }
     return k;
-  }
-
-  private boolean reaches(LatentDefect d, int k) {
-    return time.now() - (k == 0 ? 0 : scrubbed(d, k)) > d.known;
   }
 
   /** Hours after which a scrub has not come with a chance of 2^−k. */

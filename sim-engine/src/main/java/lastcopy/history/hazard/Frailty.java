@@ -55,7 +55,7 @@ public final class Frailty {
     int[] failures = new int[plan.batches().length];
     for (int c = 0; c < plan.copies(); c++) {
       CopyPlan copy = plan.copy(c);
-      int batch = copy.firstSlot() < copy.endSlot() ? plan.slot(copy.firstSlot()).batch() : -1;
+      int batch = plan.slot(copy.firstSlot()).batch();
       if (batch >= 0) {
         failures[batch] = Math.min(MOST_FAILURES, failures[batch] + copy.breaksIt());
       }

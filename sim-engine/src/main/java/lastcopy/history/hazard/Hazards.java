@@ -39,12 +39,11 @@ public final class Hazards {
     for (int i = 0; i < plan.shocks(); i++) {
       perHour[slots + i] = plan.shock(i).perHour();
     }
-    clear();
   }
 
   /** Back to the start of a history. */
   public void clear() {
-    Arrays.fill(skipUntil, Double.NEGATIVE_INFINITY);
+    Arrays.fill(skipUntil, 0);
   }
 
   /** The visit of a copy that is due now does not take place: its drives stay off. */

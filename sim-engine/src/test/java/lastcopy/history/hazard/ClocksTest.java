@@ -1,19 +1,25 @@
 package lastcopy.history.hazard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.function.DoubleUnaryOperator;
-import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RecordedCourse;
-import lastcopy.kernel.SimulationClock;
 import lastcopy.law.Exponential;
-import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.law.Weibull;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
 import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Mishap;
+import lastcopy.scenario.Place;
+import lastcopy.scenario.Rate;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,45 +28,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * When a source happens and at what likelihood ratio, by hand from the unit exponential that it
  * draws: a drive of 1 an hundred hours beside the others of {@link HazardsTest}.
  */
-class ClocksTest {
+class ClocksTest extends ClocksFixture {
 
-  private static final long KEY = 77;
   private static final int FIRE = 3;
-
-  private final Draws draws = new Draws(3);
-  private Plan plan;
-  private SimulationClock time;
-  private Clocks clocks;
-  private double budget;
-
-  private void start(Law life, Bias bias, RecordedCourse course) {
-    start(HazardsTest.plan(life), bias, course);
-  }
-
-  private void start(Plan compiled, Bias bias, RecordedCourse course) {
-    plan = compiled;
-    time = new SimulationClock(plan.timers().priorities(), plan.horizon());
-    clocks = new Clocks(plan, draws, time);
-    draws.start(1);
-    clocks.bias(bias, course);
-    clocks.clear();
-    budget = draws.budget(KEY);
-  }
-
-  private void live(double from, double age) {
-    clocks.startLife(plan.slot(0), from, age, 1, KEY);
-  }
-
-  /** A factor on the working copy's drive by level, and 1 elsewhere. */
-  private Bias bias(Law life, double... byLevel) {
-    Plan of = HazardsTest.plan(life);
-    double[][] factors = new double[of.groups().count()][2 * Levels.of(of).depths()];
-    for (double[] each : factors) {
-      Arrays.fill(each, 1);
-    }
-    System.arraycopy(byLevel, 0, factors[0], 0, byLevel.length);
-    return Bias.of(factors);
-  }
 
   @Test
   void aDriveFailsWhenItsBudgetIsUsedUp() {
@@ -71,7 +41,7 @@ class ClocksTest {
     assertThat(time.of(FIRE)).isCloseTo(500 * budget, within(1e-9));
     assertThat(clocks.weight()).isEqualTo(1);
     assertThat(clocks.isEarliest(0)).isFalse();
-    assertThat(clocks.isEarliest(99)).isFalse();
+    assertThat(clocks.isEarliest(plan.sources())).as("a timer of another kind").isFalse();
   }
 
   /** A quarter of its life passes, then the hazard is five times as high, then as before. */
@@ -89,15 +59,62 @@ class ClocksTest {
     assertThat(time.isSet(1)).as("it does not run").isFalse();
   }
 
+  /** (30/100)² = 0.09 at first, 0.25 when the factor becomes 2, 0.36 when it is 1 again. */
   @Test
   void ageIsCarriedOn() {
     start(new Weibull(2, 100, 0), Bias.NONE, null);
+    double drawn = startWithBudget(.5, 1);
     live(0, 30);
     time.passTo(20);
     clocks.setFactor(0, 2);
-    double left = budget - (.25 - .09);
-    double age = left > 0 ? 100 * Math.sqrt(.25 + left / 2) : 50;
-    assertThat(time.of(0)).isCloseTo(20 + age - 50, within(1e-9));
+    double left = drawn - (.25 - .09);
+    assertThat(time.of(0)).isCloseTo(20 + 100 * Math.sqrt(.25 + left / 2) - 50, within(1e-9));
+    time.passTo(30);
+    clocks.setFactor(0, 1);
+    left -= 2 * (.36 - .25);
+    assertThat(time.of(0)).isCloseTo(30 + 100 * Math.sqrt(.36 + left) - 60, within(1e-9));
+  }
+
+  @Test
+  void withAFactorOfNoneADriveDoesNotFail() {
+    start(new Exponential(100), Bias.NONE, null);
+    live(0, 0);
+    clocks.setFactor(0, 0);
+    assertThat(time.of(0)).isInfinite();
+  }
+
+  /** A fire of 0.002 an hour and a theft of 0.004. */
+  @Test
+  void eachKindOfShockHasItsOwnRate() {
+    Place studio =
+        Place.of(
+            "studio",
+            new Mishap("fire", new Rate(.002), 1),
+            new Mishap("theft", new Rate(.004), 1));
+    start(alone(Arrangement.SINGLE, 1, studio), Bias.NONE, null);
+    clocks.startShock(0, KEY);
+    clocks.startShock(1, KEY);
+    assertThat(time.of(1)).isCloseTo(budget / .002, within(1e-9));
+    assertThat(time.of(2)).isCloseTo(budget / .004, within(1e-9));
+  }
+
+  /** A working copy by itself, each drive of 1 an hundred hours. */
+  private static Plan alone(Arrangement arrangement, int drives, Place place) {
+    DriveModel model = DriveModel.builder("m", 1e12).fails(new Exponential(100)).build();
+    Medium set = Medium.DriveSet.builder(arrangement, drives).of(model).build();
+    Layout layout = Layout.of("l", Copy.builder("main").on(set).at(place).build());
+    Footage footage =
+        Footage.builder(new Shoots(1e9, 1, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
+    return Plan.of(Studio.builder("s", 1).footage(footage).layout(layout).build(), layout);
+  }
+
+  /** Another history, in which the drive's budget is in a range. */
+  private double startWithBudget(double above, double below) {
+    long history = 0;
+    do {
+      draws.start(history++);
+    } while (draws.budget(KEY) < above || draws.budget(KEY) > below);
+    return draws.budget(KEY);
   }
 
   @Test
@@ -109,9 +126,10 @@ class ClocksTest {
     clocks.setFactor(0, 9);
     assertThat(time.isSet(0)).isFalse();
     live(0, 0);
+    time.clear();
     clocks.clear();
     clocks.setFactor(0, 9);
-    assertThat(time.of(0)).as("nothing runs").isNotEqualTo(100 * budget / 9);
+    assertThat(time.isSet(0)).as("nothing runs").isFalse();
   }
 
   /**
@@ -140,6 +158,84 @@ class ClocksTest {
     assertThat(did.events(0, 1)).isEqualTo(1);
     assertThat(did.hazard(0, 0)).isCloseTo(.1 * budget, within(1e-12));
     assertThat(did.hazard(0, 1)).isCloseTo(1.2 * budget, within(1e-12));
+    time.passTo(at + 50);
+    assertThat(clocks.weight()).as("it does not run any more").isCloseTo(ratio, within(1e-9));
+  }
+
+  /** Nothing happens for a while: exp((4 − 1)·hazard) whenever it is asked for. */
+  @Test
+  void theRatioIsThatOfNow() {
+    Law life = new Exponential(100);
+    start(life, bias(life, 4), null);
+    live(0, 0);
+    time.passTo(10 * budget);
+    assertThat(clocks.weight()).isCloseTo(Math.exp(.3 * budget), within(1e-12));
+    time.passTo(20 * budget);
+    assertThat(clocks.weight()).isCloseTo(Math.exp(.6 * budget), within(1e-12));
+  }
+
+  /** Twice as likely with nothing wrong, five times from three things on: 0.2 + 0.5 + 0.3. */
+  @Test
+  void deeperTroubleThanIsToldApartCountsAsTheDeepest() {
+    Law life = new Exponential(100);
+    start(life, bias(life, 2, 3, 4, 5), null);
+    live(0, 0);
+    time.passTo(10 * budget);
+    clocks.levelIs(99, false, false);
+    assertThat(time.of(0)).isCloseTo(10 * budget + 80 * budget / 5, within(1e-9));
+    time.passTo(20 * budget);
+    clocks.levelIs(0, false, false);
+    assertThat(time.of(0)).isCloseTo(20 * budget + 30 * budget / 2, within(1e-9));
+  }
+
+  /** Four times as likely, eight times while something is bare; the next history begins anew. */
+  @Test
+  void offTheCourseItIsAsWasSaidLast() {
+    Law life = new Exponential(100);
+    start(life, bias(life, 4, 4, 4, 4, 8, 8, 8, 8), null);
+    live(0, 0);
+    clocks.levelIs(0, false, true);
+    assertThat(clocks.mayLoseNow()).isTrue();
+    assertThat(time.of(0)).isCloseTo(100 * budget / 8, within(1e-9));
+    time.clear();
+    clocks.clear();
+    live(0, 0);
+    assertThat(clocks.mayLoseNow()).isFalse();
+    assertThat(time.of(0)).isCloseTo(100 * budget / 4, within(1e-9));
+  }
+
+  /**
+   * Of pairs, four times as likely with its partner beside it, eight times alone: 0.4 of the budget
+   * by 10, 0.4 more by 15, the rest by 20.
+   */
+  @Test
+  void aDriveThatStandsAloneIsOfAnotherGroup() {
+    Plan pairs = alone(Arrangement.PAIRS, 4, Place.of("studio"));
+    double[][] factors = new double[pairs.groups().count()][2 * Levels.of(pairs).depths()];
+    for (double[] each : factors) {
+      Arrays.fill(each, 1);
+    }
+    int alone = pairs.groups().ofAlone(pairs.slot(0));
+    Arrays.fill(factors[pairs.groups().of(pairs.slot(0))], 4);
+    Arrays.fill(factors[alone], 8);
+    start(pairs, Bias.of(factors), null);
+    live(0, 0);
+    time.passTo(10 * budget);
+    clocks.standsAlone(plan.slot(0), true);
+    assertThat(time.of(0)).isCloseTo(17.5 * budget, within(1e-9));
+    time.passTo(15 * budget);
+    clocks.standsAlone(plan.slot(0), false);
+    assertThat(time.of(0)).isCloseTo(20 * budget, within(1e-9));
+    double ratio = Math.exp(3 * .1 * budget + 7 * .05 * budget);
+    assertThat(clocks.weight()).isCloseTo(ratio, within(1e-9));
+    clocks.standsAlone(plan.slot(0), true);
+    clocks.fired(0);
+    assertThat(clocks.likelihood().statistics().events(alone, 0)).isEqualTo(1);
+    assertThat(clocks.weight()).isCloseTo(ratio / 8, within(1e-9));
+    live(15 * budget, 0);
+    assertThat(time.of(0)).as("another drive").isCloseTo(40 * budget, within(1e-9));
+    clocks.standsAlone(plan.slot(1), true);
+    assertThat(time.isSet(1)).as("it does not run").isFalse();
   }
 
   @Test
@@ -185,161 +281,33 @@ class ClocksTest {
   @Test
   void aDriveWhoseVisitIsSkippedIsSetAnew() {
     start(new Exponential(100), Bias.NONE, null);
-    long history = 0;
-    while (draws.budget(KEY) < .2 || draws.budget(KEY) > .5) {
-      draws.start(history++);
-    }
-    double left = draws.budget(KEY);
+    double left = startWithBudget(.2, .5);
     clocks.startLife(plan.slot(1), 0, 0, 1, KEY);
     assertThat(time.of(1)).isLessThan(10 + 100 * (left - .1));
     time.passTo(10);
     clocks.skipVisit(plan.copy(1));
     assertThat(time.of(1)).isCloseTo(100 * left, within(1e-9));
     assertThat(time.isSet(2)).as("the other turn does not run").isFalse();
-  }
-
-  /** Bare from 10 to 30 and from 40 to 45 h. */
-  private static RecordedCourse course() {
-    RecordedCourse course = new RecordedCourse(0, 0, 0);
-    course.append(10, 0, 1, 0);
-    course.append(30, 20, 0, 0);
-    course.append(40, 20, 1, 0);
-    course.append(45, 25, 0, 0);
-    return course;
-  }
-
-  /** Twice the hazard where nothing is bare, six times where something is, told by the clock. */
-  private static double happens(double budget, double[] edges, double hazardPerHour) {
-    double left = budget;
-    double from = 0;
-    for (int k = 0; ; k++) {
-      double by = hazardPerHour * (k % 2 == 0 ? 2 : 6);
-      double to = k < edges.length ? edges[k] : Double.POSITIVE_INFINITY;
-      if (left <= by * (to - from)) {
-        return from + left / by;
-      }
-      left -= by * (to - from);
-      from = to;
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
-  void onTheCourseABiasDependsOnWhatIsBare(long history) {
-    Law life = new Exponential(100);
-    double[] byLevel = new double[2 * Levels.of(HazardsTest.plan(life)).depths()];
-    Arrays.fill(byLevel, 0, byLevel.length / 2, 2);
-    Arrays.fill(byLevel, byLevel.length / 2, byLevel.length, 6);
-    start(life, bias(life, byLevel), course());
-    draws.start(history);
+    time.clear();
     clocks.clear();
-    live(0, 0);
-    double edges = happens(draws.budget(KEY), new double[] {10, 30, 40, 45}, .01);
-    assertThat(time.of(0)).isCloseTo(edges, within(1e-9));
-    double bare = Math.max(0, Math.min(edges, 30) - 10) + Math.max(0, Math.min(edges, 45) - 40);
-    time.passTo(edges);
-    boolean whileBare = (edges > 10 && edges <= 30) || (edges > 40 && edges <= 45);
-    assertThat(clocks.mayLoseNow()).isEqualTo(whileBare);
-    clocks.fired(0);
-    double log = (2 - 1) * .01 * (edges - bare) + (6 - 1) * .01 * bare;
-    assertThat(clocks.weight()).isCloseTo(Math.exp(log) / (whileBare ? 6 : 2), within(1e-9));
+    clocks.startLife(plan.slot(1), 0, 0, 1, KEY);
+    assertThat(time.of(1)).as("another history").isLessThan(10 + 100 * (left - .1));
   }
 
-  /**
-   * Off the course from 15 to 35 h, where nothing is bare though the clock says so until 30, by a
-   * drive that has been there since the start, so that it is looked up in its table: of constant
-   * hazard, and of one that rises from an age of 20 h on.
-   */
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
-  void awayFromTheCourseAndBack(long history) {
-    away(new Exponential(100), history, t -> t / 100);
-    away(new Weibull(2, 60, 0), history, t -> Math.pow((20 + t) / 60, 2));
-  }
-
-  private void away(Law life, long history, DoubleUnaryOperator hazard) {
-    double[] byLevel = new double[2 * Levels.of(HazardsTest.plan(life)).depths()];
-    Arrays.fill(byLevel, 0, byLevel.length / 2, 2);
-    Arrays.fill(byLevel, byLevel.length / 2, byLevel.length, 6);
-    Plan aged = HazardsTest.plan(DriveModel.builder("m", 1e12).fails(life).age(new Fixed(20)));
-    start(aged, bias(life, byLevel), course());
-    draws.start(history);
-    clocks.clear();
-    clocks.levelIs(0, true, false);
-    live(0, 20);
-    double[] edges = {0, 10, 15, 35, 40, 45, 1e9};
-    double[] factors = {2, 6, 2, 2, 6, 2};
-    double left = draws.budget(KEY);
-    double log = 0;
-    for (int k = 0; k < factors.length; k++) {
-      double ran = hazard.applyAsDouble(edges[k + 1]) - hazard.applyAsDouble(edges[k]);
-      if (factors[k] * ran >= left) {
-        double at = time.of(0);
-        double whole = hazard.applyAsDouble(edges[k]) + left / factors[k];
-        assertThat(hazard.applyAsDouble(at)).isCloseTo(whole, within(1e-9));
-        time.passTo(at);
-        clocks.fired(0);
-        log += (factors[k] - 1) * left / factors[k];
-        assertThat(clocks.weight()).isCloseTo(Math.exp(log) / factors[k], within(1e-9));
-        return;
-      }
-      left -= factors[k] * ran;
-      log += (factors[k] - 1) * ran;
-      if (edges[k + 1] == 15 || edges[k + 1] == 35) {
-        time.passTo(edges[k + 1]);
-        clocks.levelIs(0, edges[k + 1] == 35, false);
-      }
-    }
-  }
-
-  /** A drive that ages and came at 5 h is no first one: it is searched stretch by stretch. */
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void aLaterDriveIsSearched(long history) {
-    Law life = new Weibull(2, 30, 0);
-    double[] byLevel = new double[2 * Levels.of(HazardsTest.plan(life)).depths()];
-    Arrays.fill(byLevel, 0, byLevel.length / 2, 2);
-    Arrays.fill(byLevel, byLevel.length / 2, byLevel.length, 6);
-    start(life, bias(life, byLevel), course());
-    draws.start(history);
-    clocks.clear();
-    live(5, 0);
-    assertThat(clocks.isEarliest(0)).isTrue();
-    assertThat(time.of(0)).isLessThanOrEqualTo(searched(draws.budget(KEY)) + 1e-9);
-    clocks.search(0);
-    assertThat(clocks.isEarliest(0)).isFalse();
-    double at = searched(draws.budget(KEY));
-    assertThat(time.of(0)).isCloseTo(at, within(1e-6));
-    time.passTo(at);
-    clocks.fired(0);
-    double bare = 0;
-    double all = Math.pow((at - 5) / 30, 2);
-    for (double t = 5; t < at; t += 1e-3) {
-      bare += isBare(t) ? Math.pow((t + 1e-3 - 5) / 30, 2) - Math.pow((t - 5) / 30, 2) : 0;
-    }
-    double ratio = Math.exp(all - bare + 5 * bare) / (isBare(at) ? 6 : 2);
-    assertThat(clocks.weight() / ratio).isCloseTo(1, within(1e-2));
-  }
-
-  private static boolean isBare(double t) {
-    return (t > 10 && t <= 30) || (t > 40 && t <= 45);
-  }
-
-  /** Small steps of ((t − 5)/30)² with the factor of each. */
-  private static double searched(double budget) {
-    double left = budget;
-    double t = 5;
-    while (left > 0) {
-      double step = Math.pow((t + 1e-6 - 5) / 30, 2) - Math.pow((t - 5) / 30, 2);
-      double jump = 1e-6;
-      if (left > step * 6 * 1_000) {
-        jump = 1e-3;
-        step = Math.pow((t + jump - 5) / 30, 2) - Math.pow((t - 5) / 30, 2);
-      }
-      left -= step * (isBare(t + jump / 2) ? 6 : 2);
-      t += jump;
-    }
-    return t;
+  /** On at 0.1 from 10 to 13 h, off at 0.01 else: 0.85 by 58 h, when the second visit is due. */
+  @Test
+  void onlyTheVisitThatIsDueIsSkipped() {
+    start(new Exponential(100), Bias.NONE, null);
+    double left = startWithBudget(.9, 1.3) - .85;
+    clocks.startLife(plan.slot(1), 0, 0, 1, KEY);
+    clocks.startShock(0, KEY);
+    double fire = time.of(FIRE);
+    time.passTo(58);
+    clocks.skipVisit(plan.copy(1));
+    assertThat(time.of(1)).isCloseTo(58 + 100 * left, within(1e-9));
+    clocks.skipVisit(plan.copy(2));
+    assertThat(time.of(1)).isCloseTo(58 + 100 * left, within(1e-9));
+    assertThat(time.of(FIRE)).isEqualTo(fire);
   }
 
   /** A chance of 0.3 under a bias of 3 is 1 − 0.7³; its ratio makes up for it. */
@@ -389,6 +357,23 @@ class ClocksTest {
     assertThat(clocks.chance(0, uniform, KEY)).isTrue();
     assertThat(clocks.chance(0, Math.nextDown(uniform), KEY)).isFalse();
     assertThat(clocks.count(0, 3, KEY)).isEqualTo(draws.poisson(3, KEY));
+  }
+
+  @Test
+  void whatABiasLeavesAsItIsIsItsUniform() {
+    Law life = new Exponential(100);
+    start(life, bias(life, 1), null);
+    double uniform = draws.uniform(KEY);
+    assertThat(clocks.chance(0, uniform, KEY)).isTrue();
+    assertThat(clocks.chance(0, Math.nextDown(uniform), KEY)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.POSITIVE_INFINITY, Double.NaN})
+  void aFactorIsAboveNoneAndFinite(double factor) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Bias.of(new double[][] {{1, factor}}))
+        .withMessage("a factor must be above 0 and finite: " + factor);
   }
 
   @Test

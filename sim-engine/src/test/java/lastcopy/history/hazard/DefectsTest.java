@@ -208,4 +208,155 @@ class DefectsTest {
     // 0.0448.
     assertThat(alive / (double) many).as("of %s", exact).isBetween(.037, .052);
   }
+
+  /** The first of a drive, the second after a scrub, a third after its copy was gone. */
+  @Test
+  void noSpotIsWhereOneWasBefore() {
+    start(new Fixed(100), new Fixed(30));
+    draws.start(1);
+    defects.begin(0, 0, 0);
+    aliveAt(100, true);
+    long first = defects.spot(0);
+    aliveAt(130, false);
+    defects.again(0);
+    aliveAt(230, true);
+    assertThat(defects.spot(0)).isNotEqualTo(first);
+  }
+
+  @Test
+  void aDriveThatDoesNotServeInAHistoryHasNone() {
+    start(new Fixed(100), new lastcopy.law.Never());
+    draws.start(1);
+    defects.begin(0, 0, 0);
+    aliveAt(100, true);
+    clear();
+    aliveAt(200, false);
+  }
+
+  private void biasOfOne() {
+    double[][] factors = new double[plan.groups().count()][2 * Levels.of(plan).depths()];
+    for (double[] each : factors) {
+      Arrays.fill(each, 1);
+    }
+    clocks.bias(Bias.of(factors), null);
+    clear();
+  }
+
+  private double budget(int count) {
+    LatentDefect of = new LatentDefect(plan.slot(0), plan.copy(0).set());
+    of.count = count;
+    return draws.budget(of.key(Draws.DEFECT));
+  }
+
+  /**
+   * Where a bias raises nothing, spots come as they fall: one after another, 300 h times a budget
+   * after the last was scrubbed, and only looked for at 2,000 h.
+   */
+  @Test
+  void whatIsNotRaisedComesAsItFalls() {
+    start(new Exponential(300), new Fixed(30));
+    biasOfOne();
+    int found = 0;
+    for (int history = 0; history < 300; history++) {
+      draws.start(history);
+      clear();
+      clocks.endBias();
+      defects.begin(0, 0, 0);
+      double born = 300 * budget(0);
+      for (int count = 1; born + 30 <= 2_000; count++) {
+        born += 30 + 300 * budget(count);
+      }
+      aliveAt(2_000, born <= 2_000);
+      found += born <= 2_000 ? 1 : 0;
+    }
+    assertThat(found).as("300 times 30/330").isBetween(5, 60);
+  }
+
+  /** (t/10,000)² of a drive that serves from 100 h on, looked at halfway, scrubbed after 30 h. */
+  @Test
+  void aSpotComesByTheAgeOfItsDrive() {
+    start(new Weibull(2, 1e4, 0), new Fixed(30));
+    biasOfOne();
+    long history = 0;
+    do {
+      draws.start(history++);
+    } while (budget(0) < .1 || budget(0) > .5);
+    clocks.endBias();
+    defects.begin(0, 0, 100);
+    double born = 100 + 1e4 * Math.sqrt(budget(0));
+    aliveAt(born / 2, false);
+    aliveAt(born + 20, true);
+    aliveAt(born + 31, false);
+    clear();
+    clocks.endBias();
+    defects.begin(0, 0, 100);
+    aliveAt(born - 1, false);
+    aliveAt(born + 1, true);
+  }
+
+  /** Half the scrubs have come within 200·ln 2 h. */
+  private static final double HALF = 200 * Math.log(2);
+
+  /** 0.3 spots, by two drives and the 2·8,760/10,000 failures of a year. */
+  private static double wanted(double year) {
+    return .3 / 2 / (2 * year / 1e4);
+  }
+
+  private void noneWith(double hazardPerHour, double... looks) {
+    start(new Exponential(1 / hazardPerHour), new Exponential(200));
+    biasOfOne();
+    for (long history = 0; ; history++) {
+      draws.start(history);
+      clear();
+      defects.begin(0, 0, 0);
+      boolean none = true;
+      for (double at : looks) {
+        time.passTo(at);
+        none &= !defects.alive(0);
+      }
+      if (none) {
+        return;
+      }
+    }
+  }
+
+  /**
+   * By a hazard of 1e-6 an hour as many as are wanted would be there in the mean, by what scrubs
+   * leave of the last half-life all, of the one before half, and so on: where none has come, its
+   * likelihood ratio is the exponential of what was added.
+   */
+  @Test
+  void theHazardIsRaisedToWhatIsWanted() {
+    noneWith(1e-6, 500);
+    double left = 1e-6 * (HALF * (1 + .5 + .25) + (500 - 3 * HALF) / 8);
+    double first = Math.exp(wanted(plan.horizon()) - left);
+    assertThat(clocks.weight()).isCloseTo(first, within(1e-12));
+    noneWith(1e-6, 500, 700);
+    double more = 1e-6 * (HALF + (200 - HALF) / 2);
+    double second = Math.exp(wanted(plan.horizon()) - more);
+    assertThat(clocks.weight()).isCloseTo(first * second, within(1e-12));
+  }
+
+  /** Raised by 2.4 times itself: halved twice and no more, as the next half would be below it. */
+  @Test
+  void theRaiseIsHalvedUntilItIsLessThanTheHazard() {
+    noneWith(1e-4, 500);
+    double left = 1e-4 * (HALF * (1 + .5 + .25) + (500 - 3 * HALF) / 8);
+    double raise = wanted(plan.horizon()) / left - 1;
+    assertThat(raise).isBetween(2.0, 4.0);
+    double added = raise * 1e-4 * (HALF + HALF / 2 + (500 - 2 * HALF) / 4);
+    assertThat(clocks.weight()).isCloseTo(Math.exp(added), within(1e-12));
+  }
+
+  @Test
+  void whatComesForCertainIsNotRaised() {
+    start(new Fixed(100), new Fixed(30));
+    biasOfOne();
+    draws.start(1);
+    defects.begin(0, 0, 0);
+    aliveAt(50, false);
+    assertThat(clocks.weight()).isEqualTo(1);
+    aliveAt(100, true);
+    assertThat(clocks.weight()).isEqualTo(1);
+  }
 }
