@@ -114,11 +114,10 @@ final class Mechanisms {
     Cards cards = new Cards(common, interruptions);
     Offloads offloads = new Offloads(common, feeds, cards);
     Outages outages = new Outages(common, times, drives, feeds, desk, interruptions);
-    Shelves shelves = new Shelves(common, times, flows, desk, interruptions);
-    Spoiling spoils = new Spoiling(common, feeds, flows, desk, offloads, outages);
+    Shelves shelves = new Shelves(common, times, flows, desk, offloads, interruptions);
+    Spoiling spoils = new Spoiling(common, feeds, flows, desk, outages);
     refill = new Refill(common, feeds, spoils, offloads, interruptions);
-    Returns returns =
-        new Returns(common, drives, shelves, feeds, offloads, cards, interruptions, refill);
+    Returns returns = new Returns(common, drives, feeds, offloads, cards, interruptions, refill);
     DriveFailures failures =
         new DriveFailures(common, clocks, drives, repairs, shelves, clips, outages);
     Mishaps mishaps = new Mishaps(common, clocks, unlikely, drives, rotations, outages, cards);

@@ -156,7 +156,7 @@ class ToldByHandTest {
   /**
    * Drives of 100 bytes one after another, each alive for 200.5 h: the first takes what was on
    * hand, the second, in service from just before the first shoot on, the next hundred. The shoot
-   * of 240 h waits for it.
+   * of 240 h waits for it, and is offloaded after the returns of that instant.
    */
   @Test
   void aShelfLosesAndGetsBackDriveByDrive() {
@@ -171,7 +171,7 @@ class ToldByHandTest {
             "229.5 REFILLED 0 -1 0 - [] 170 0 170 170 | 0",
             "230.5 DRIVE_FAILED 0 1 70 254.5 [] 170 0 100 170 | 70",
             "254.5 DRIVE_READY 0 1 0 - [] 180 0 100 170 | 70",
-            "254.5 REFILL_STARTED 0 -1 70 258 [far] 180 0 110 170 | 80",
+            "254.5 REFILL_STARTED 0 -1 70 258 [far] 180 0 100 170 | 70",
             "258 REFILLED 0 -1 0 - [] 180 0 180 170 | 10",
             "295 END -1 -1 0 - [] 190 0 190 190");
   }

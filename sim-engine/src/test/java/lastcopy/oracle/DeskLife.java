@@ -67,9 +67,12 @@ final class DeskLife {
     vault.live = vault.live.minus(hit);
     double keeps = vault.copy.keepsDeletedHours();
     if (keeps > 0 && !hit.isNothing()) {
-      Vault.Version version = new Vault.Version(blunder, hit);
-      vault.versions.add(version);
-      world.clock.in(keeps, Clock.Order.EXPIRY, () -> vault.versions.remove(version));
+      double until = world.now() + keeps;
+      vault.versions.add(new Vault.Version(blunder, until, hit));
+      world.clock.at(
+          until,
+          Clock.Order.EXPIRY,
+          () -> vault.versions.removeIf(v -> v.blunder() == blunder && v.until() == until));
     }
     for (Feeding feeding : world.feedings) {
       if (feeding.source == vault && feeding.passesAtOnce()) {

@@ -225,7 +225,7 @@ final class DiskLife {
   private void shelfDriveFails(Vault vault, Disk disk) {
     Stretches range = vault.range(vault.disks.indexOf(disk));
     vault.live = vault.live.minus(range);
-    vault.versions.replaceAll(v -> new Vault.Version(v.blunder(), v.footage().minus(range)));
+    vault.versions.replaceAll(v -> v.without(range));
     ifStillThere(
         vault,
         luck.delay(vault.copy.repair().noticed(), world.now())

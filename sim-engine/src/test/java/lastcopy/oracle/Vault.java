@@ -11,7 +11,12 @@ import lastcopy.scenario.Medium;
 final class Vault {
 
   /** Footage that was deleted at the source and is still held, until then. */
-  record Version(Blunder blunder, Stretches footage) {}
+  record Version(Blunder blunder, double until, Stretches footage) {
+
+    Version without(Stretches some) {
+      return new Version(blunder, until, footage.minus(some));
+    }
+  }
 
   final Copy copy;
   final boolean rotated;

@@ -277,10 +277,19 @@ public final class CopyState {
     held.addAll(more);
   }
 
-  /** It holds [from, to) too, as far as it can take it. */
+  /** It holds [from, to) too. */
   public void takes(double from, double to) {
     held.add(from, to);
-    held.removeAll(barred);
+  }
+
+  /** Whether it could hold all of [from, to): none of its drives for that are down. */
+  public boolean canTake(double from, double to) {
+    for (int i = 0; i < barred.size(); i++) {
+      if (barred.from(i) < to && from < barred.to(i)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** It no longer holds some. */

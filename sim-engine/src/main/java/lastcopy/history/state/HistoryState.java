@@ -126,7 +126,7 @@ public final class HistoryState {
     return shoots;
   }
 
-  /** How many shoots have been offloaded, or wait for hardware. */
+  /** How many shoots have been offloaded. */
   public int offloaded() {
     return offloaded;
   }

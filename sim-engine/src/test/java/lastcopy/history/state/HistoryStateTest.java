@@ -185,12 +185,15 @@ class HistoryStateTest {
 
   @Test
   void whatIsBarredIsNotTaken() {
+    assertThat(far.canTake(5, 30)).isTrue();
     far.bars(10, 20);
-    far.takes(5, 30);
-    assertThat(far.held().bytes()).isEqualTo(15);
+    assertThat(far.canTake(5, 30)).isFalse();
+    assertThat(far.canTake(12, 13)).isFalse();
+    assertThat(far.canTake(5, 10)).isTrue();
+    assertThat(far.canTake(20, 30)).isTrue();
     far.takesAgain(10, 15);
-    far.takes(5, 30);
-    assertThat(far.held().bytes()).isEqualTo(20);
+    assertThat(far.canTake(5, 15)).isTrue();
+    assertThat(far.canTake(5, 16)).isFalse();
     far.goes();
     assertThat(far.barred().isEmpty()).isTrue();
     PositionSet but = new PositionSet();

@@ -85,28 +85,6 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Disturba
     }
   }
 
-  /** A shoot waits for a drive; its cards are safe and do not expire until it is offloaded. */
-  void waits(int shoot) {
-    if (isUsed()) {
-      room();
-      offloadedAt[shoot] = Double.POSITIVE_INFINITY;
-    }
-  }
-
-  /** Shoots of which nothing waits any more have been offloaded. */
-  void waitNoMore(PositionSet waiting) {
-    for (int k = first; isUsed() && k < state.offloaded(); k++) {
-      if (offloadedAt[k] == Double.POSITIVE_INFINITY) {
-        part.copyFrom(waiting);
-        part.remove(0, state.shoots().start(k));
-        part.remove(state.shoots().end(k), Double.POSITIVE_INFINITY);
-        if (part.isEmpty()) {
-          offloaded(k);
-        }
-      }
-    }
-  }
-
   private void schedule() {
     double next = Double.POSITIVE_INFINITY;
     for (int k = first; k < state.offloaded(); k++) {

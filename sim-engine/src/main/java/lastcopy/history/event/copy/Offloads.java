@@ -2,13 +2,10 @@ package lastcopy.history.event.copy;
 
 import java.util.Set;
 import lastcopy.footage.PositionSet;
-import lastcopy.footage.Positions;
-import lastcopy.footage.ShootTable;
 import lastcopy.history.event.Common;
 import lastcopy.history.event.LossRule;
 import lastcopy.history.event.Mechanism;
 import lastcopy.history.event.OffCourse;
-import lastcopy.history.event.Resettable;
 import lastcopy.history.event.TimerHandler;
 import lastcopy.history.event.feed.Feeds;
 import lastcopy.history.plan.CopyPlan;
@@ -17,14 +14,17 @@ import lastcopy.history.report.Cause;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;
 
-/** Shoots: when they come, and what becomes of them where the working copy cannot take them. */
-public final class Offloads implements Mechanism, TimerHandler, OffCourse, Resettable {
+/**
+ * Shoots: when they come, and what becomes of them where the working copy cannot take them. One
+ * that meets a drive of a shelf that is down waits on its cards as a whole, and all that come after
+ * it.
+ */
+public final class Offloads implements Mechanism, TimerHandler, OffCourse {
 
   private final HistoryState state;
   private final LossRule rule;
   private final Feeds feeds;
   private final Cards cards;
-  private final PositionSet waiting = new PositionSet();
   private final PositionSet shoot = new PositionSet();
 
   /** Offloads to a state's working copy. */
@@ -41,11 +41,6 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
   }
 
   @Override
-  public void clear() {
-    waiting.clear();
-  }
-
-  @Override
   public void takeUp() {
     schedule();
   }
@@ -55,16 +50,12 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
     state.clock().cancel(state.timers().offload());
   }
 
-  /** What a drive of the working shelf that is down keeps waiting on camera cards. */
-  Positions waiting() {
-    return waiting;
-  }
-
-  /** What waited goes to the working copy. */
-  void again(Positions part) {
-    state.working().gains(part);
-    waiting.removeAll(part);
-    cards.waitNoMore(waiting);
+  /** Whether the working copy has the drives that the next shoot goes to. */
+  boolean takesNext() {
+    int next = state.offloaded();
+    double from = state.offloadedBytes();
+    double to = next < state.shoots().count() ? state.shoots().end(next) : from;
+    return state.working().canTake(from, Math.max(to, Math.nextUp(from)));
   }
 
   /** Whether people believe that a copy holds some of what the working copy lacks. */
@@ -87,41 +78,29 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
   /** A shoot is due, or several that waited for hardware. */
   @Override
   public void due(int index) {
-    ShootTable shoots = state.shoots();
-    while (state.offloaded() < shoots.count() && shoots.time(state.offloaded()) <= state.now()) {
+    while (isNextDue() && takesNext()) {
       int k = state.offloaded();
       state.offloaded(k + 1);
-      shoot.clear();
-      shoot.add(shoots.start(k), shoots.end(k));
+      cards.offloaded(k);
       if (state.working().isSpoilt()) {
-        cards.offloaded(k);
+        shoot.clear();
+        shoot.add(state.shoots().start(k), state.shoots().end(k));
         rule.met(state.plan().spoilCauses(0), Cause.Context.ALONE);
         rule.removed(shoot);
-      } else {
-        take(k, state.working());
       }
+      state.working().takes(state.shoots().start(k), state.shoots().end(k));
     }
     schedule();
     feeds.wakeTargets(state.working(), false);
   }
 
-  private void take(int k, CopyState working) {
-    for (int i = 0; i < shoot.size(); i++) {
-      working.takes(shoot.from(i), shoot.to(i));
-    }
-    if (!working.barred().isEmpty()) {
-      shoot.removeAll(working.held());
-      waiting.addAll(shoot);
-    }
-    if (working.barred().isEmpty() || shoot.isEmpty()) {
-      cards.offloaded(k);
-    } else {
-      cards.waits(k);
-    }
+  private boolean isNextDue() {
+    int next = state.offloaded();
+    return next < state.shoots().count() && state.shoots().time(next) <= state.now();
   }
 
   private void schedule() {
-    if (state.offloaded() < state.shoots().count()) {
+    if (state.offloaded() < state.shoots().count() && (!isNextDue() || takesNext())) {
       double due = state.shoots().time(state.offloaded());
       state.clock().set(state.timers().offload(), Math.max(state.now(), due));
     }
@@ -129,11 +108,6 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse, Reset
 
   /** The working copy takes shoots again. */
   void hardwareIsBack() {
-    if (!state.working().isSpoilt()) {
-      state.working().gains(waiting);
-      waiting.clear();
-      cards.waitNoMore(waiting);
-    }
     schedule();
   }
 }

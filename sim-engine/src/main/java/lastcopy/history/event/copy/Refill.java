@@ -52,9 +52,6 @@ public final class Refill {
    */
   public void start() {
     CopyState working = state.working();
-    if (working.isSpoilt()) {
-      return; // people believe that it is whole
-    }
     CopyState best = best();
     for (CopyState spoilt = needed(best); spoilt != null; spoilt = needed(best)) {
       spoils.found(spoilt);

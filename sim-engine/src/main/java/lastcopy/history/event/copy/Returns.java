@@ -21,7 +21,6 @@ public final class Returns implements Mechanism {
   private final Narrator narrator;
   private final Spending spending;
   private final Drives drives;
-  private final Shelves shelves;
   private final Feeds feeds;
   private final Offloads offloads;
   private final Cards cards;
@@ -32,7 +31,6 @@ public final class Returns implements Mechanism {
   public Returns(
       Common common,
       Drives drives,
-      Shelves shelves,
       Feeds feeds,
       Offloads offloads,
       Cards cards,
@@ -42,7 +40,6 @@ public final class Returns implements Mechanism {
     narrator = common.narrator();
     spending = common.spending();
     this.drives = drives;
-    this.shelves = shelves;
     this.feeds = feeds;
     this.offloads = offloads;
     this.cards = cards;
@@ -81,11 +78,11 @@ public final class Returns implements Mechanism {
     copy.isToBeFilled();
     narrator.say(Happening.Kind.DRIVE_READY, drive, 0, Double.NaN);
     if (copy.index() == 0) {
-      offloads.again(shelves.within(drive, offloads.waiting()));
-      cards.offloadAgain(drive.plan().from(), drive.plan().to());
-      if (shelves.fills(drive)) {
+      if (offloads.takesNext()) {
         interruptions.workGoesOn();
+        offloads.hardwareIsBack();
       }
+      cards.offloadAgain(drive.plan().from(), drive.plan().to());
     }
     fill(copy);
   }

@@ -29,17 +29,24 @@ public final class Shelves implements Mechanism {
   private final RepairTimes times;
   private final Flows flows;
   private final DeskDamage desk;
+  private final Offloads offloads;
   private final Interruptions interruptions;
   private final PositionSet part = new PositionSet();
 
   /** The shelves of a state. */
   public Shelves(
-      Common common, RepairTimes times, Flows flows, DeskDamage desk, Interruptions interruptions) {
+      Common common,
+      RepairTimes times,
+      Flows flows,
+      DeskDamage desk,
+      Offloads offloads,
+      Interruptions interruptions) {
     this.common = common;
     state = common.state();
     this.times = times;
     this.flows = flows;
     this.desk = desk;
+    this.offloads = offloads;
     this.interruptions = interruptions;
   }
 
@@ -48,8 +55,7 @@ public final class Shelves implements Mechanism {
     return copy.set().shelf() ? EnumSet.of(Effect.SEPARATE_DRIVES) : Mechanism.none();
   }
 
-  /** What a set has within the positions of a drive. */
-  Positions within(DriveState drive, Positions set) {
+  private Positions within(DriveState drive, Positions set) {
     part.copyFrom(set);
     part.remove(0, drive.plan().from());
     part.remove(drive.plan().to(), Double.POSITIVE_INFINITY);
@@ -65,7 +71,7 @@ public final class Shelves implements Mechanism {
     Positions its = within(drive, copy.held());
     double bytes = its.bytes();
     common.rule().removed(copy, its);
-    copy.loses(its);
+    copy.loses(within(drive, copy.believed()));
     flows.cannotSend(copy, its);
     desk.cannotKeep(copy, drive.plan().from(), drive.plan().to());
     copy.bars(drive.plan().from(), drive.plan().to());
@@ -77,14 +83,8 @@ public final class Shelves implements Mechanism {
     common.spending().isOrdered(drive, back);
     if (copy.index() == 0) {
       Cause cause = state.plan().driveCauses().get(Cause.Context.ALONE);
-      interruptions.shelfDriveFails(cause, fills(drive));
+      interruptions.shelfDriveFails(cause, !offloads.takesNext());
     }
     common.narrator().say(Happening.Kind.DRIVE_FAILED, drive, bytes, back);
-  }
-
-  /** Whether new shoots would go to a drive now. */
-  boolean fills(DriveState drive) {
-    double shot = state.shoots().total(state.now());
-    return shot >= drive.plan().from() && shot < drive.plan().to();
   }
 }

@@ -30,23 +30,15 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
   private final Feeds feeds;
   private final Flows flows;
   private final DeskDamage desk;
-  private final Offloads offloads;
   private final Outages outages;
 
   /** Copies of a state that spoil. */
-  public Spoiling(
-      Common common,
-      Feeds feeds,
-      Flows flows,
-      DeskDamage desk,
-      Offloads offloads,
-      Outages outages) {
+  public Spoiling(Common common, Feeds feeds, Flows flows, DeskDamage desk, Outages outages) {
     this.common = common;
     state = common.state();
     this.feeds = feeds;
     this.flows = flows;
     this.desk = desk;
-    this.offloads = offloads;
     this.outages = outages;
   }
 
@@ -70,9 +62,6 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
     common.rule().removed(copy, copy.held());
     copy.spoils();
     desk.gone(copy);
-    if (copy.index() == 0) {
-      offloads.hardwareIsBack(); // people go on offloading to it
-    }
     OptionalDouble tried = copy.plan().stated().spoils().orElseThrow().triedEveryHours();
     if (tried.isPresent()) {
       double wait = new Delay.Looks(tried.getAsDouble()).hoursUntilNext(state.now());
@@ -81,12 +70,8 @@ public final class Spoiling implements Mechanism, TimerHandler, Shocks.Strike {
     common.narrator().say(Happening.Kind.SPOILT, copy, bytes, Double.NaN);
   }
 
-  /** Nothing more is read from it; what is on its way to a fed one goes on, as nobody knows. */
+  /** Nothing more is read from it; what is on its way to it goes on, as nobody knows. */
   private void cutFrom(CopyState copy) {
-    if (copy.index() == 0) {
-      feeds.cutBy(copy);
-      return;
-    }
     if (state.working().flow().isFrom(copy.index())) {
       feeds.cut(state.working());
     }
