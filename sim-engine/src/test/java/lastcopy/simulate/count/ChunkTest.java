@@ -87,6 +87,14 @@ class ChunkTest {
     assertThat(chunk.tallies()[0].histories()).isGreaterThan(chunk.count());
   }
 
+  /** Of a chunk that begins at 19,900 the first hundred. */
+  @Test
+  void onlyTheVeryFirstHistoriesAreTimed() {
+    boolean[] one = {true, false, false};
+    Chunk chunk = Chunk.simulate(histories(), one, Thresholds.of(studio), 19_900, COUNT);
+    assertThat(chunk.tallies()[0].time().exposure(8_760, .95).histories()).isEqualTo(100);
+  }
+
   @Test
   void caveatsAddUp() {
     Caveats told = Caveats.NONE.note("one").note("two").doubted(List.of("why"));

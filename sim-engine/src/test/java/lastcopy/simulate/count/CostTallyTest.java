@@ -3,10 +3,12 @@ package lastcopy.simulate.count;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import lastcopy.experiment.Cost;
 import lastcopy.history.report.Account;
 import lastcopy.history.report.Expense;
+import lastcopy.interval.Estimate;
 import org.junit.jupiter.api.Test;
 
 /** Costs of histories, by hand. */
@@ -92,5 +94,24 @@ class CostTallyTest {
     tally.endHistory();
     assertThat(tally.totals()).hasSize(1);
     assertThat(new CostTally().cost(0.95)).isEmpty();
+  }
+
+  /** More than there is room for at first, into a tally that has seen nothing. */
+  @Test
+  void manyChunksAreTheWhole() {
+    double[] drives = IntStream.range(0, 150).asDoubleStream().toArray();
+    CostTally whole = new CostTally();
+    whole.merge(tally(Arrays.copyOfRange(drives, 0, 60)));
+    whole.merge(tally(Arrays.copyOfRange(drives, 60, 61)));
+    whole.merge(tally(Arrays.copyOfRange(drives, 61, 150)));
+    assertThat(whole.totals()).containsExactly(tally(drives).totals());
+  }
+
+  @Test
+  void aSingleHistoryCostsWhatItDid() {
+    assertThat(tally(10).cost(0.95).orElseThrow().total()).isEqualTo(Estimate.exact(17));
+    Estimate two = tally(100, 120).cost(0.95).orElseThrow().total();
+    assertThat(two.value()).isCloseTo(117, within(1e-12));
+    assertThat(two.high()).isGreaterThan(120);
   }
 }

@@ -2,6 +2,7 @@ package lastcopy.simulate.count;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -106,6 +107,72 @@ class ExceedanceTest {
               assertThat(far.at()).isBetween(8.0, 8 * STEP);
               assertThat(far.chance().value()).isEqualTo(0.2);
             });
+  }
+
+  /** What each history lost, and by its first loss alone; each counts once. */
+  private static Exceedance of(double[]... lossAndFirst) {
+    Exceedance all = new Exceedance(ROWS, 1);
+    for (double[] each : lossAndFirst) {
+      all.add(each[0], each[1], 0, 1);
+    }
+    all.addHistories(0, 10);
+    return all;
+  }
+
+  /** By row, how many reached it, and how many of them not by their first loss alone. */
+  private static List<String> counts(Exceedance of) {
+    List<String> told = new ArrayList<>();
+    of.points(
+        5,
+        (at, reached, later) -> {
+          told.add(Math.round(at) + ": " + reached.nonZero() + ", " + later);
+          return exact(reached);
+        });
+    return told;
+  }
+
+  private static final double[][] OF_FIVE = {{30, 30}, {60, 10}, {60, 60}, {7, 2}, {40, 25}};
+
+  /** From the largest on; a row on either side of each amount, which are steps of a fifth. */
+  private static final String[] FIVE_BY_HAND = {
+    "1000: 0, 0",
+    "60: 0, 0",
+    "60: 2, 1",
+    "50: 2, 1",
+    "40: 2, 1",
+    "40: 3, 2",
+    "30: 3, 2",
+    "30: 4, 2",
+    "20: 4, 1",
+    "7: 4, 0",
+    "7: 5, 1",
+    "1: 5, 0"
+  };
+
+  @Test
+  void whatWasReachedOnlyByLaterLossesIsCounted() {
+    assertThat(counts(of(OF_FIVE))).containsExactly(FIVE_BY_HAND);
+  }
+
+  /** What is there before chunks come, and of chunks that were merged before, counts alike. */
+  @Test
+  void chunksOfChunksAreTheWhole() {
+    Exceedance once = of(OF_FIVE[0], OF_FIVE[1]);
+    once.merge(of(OF_FIVE[2]));
+    Exceedance all = of(OF_FIVE[4]);
+    all.merge(once);
+    all.merge(of(OF_FIVE[3]));
+    assertThat(counts(all)).containsExactly(FIVE_BY_HAND);
+    assertThat(all.from(0).histories()).isEqualTo(40);
+  }
+
+  /** Ten digits of 37.5, at which a cell begins. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1 - 1e-13, 1 + 1e-13, 1 - 1e-10, 1 + 3e-10})
+  void amountsThatAgreeToTenDigitsAreTheSame(double nearly) {
+    Exceedance all = of(new double[] {37.5, 0}, new double[] {37.5 * (1 - 1e-13), 0});
+    assertThat(all.from(37.5 * nearly).nonZero()).isEqualTo(2);
+    assertThat(all.from(37.6).nonZero()).isZero();
   }
 
   private static double weighted(double[] amounts) {

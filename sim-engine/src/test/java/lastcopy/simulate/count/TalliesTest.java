@@ -7,7 +7,9 @@ import java.util.List;
 import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.LayoutResult.Exposure;
 import lastcopy.experiment.LayoutResult.Recovery;
+import lastcopy.history.report.Account;
 import lastcopy.history.report.Cause;
+import lastcopy.history.report.Expense;
 import lastcopy.history.report.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.MeanTally;
@@ -92,6 +94,8 @@ class TalliesTest {
     assertThat(figures(true).firstLossBy(0)).isEqualTo(Proportions.of(1, 5, LEVEL));
     assertThat(figures(true).firstLossBy(1)).isEqualTo(Proportions.of(2, 5, LEVEL));
     assertThat(figures(true).firstLossBy(2)).isEqualTo(Proportions.of(2, 5, LEVEL));
+    assertThat(List.of(all.lossesBy(0), all.lossesBy(1), all.lossesBy(2)))
+        .containsExactly(1L, 2L, 2L);
   }
 
   @Test
@@ -223,9 +227,100 @@ class TalliesTest {
     assertThat(now.firstYears()).isEqualTo(.5);
     assertThat(List.of(now.firstBytes(), now.firstShoots())).containsExactly(10.0, 3.0);
     assertThat(now.firstTookEverything()).isFalse();
+    assertThat(more.firstTookEverything()).isTrue();
     now.clear();
     assertThat(List.of(now.bytes(), now.shoots(), now.hits())).containsOnly(0.0);
     assertThat(now.events()).isZero();
     assertThat(now.everything()).isFalse();
+  }
+
+  /** A chunk by itself: two of three histories lose everything, by three events of the drive. */
+  @Test
+  void aChunkByItselfIsToldLikeAllOfThem() {
+    LossTally one = new LossTally(ROWS);
+    one.begin(0);
+    one.lost(loss(.3, 5, 1, 1, true, DRIVE));
+    one.lost(loss(.4, 6, 1, 1, false, DRIVE));
+    one.end();
+    one.begin(1);
+    one.lost(loss(.3, 9, 1, 1, true, DRIVE));
+    one.end();
+    one.begin(2);
+    one.lost(loss(.3, 20, 1, 1, false, FIRE));
+    one.end();
+    PlainFigures told = new PlainFigures(one, MOST_SHOOTS, LEVEL, true);
+    assertThat(told.everythingLost()).isEqualTo(Proportions.of(2, 3, LEVEL));
+    assertThat(told.causes()).extracting(CauseShare::id).containsExactly("z:drive", "a:fire");
+    assertThat(told.causes().get(0).share()).isEqualTo(Proportions.of(3, 4, LEVEL));
+    assertThat(told.causes().get(0).shareOfBytes()).isEqualTo(20 / 40.0);
+  }
+
+  @Test
+  void whatWasMergedMayBeMergedAgain() {
+    LossTally again = new LossTally(ROWS);
+    again.merge(all);
+    PlainFigures told = new PlainFigures(again, MOST_SHOOTS, LEVEL, true);
+    assertThat(told.bytesLost()).isEqualTo(figures(true).bytesLost());
+    assertThat(told.lossEvents()).isEqualTo(figures(true).lossEvents());
+    assertThat(told.causes()).isEqualTo(figures(true).causes());
+    assertThat(told.bytesReached()).isEqualTo(figures(true).bytesReached());
+  }
+
+  /** Two histories of 10 and 4 h bare, of 24 times 365 h. */
+  @Test
+  void ofTwoHistoriesTheMeanIsTold() {
+    LossTally two = new LossTally(ROWS);
+    for (int number = 0; number < 2; number++) {
+      two.begin(number);
+      two.passed(1, 10 - 6 * number, 0, 0, 0, 0);
+      two.end();
+    }
+    Estimate bare = two.time().exposure(8_760, LEVEL).singleCopyDays();
+    assertThat(bare.value()).isCloseTo(7 / 24.0, within(1e-12));
+    assertThat(bare.high()).isGreaterThan(bare.value());
+  }
+
+  @Test
+  void theCommonestInterruptionIsToldFirst() {
+    LossTally tally = new LossTally(ROWS);
+    tally.begin(0);
+    tally.recovered(FIRE, 1, 2);
+    for (int i = 0; i < 3; i++) {
+      tally.recovered(new Cause("b:theft", "a theft"), 1, 2);
+    }
+    tally.recovered(DRIVE, 1, 2);
+    tally.recovered(DRIVE, 1, 2);
+    tally.end();
+    assertThat(tally.time().recoveries(LEVEL))
+        .extracting(Recovery::id)
+        .containsExactly("b:theft", "z:drive", "a:fire");
+  }
+
+  private static void pays(LossTally tally, long number, double amount, boolean toItsEnd) {
+    Account account = new Account(8_760);
+    account.pay(Expense.DRIVES, 100, amount);
+    tally.begin(number);
+    tally.paid(account);
+    if (toItsEnd) {
+      tally.end();
+    }
+  }
+
+  /** 10, 20 and 60 in two chunks, nothing of one that was given up, and nothing beyond 20,000. */
+  @Test
+  void whatHistoriesCostIsAmongTheTallies() {
+    LossTally first = new LossTally(ROWS);
+    pays(first, 0, 10, true);
+    pays(first, 1, 900, false);
+    first.begin(2);
+    first.end();
+    pays(first, 3, 20, true);
+    LossTally second = new LossTally(ROWS);
+    pays(second, 4, 60, true);
+    pays(second, LossTally.TIMED_HISTORIES, 900, true);
+    LossTally merged = new LossTally(ROWS);
+    merged.merge(first);
+    merged.merge(second);
+    assertThat(merged.cost().totals()).containsExactly(10, 20, 60);
   }
 }
