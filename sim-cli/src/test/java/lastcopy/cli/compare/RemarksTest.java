@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import lastcopy.cli.inspect.InspectCommand;
 import lastcopy.cli.inspect.InspectJson;
 import lastcopy.cli.inspect.InspectText;
@@ -66,9 +67,30 @@ class RemarksTest {
         .hasValue("assumes that what failed is replaced at once");
     assertThat(remarks(PAIRS.replace("noticed: 1 day, ", "")).assumption("same"))
         .hasValue("assumes that failures are seen at once");
+    assertThat(remarks(PAIRS.replace("noticed: 1 day, ", "")).warnings())
+        .as("it stands beside the figures, so it is no warning too")
+        .isEmpty();
     String desk = PAIRS.replace(", noticed: 3 days", "").replace(", noticed: 5 days", "");
     assertThat(remarks(desk).assumptionOfAll())
         .hasValue("assumes that a deletion is seen at once, and that malware is seen at once");
+  }
+
+  /** Of one layout it is said of that alone. */
+  @Test
+  void oneLayoutIsNotEachLayout() {
+    String both = PAIRS.replace(", noticed: 3 days", "");
+    assertThat(remarks(both).assumptionOfAll()).isPresent();
+    Remarks one = remarks(both.substring(0, both.indexOf("  same:")));
+    assertThat(one.assumptionOfAll()).isEmpty();
+    assertThat(one.assumption("near")).hasValue("assumes that a deletion is seen at once");
+  }
+
+  @Test
+  void warningsAndCautionsAreAddedAtTheirEnds() {
+    Remarks remarks = new Remarks(List.of(), Map.of(), List.of(), List.of("A"), List.of("B"));
+    assertThat(remarks.andWarning("C").andCaution("D"))
+        .isEqualTo(
+            new Remarks(List.of(), Map.of(), List.of(), List.of("A", "C"), List.of("B", "D")));
   }
 
   @Test

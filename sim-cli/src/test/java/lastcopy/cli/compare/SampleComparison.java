@@ -90,12 +90,43 @@ public final class SampleComparison {
 
   /** The same, not to be trusted. */
   public static LayoutResult doubted(LayoutResult of, List<String> doubts, List<String> notes) {
-    return like(of, false, of.cost(), doubts, notes);
+    return like(of, false, of.cost(), doubts, notes, of.exceedanceBytes(), of.moneyLost());
   }
 
   /** The same at a cost, if any. */
   public static LayoutResult costing(LayoutResult of, Optional<Cost> cost) {
-    return like(of, of.precisionReached(), cost, of.doubts(), of.notes());
+    return like(
+        of,
+        of.precisionReached(),
+        cost,
+        of.doubts(),
+        of.notes(),
+        of.exceedanceBytes(),
+        of.moneyLost());
+  }
+
+  /** The same with other chances to lose at least so much. */
+  public static LayoutResult exceeding(LayoutResult of, Point... bytes) {
+    return like(
+        of,
+        of.precisionReached(),
+        of.cost(),
+        of.doubts(),
+        of.notes(),
+        List.of(bytes),
+        of.moneyLost());
+  }
+
+  /** The same with another mean of what is lost in money. */
+  public static LayoutResult losing(LayoutResult of, Estimate money) {
+    return like(
+        of,
+        of.precisionReached(),
+        of.cost(),
+        of.doubts(),
+        of.notes(),
+        of.exceedanceBytes(),
+        Optional.of(money));
   }
 
   private static LayoutResult like(
@@ -103,7 +134,9 @@ public final class SampleComparison {
       boolean reached,
       Optional<Cost> cost,
       List<String> doubts,
-      List<String> notes) {
+      List<String> notes,
+      List<Point> exceedanceBytes,
+      Optional<Estimate> money) {
     return new LayoutResult(
         of.id(),
         of.title(),
@@ -118,9 +151,9 @@ public final class SampleComparison {
         of.bytesLost(),
         of.shootsLost(),
         of.shootsHit(),
-        of.moneyLost(),
+        money,
         of.curve(),
-        of.exceedanceBytes(),
+        exceedanceBytes,
         of.exceedanceShoots(),
         of.exceedanceMoney(),
         of.causes(),

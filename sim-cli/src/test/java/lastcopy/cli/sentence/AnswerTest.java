@@ -79,6 +79,16 @@ class AnswerTest {
                 + " no difference that could not be chance. All others lose footage more often.");
   }
 
+  /** A range that begins at none is one that chance may have made. */
+  @Test
+  void aRangeThatBeginsAtNoneShowsNothing() {
+    Pair touching =
+        pair("drive", "mirror", none(), none(), none(), new Estimate(0.002, 0, 0.004, true));
+    assertThat(answer(List.of(DRIVE, MIRROR), touching).orElseThrow())
+        .startsWith("No layout is shown to be the safest")
+        .endsWith("no difference that could not be chance.");
+  }
+
   @Test
   void noneIsTheSafestWhileOneIsNotTrusted() {
     assertThat(answer(List.of(DRIVE, doubted(MIRROR)), more("drive", "mirror", 0.062, 0.002)))
@@ -116,6 +126,10 @@ class AnswerTest {
   @Test
   void oneLayoutAloneIsNoChoice() {
     assertThat(answer(List.of(DRIVE))).isEmpty();
+    assertThat(Answer.isSafest(result(List.of(DRIVE)), DRIVE)).isFalse();
+    Comparison two = result(List.of(DRIVE, MIRROR), more("drive", "mirror", 0.062, 0.002));
+    assertThat(Answer.isSafest(two, MIRROR)).isTrue();
+    assertThat(Answer.isSafest(two, DRIVE)).isFalse();
   }
 
   private static Pair more(String a, String b, double difference, double half) {

@@ -3,6 +3,7 @@ package lastcopy.cli.sentence;
 import static lastcopy.cli.compare.SampleComparison.costing;
 import static lastcopy.cli.compare.SampleComparison.doubted;
 import static lastcopy.cli.compare.SampleComparison.layout;
+import static lastcopy.cli.compare.SampleComparison.losing;
 import static lastcopy.cli.compare.SampleComparison.none;
 import static lastcopy.cli.compare.SampleComparison.seen;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -115,5 +116,92 @@ class CostStepsTest {
     assertThat(steps(doubted(DRIVE, List.of("Why."), List.of()), MIRROR))
         .containsExactly("Some figures are not to be trusted, so no step can be told.");
     assertThat(steps(DRIVE)).containsExactly("There is only one layout, so no step to another.");
+  }
+
+  /** What is lost is worth 40 less (90 - 65 to 110 - 55), the step costs two more or less. */
+  @Test
+  void aStepPaysOnlyWhereTheRangesDoNotMeet() {
+    LayoutResult from = losing(DRIVE, seen(100, 10));
+    String told = " What is lost is worth EUR 40 (25 to 55) less on average, ";
+    for (String[] each :
+        List.of(
+            new String[] {"222", "which is more than it costs."},
+            new String[] {"223", "and whether that is more than it costs cannot be told."},
+            new String[] {"257", "and whether that is more than it costs cannot be told."},
+            new String[] {
+              "258", "which is less than it costs: by money alone the step does not pay."
+            })) {
+      LayoutResult to = at(Double.parseDouble(each[0]), losing(MIRROR, seen(60, 5)));
+      assertThat(steps(from, to).get(0)).as(each[0]).endsWith(told + each[1]);
+    }
+  }
+
+  @Test
+  void whatSparesNothingIsSaidSo() {
+    LayoutResult from = losing(DRIVE, seen(100, 10));
+    String none =
+        "It costs EUR 90 (88 to 92) more. It is not shown that what is lost is worth less.";
+    assertThat(steps(from, losing(MIRROR, seen(100, 10))).get(0)).endsWith(none);
+    assertThat(steps(from, losing(MIRROR, seen(110, 10))).get(0)).endsWith(none);
+    assertThat(steps(from, losing(MIRROR, seen(99, 10))).get(0)).contains("worth EUR 1");
+  }
+
+  /** A range that begins at no difference shows none, nor do layouts that were not compared. */
+  @Test
+  void whatMayBeChanceIsNoStep() {
+    LayoutResult near = at(290, layout("near", "Near", seen(0.069, 0.001), true));
+    assertThat(steps(DRIVE, near))
+        .containsExactly(
+            "Nothing dearer than \"Drive\" is shown to lose footage in fewer studios.");
+    Pair touching =
+        new Pair(
+            "drive",
+            "near",
+            none(),
+            none(),
+            none(),
+            new Estimate(0.002, 0, 0.004, true),
+            1,
+            Optional.of(seen(-90, 2)));
+    Comparison touches =
+        new Comparison(
+            "s", 5, Optional.of("EUR"), 1, 0.95, true, List.of(DRIVE, near), List.of(touching));
+    assertThat(CostSteps.sentences(touches, THOUSAND).get(0)).startsWith("Nothing dearer");
+    Comparison apart =
+        new Comparison(
+            "s", 5, Optional.of("EUR"), 1, 0.95, true, List.of(DRIVE, MIRROR), List.of());
+    assertThat(CostSteps.sentences(apart, THOUSAND).get(0)).startsWith("Nothing dearer");
+  }
+
+  @Test
+  void whereFiguresAreInDoubtNoRowIsTold() {
+    LayoutResult doubted = doubted(DRIVE, List.of("Why."), List.of());
+    assertThat(CostSteps.rows(result(doubted, MIRROR), THOUSAND))
+        .extracting(CostSteps.Row::step)
+        .containsExactly("not told", "not told");
+  }
+
+  /** Less than one of 1,000 fewer. */
+  @Test
+  void aStepOfLessThanOneStudio() {
+    LayoutResult often = at(200, layout("often", "Often", seen(0.0015, 0.0001), true));
+    LayoutResult rare = at(290, layout("rare", "Rare", seen(0.001, 0.0001), true));
+    Pair pair =
+        new Pair(
+            "rare",
+            "often",
+            none(),
+            none(),
+            none(),
+            seen(-0.0005, 0.0001),
+            1,
+            Optional.of(seen(90, 2)));
+    Comparison both =
+        new Comparison(
+            "s", 5, Optional.empty(), 1, 0.95, true, List.of(often, rare), List.of(pair));
+    assertThat(CostSteps.sentences(both, THOUSAND).get(0))
+        .startsWith(
+            "From \"Often\" to \"Rare\": less than 1 fewer of 1,000 studios lose footage within 5"
+                + " years. It costs 90 (88 to 92) more.");
   }
 }

@@ -49,6 +49,10 @@ class CostWordsTest {
         .isEqualTo("\"B\" costs EUR 90 (88 to 92) less.");
     assertThat(CostWords.difference(about(1, 2), "\"B\"", EUR))
         .isEqualTo("No difference in cost could be shown.");
+    assertThat(CostWords.difference(new Estimate(1, 0, 2, true), "\"B\"", EUR))
+        .isEqualTo("No difference in cost could be shown.");
+    assertThat(CostWords.difference(new Estimate(-1, -2, 0, true), "\"B\"", EUR))
+        .isEqualTo("No difference in cost could be shown.");
     assertThat(CostWords.difference(Estimate.exact(0), "\"B\"", EUR))
         .isEqualTo("They cost the same.");
   }

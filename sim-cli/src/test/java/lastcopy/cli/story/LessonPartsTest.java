@@ -82,6 +82,13 @@ class LessonPartsTest {
   }
 
   @Test
+  void whatToBewareOfIsSaid() {
+    assertThat(LessonWords.cautions())
+        .hasSize(3)
+        .contains("A copy counts only once restoring from it was tried.");
+  }
+
+  @Test
   void theChanceIsToldInStudios() {
     assertThat(LessonWords.chance(new Estimate(0.07, 0.068, 0.072, true), 5))
         .isEqualTo(

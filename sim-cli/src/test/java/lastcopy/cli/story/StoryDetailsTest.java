@@ -13,7 +13,12 @@ import java.util.OptionalDouble;
 import lastcopy.history.report.Happening;
 import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Snapshot;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rate;
 import lastcopy.story.Moment;
 import lastcopy.story.Story;
 import org.junit.jupiter.api.Test;
@@ -194,5 +199,106 @@ class StoryDetailsTest {
     assertThat(DAYS.day(24)).isEqualTo("day 2");
     assertThat(DAYS.year(8_759)).isEqualTo("Year 1");
     assertThat(DAYS.year(8_760)).isEqualTo("Year 2");
+  }
+
+  /** Four drives, two of them of another model, as two pairs; its other drive is down. */
+  @Test
+  void ofPairsTheDrivesAreNamedWithTheirModels() {
+    DriveModel other = DriveModel.builder("n", 1e12).fails(MadeStory.DRIVE.fails()).build();
+    Medium.DriveSet set =
+        Medium.DriveSet.builder(Arrangement.PAIRS, 4)
+            .ofEach(MadeStory.DRIVE, MadeStory.DRIVE, other, other)
+            .build();
+    Layout pairs = Layout.of("l", Copy.builder("main").on(set).build());
+    Happening fails = new Happening(Kind.DRIVE_FAILED, 8, 0, 2, 0, Double.NaN, "");
+    Happening gone = new Happening(Kind.COPY_GONE, 9, 0, 3, 0, Double.NaN, "");
+    Story story = story(pairs, List.of(moment(fails, 5), moment(gone, -1)));
+    assertThat(new StorySentences(story, DAYS).of(0)).isEqualTo("Drive 3 of main (n) fails.");
+    assertThat(new StorySentences(story, DAYS).of(1))
+        .isEqualTo(
+            "Drive 4 of main fails while drive 3, the other of its pair, is down. main is gone.");
+    Happening first = new Happening(Kind.COPY_GONE, 9, 0, 1, 0, Double.NaN, "");
+    assertThat(told(pairs, moment(first, -1)))
+        .as("its other is drive 1, the first")
+        .startsWith("Drive 2 of main fails while drive 1, the other of its pair, is down.");
+  }
+
+  /** A capital letter, but the name of a copy stays as the owner writes it. */
+  @Test
+  void namesOfCopiesKeepTheirSmallLetters() {
+    Layout layout = MadeStory.with("fire");
+    assertThat(mishap(layout, "fire struck at 'home'")).isEqualTo("fire struck at 'home'.");
+    assertThat(mishap(layout, "theft struck at 'home'")).isEqualTo("Theft struck at 'home'.");
+  }
+
+  private static String mishap(Layout layout, String subject) {
+    Happening it = new Happening(Kind.MISHAP, 9, -1, -1, 0, Double.NaN, subject);
+    return new StorySentences(story(layout, List.of()), DAYS).of(it);
+  }
+
+  /** Noticed or whole again just at the end is within the story, and at once takes no time. */
+  @Test
+  void whatEndsWithTheStoryIsWithinIt() {
+    StorySentences sentences = new StorySentences(story(four(), List.of()), DAYS);
+    Happening end = new Happening(Kind.DRIVE_FAILED, 8_736, 0, 0, 0, 8_760, "");
+    assertThat(sentences.of(end))
+        .isEqualTo(
+            "The drive of main fails. It should be replaced and whole again in 24 hours (day 366).");
+    Happening now = new Happening(Kind.DELETED, 9, 0, -1, 1e9, 9, "");
+    assertThat(sentences.of(now)).isEqualTo("1 GB is deleted by mistake on main.");
+    Happening ready = new Happening(Kind.DRIVE_FAILED, 9, 0, 0, 0, 9, "");
+    assertThat(sentences.of(ready)).isEqualTo("The drive of main fails.");
+    Happening shelf = new Happening(Kind.DELETED, 9, 1, -1, 1e9, 9, "");
+    assertThat(sentences.of(shelf)).isEqualTo("1 GB is deleted by mistake on shelf.");
+  }
+
+  /** The working copy may be a shelf or a service; it is the first of all. */
+  @Test
+  void theWorkingCopyMayBeAShelfOrAService() {
+    Layout shelf = Layout.of("l", MadeStory.on("main", Arrangement.SHELF, 3).build());
+    Happening failed = new Happening(Kind.DRIVE_FAILED, 9, 0, 0, 0, 33, "");
+    assertThat(new StorySentences(story(shelf, List.of()), DAYS).of(failed))
+        .isEqualTo("Drive 1 of main fails. A new one should be there in 24 hours (day 2).");
+    Layout paid =
+        Layout.of("l", Copy.builder("main").on(Medium.Service.losing(new Rate(1e-5))).build());
+    Happening back = new Happening(Kind.COPY_BACK, 9, 0, -1, 0, Double.NaN, "");
+    assertThat(new StorySentences(story(paid, List.of()), DAYS).of(back))
+        .isEqualTo("main takes footage again and is empty.");
+  }
+
+  /** What is known of one copy says nothing of another, nor of one that is new since. */
+  @Test
+  void onlyWhatThatCopyWentThroughCounts() {
+    Moment other = moment(Kind.SPOILT, 5, 3, 0, 50, 0, 0, 0);
+    assertThat(told(four(), other, moment(Kind.COPY_GONE, 9, 2, 0, 0, 0, -1, 0)))
+        .isEqualTo("One drive too many of pair is down. pair is gone.");
+    Moment spoilt = moment(Kind.SPOILT, 5, 2, 0, 50, 0, 0, 0);
+    Moment looked = moment(Kind.FEED_SEEN, 6, 2, 0, 50, 0, 0, 0);
+    assertThat(told(four(), spoilt, looked, moment(Kind.COPY_GONE, 9, 2, 0, 0, 0, -1, 0)))
+        .isEqualTo("pair is needed and found unusable. pair is gone.");
+  }
+
+  /** 5 now and 5 at its return: nothing came. */
+  @Test
+  void whatACopyHadAlreadyDidNotComeFromCards() {
+    Layout alone = alone(OptionalDouble.of(50), 0);
+    assertThat(told(alone, moment(Kind.COPY_BACK, 9, 0, 0, 5), moment(Kind.REFILLED, 9, 0, 0, 5)))
+        .isEqualTo("Nothing comes back to main: there is no other copy.");
+  }
+
+  /** Two cells of 18 and the three spaces between are 39. */
+  @Test
+  void barsThatJustFitStandBesideEachOther() {
+    Snapshot scene = new Snapshot(2, 0, new double[] {2, 1}, new boolean[2], new int[2], 0, 1);
+    String one = "a [##########] 2 B";
+    String two = "b [#####.....] 1 B";
+    assertThat(StoryBars.of(List.of("a", "b"), scene, 2, "", 39))
+        .isEqualTo(one + "   " + two + "\n");
+    assertThat(StoryBars.of(List.of("a", "b"), scene, 2, "", 38))
+        .isEqualTo(one + "\n" + two + "\n");
+    assertThat(StoryBars.of(List.of("a", "b"), scene, 2, "", 18))
+        .isEqualTo(one + "\n" + two + "\n");
+    assertThat(StoryBars.of(List.of("a", "b"), scene, 2, "", 17))
+        .isEqualTo("a [##########] 2\n   B\nb [#####.....] 1\n   B\n");
   }
 }

@@ -193,4 +193,18 @@ class StoryWordsTest {
     assertThat(IntStream.of(0, 90, 100, 105, 400, 499)).allMatch(shown::get);
     assertThat(StoryTimeline.shown(moments, 100, true).cardinality()).isEqualTo(500);
   }
+
+  /** Ten losses beside the 36 around its point and both ends. */
+  @Test
+  void ofManyLossesTheFirstTenAreKept() {
+    List<Moment> moments =
+        IntStream.range(0, 500)
+            .mapToObj(i -> i >= 400 && i < 412 ? Kind.LOST : Kind.DRIVE_FAILED)
+            .map(kind -> new Moment(new Happening(kind, 1, 0, 0, 1, 2, ""), null))
+            .toList();
+    var shown = StoryTimeline.shown(moments, 100, false);
+    assertThat(shown.cardinality()).isEqualTo(36 + 10 + 2);
+    assertThat(shown.get(409)).isTrue();
+    assertThat(shown.get(410)).isFalse();
+  }
 }
