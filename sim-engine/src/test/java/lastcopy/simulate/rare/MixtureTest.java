@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Ledger;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +53,18 @@ class MixtureTest {
     assertThat(count[0]).isBetween(198, 202);
     assertThat(count[1]).isBetween(298, 302);
     assertThat(count[2]).isBetween(498, 502);
+  }
+
+  /** The same history is of the same part of one without a bias, where it weighs 1. */
+  @Test
+  void aFlatMixtureHasTheSameParts() {
+    Mixture mixture = new Mixture(List.of(part(0.2, 10), part(0.3, 2), part(0.5, 3)));
+    Mixture flat = mixture.flat(1, 1);
+    assertThat(flat.parts()).isEqualTo(3);
+    assertThat(flat.weight(seen(2, .3, 0))).isEqualTo(1);
+    for (int number = 0; number < 100; number++) {
+      assertThat(flat.partOf(number)).isEqualTo(mixture.partOf(number));
+    }
   }
 
   private static Mixture.Part part(double share, double factor) {

@@ -338,6 +338,27 @@ class WeightedByHandTest {
     assertThat(new Pilot(settings(Method.AUTO, .2, few), plain(1_000, 50)).triesRare()).isFalse();
   }
 
+  /**
+   * Of 40 losses of a thousand one is of nearly all bytes: their relative variance is that of one
+   * in a thousand, 999.6 and, 2.5 times as wide, 159.9; two million do at p = 0.01789.
+   */
+  @Test
+  void unevenLossesAreDear() {
+    LossTally chunk = new LossTally(ROWS);
+    for (int i = 0; i < 1_000; i++) {
+      chunk.begin(i);
+      if (i < 40) {
+        chunk.lost(loss(.3, i == 0 ? 1e6 : 5, .5, 1, false, DRIVE));
+      }
+      chunk.end();
+    }
+    LossTally uneven = new LossTally(ROWS);
+    uneven.merge(chunk);
+    OptionalLong any = OptionalLong.empty();
+    assertThat(new Pilot(settings(Method.AUTO, .0178, any), uneven).triesRare()).isTrue();
+    assertThat(new Pilot(settings(Method.AUTO, .0180, any), uneven).triesRare()).isFalse();
+  }
+
   /** A biased history costs as much as a hundred plain ones, unless their number is capped. */
   @Test
   void biasIsTakenWhereItPays() {
@@ -346,6 +367,8 @@ class WeightedByHandTest {
     LossTally none = plain(1_000, 0);
     Pilot auto = new Pilot(settings(Method.AUTO, .1, any), none);
     assertThat(auto.takesRare(tuned)).as("3,600 · 100 of 400,000").isTrue();
+    Tuning.Tuned dearer = new Tuning.Tuned(MIXTURE, 11, 9, 1_000, 1_000);
+    assertThat(auto.takesRare(dearer)).as("4,400 · 100 of 400,000").isFalse();
     assertThat(auto.pays(3_999, tuned)).isTrue();
     assertThat(auto.pays(4_001, tuned)).isFalse();
     Pilot rationed = new Pilot(settings(Method.AUTO, .1, OptionalLong.of(1_000)), none);

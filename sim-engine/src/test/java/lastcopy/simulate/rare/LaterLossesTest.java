@@ -1,0 +1,202 @@
+package lastcopy.simulate.rare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongFunction;
+import lastcopy.history.hazard.Bias;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
+import lastcopy.interval.Estimate;
+import lastcopy.interval.Proportions;
+import lastcopy.interval.WeightedTally;
+import lastcopy.simulate.count.LossTally;
+import lastcopy.simulate.count.PlainFigures;
+import lastcopy.simulate.count.Thresholds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What takes more than the first loss of a history, which no bias makes commoner, and whom a tally
+ * tells of a loss; by hand, of histories that all weigh 1.
+ */
+class LaterLossesTest {
+
+  private static final Thresholds ROWS =
+      new Thresholds(new double[] {10}, new double[] {1}, new double[] {1}, 1_000);
+  private static final Mixture FLAT =
+      new Mixture(List.of(new Mixture.Part(1, new double[][] {{1}})));
+  private static final int HISTORIES = 600;
+
+  private static RareTally tally(LongFunction<List<Loss>> losses) {
+    OnePath path =
+        new OnePath(
+            new double[1][1], new double[1][1], new double[] {1}, losses, new ArrayList<>());
+    RareTally all = new RareTally(ROWS, 1);
+    all.merge(RareTally.of(path, FLAT, ROWS, 0, HISTORIES / 2));
+    all.merge(RareTally.of(path, FLAT, ROWS, HISTORIES / 2, HISTORIES / 2));
+    return all;
+  }
+
+  private static PlainFigures plain() {
+    LossTally chunk = new LossTally(ROWS);
+    chunk.begin(0);
+    chunk.end();
+    LossTally all = new LossTally(ROWS);
+    all.merge(chunk);
+    return new PlainFigures(all, 60, .95, false);
+  }
+
+  /**
+   * Of 60 histories with a loss 20 lose everything, so many of them by their second. Where those
+   * are fewer than ten, as many more as counting allows may do so among all with a loss.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, true", "4, true", "9, true", "10, false", "20, false"})
+  void whatFewReachByLaterLossesMayBeMore(int later, boolean more) {
+    RareTally tally =
+        tally(
+            number ->
+                number % 10 != 0
+                    ? List.of()
+                    : number < 10L * later
+                        ? List.of(OnePath.loss(5, false), OnePath.loss(5, true))
+                        : List.of(OnePath.loss(10, number < 200)));
+    RareFigures figures = new RareFigures(tally, plain(), false, .95);
+    WeightedTally twenty = new WeightedTally();
+    for (int i = 0; i < 20; i++) {
+      twenty.add(1);
+    }
+    twenty.addHistories(HISTORIES);
+    Estimate share = Proportions.of(later, 60, .95);
+    double added = figures.anyLoss().high() * (share.high() - share.value());
+    double high = twenty.estimate(.95, 1).high() + (more ? added : 0);
+    assertThat(tally.everythingLater).isEqualTo(later);
+    assertThat(figures.everythingLost().high()).isCloseTo(Math.min(1, high), within(1e-12));
+    assertThat(figures.everythingLost().value()).isCloseTo(20.0 / HISTORIES, within(1e-12));
+  }
+
+  /** All of five with a loss: none is left that might. */
+  @Test
+  void whereAllDoSoNoMoreCan() {
+    RareTally tally =
+        tally(
+            number ->
+                number % 120 == 0
+                    ? List.of(OnePath.loss(5, false), OnePath.loss(5, true))
+                    : List.of());
+    RareFigures figures = new RareFigures(tally, plain(), false, .95);
+    assertThat(tally.everythingLater).isEqualTo(5);
+    assertThat(figures.everythingLost().high()).isEqualTo(figures.anyLoss().high());
+  }
+
+  @Test
+  void aWatcherIsToldOfEachLoss() {
+    List<Long> simulated = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    Mixture halves =
+        new Mixture(
+            List.of(
+                new Mixture.Part(.5, new double[][] {{1}}),
+                new Mixture.Part(.5, new double[][] {{1}})));
+    RareTally tally =
+        RareTally.of(
+            OnePath.losing(5, simulated),
+            halves,
+            ROWS,
+            43,
+            10,
+            (number, part, weight, lost) -> {
+              assertThat(part).isEqualTo(halves.partOf(number));
+              told.add(number + ": " + weight + " of " + lost.bytes());
+            });
+    assertThat(simulated).containsExactly(43L, 44L, 45L, 46L, 47L, 48L, 49L, 50L, 51L, 52L);
+    assertThat(told).containsExactly("45: 1.0 of 10.0", "50: 1.0 of 10.0");
+    assertThat(tally.any().sum()).isEqualTo(2);
+    assertThat(tally.any().histories()).isEqualTo(10);
+    assertThat(tally.bytes().sum()).isEqualTo(20);
+    assertThat(tally.lossesBy(0).sum()).isEqualTo(2);
+  }
+
+  /** Risked 0.3 and come in one of ten: after ten have come nothing is missed. */
+  @Test
+  void whatCameOutBadlyIsCounted() {
+    Biasable histories =
+        new Decorated(OnePath.losing(10, new ArrayList<>())) {
+          @Override
+          public int channels() {
+            return 1;
+          }
+
+          @Override
+          public void simulate(long number, Bias bias, Ledger to) {
+            if (number % 10 == 0) {
+              to.risked(0, .3);
+              to.cameOutBadly(0);
+            }
+          }
+        };
+    RareTally ten = RareTally.of(histories, FLAT, ROWS, 0, 100);
+    assertThat(ten.channels.missed()).isZero();
+    RareTally never = new RareTally(ROWS, 1);
+    never.merge(ten);
+    never.merge(new RareTally(ROWS, 1));
+    assertThat(never.channels.missed()).isZero();
+  }
+
+  /** Weights, events of it and of all, whether first, in two parts and in one. */
+  @Test
+  void causesOfChunksAddUp() {
+    RareCause whole = new RareCause("a cause");
+    RareCause first = new RareCause("a cause");
+    RareCause second = new RareCause("a cause");
+    WeightedTally all = new WeightedTally();
+    for (int i = 0; i < 100; i++) {
+      double weight = 1 + i % 3;
+      RareCause half = i < 40 ? first : second;
+      for (RareCause each : List.of(whole, half)) {
+        for (int events = 0; events < i % 4; events++) {
+          each.addNow(2 + i % 5, i % 7 == 0);
+        }
+        each.endHistory(weight, 4);
+      }
+      all.add(4 * weight);
+    }
+    all.addHistories(1_000);
+    first.merge(second);
+    Estimate seen = whole.share(all, .95);
+    Estimate merged = first.share(all, .95);
+    assertThat(merged.value()).isCloseTo(seen.value(), within(1e-12));
+    assertThat(merged.low()).isCloseTo(seen.low(), within(1e-12));
+    assertThat(merged.high()).isCloseTo(seen.high(), within(1e-12));
+    assertThat(first.bytes()).isCloseTo(whole.bytes(), within(1e-9));
+    double events = 0;
+    double ofAll = 0;
+    for (int i = 0; i < 100; i++) {
+      events += (1 + i % 3) * (i % 4);
+      ofAll += (1 + i % 3) * 4;
+    }
+    assertThat(seen.value()).isCloseTo(events / ofAll, within(1e-12));
+  }
+
+  /** Six later ones in each of two chunks are twelve, as many as say how many more there may be. */
+  @Test
+  void laterOnesOfChunksAddUp() {
+    RareCause first = new RareCause("a cause");
+    RareCause second = new RareCause("a cause");
+    WeightedTally all = new WeightedTally();
+    for (int i = 0; i < 100; i++) {
+      RareCause half = i < 50 ? first : second;
+      half.addNow(1, i % 50 >= 6);
+      half.endHistory(1, 2);
+      all.add(2);
+    }
+    all.addHistories(1_000);
+    first.merge(second);
+    assertThat(first.share(all, .95).value()).isCloseTo(.5, within(1e-12));
+    assertThat(first.share(all, .95).high()).isLessThan(.5 + Proportions.upperOfNone(100, .05));
+  }
+}
