@@ -135,7 +135,11 @@ public final class Refill {
     return null;
   }
 
+  /** Of two as fast the first is, as always: what nobody knows cannot decide. */
   private boolean isTurnedToBefore(CopyState best, CopyState copy) {
-    return best == null ? state.working().isRefilling() : givesSooner(copy, best);
+    if (best == null) {
+      return state.working().isRefilling();
+    }
+    return copy.index() < best.index() ? !givesSooner(best, copy) : givesSooner(copy, best);
   }
 }
