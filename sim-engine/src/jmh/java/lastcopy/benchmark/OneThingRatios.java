@@ -80,7 +80,7 @@ public final class OneThingRatios {
   public static void main(String[] args) {
     System.out.println("                  losses only      with times and money");
     System.out.println("                times        ns      times        ns");
-    for (String thing : OneThing.ALL) {
+    for (String thing : args.length > 0 ? args : OneThing.ALL) {
       double[] plain = ratioAndCost(thing, false);
       double[] timed = ratioAndCost(thing, true);
       System.out.printf(

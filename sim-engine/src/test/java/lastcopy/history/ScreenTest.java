@@ -140,7 +140,9 @@ class ScreenTest {
     "far hides bits, COPY_GONE, 600",
     "mirror hides bits, COPY_GONE, 250",
     "batch, COPY_GONE, 500",
-    "shelf, DRIVE_FAILED, 300"
+    "shelf, DRIVE_FAILED, 300",
+    "working shelf, DRIVE_FAILED, 100",
+    "working shelf, MISHAP, 50"
   })
   void passesWhatSparesTheWorkingCopy(String kind, Happening.Kind happens, int atLeast) {
     look(SparedWork.studio(kind), false);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
+import lastcopy.law.Weibull;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Desk;
@@ -12,6 +13,8 @@ import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
+import lastcopy.scenario.Mishap;
+import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
@@ -79,6 +82,16 @@ public final class SparedWork {
         both[0] = main.startsEmpty().make();
         both[1] = far.restores(2e6).make();
       }
+      case "working shelf" ->
+          both[0] =
+              CopyMaker.set("main", Arrangement.SHELF, 5)
+                  .life(new Weibull(2, 120_000, 0))
+                  .aged(new Fixed(20_000))
+                  .boughtAt(30_000)
+                  .driveBytes(7e12)
+                  .arrival(new Fixed(3_000))
+                  .at(Place.of("main's", new Mishap("fire", new Rate(1.0 / 100_000), 1)))
+                  .make();
       case "batch", "shelf" -> both[1] = set(both[1], kind.equals("batch"));
       default -> throw new IllegalArgumentException(kind);
     }

@@ -11,10 +11,10 @@ import lastcopy.scenario.Ways;
 
 /**
  * A history in which one thing goes wrong and nothing else that matters up to the horizon: a copy
- * without redundancy goes, or a mishap takes what stands in one place, all come back, and what
- * replaced them lasts; other copies go only once the working copy has all again. Nothing is lost by
- * it if a copy that stands was up to date at that instant, and hides nothing that a refill would
- * meet.
+ * without redundancy goes, or a drive of a shelf, or a mishap takes what stands in one place, all
+ * come back, and what replaced them lasts; other copies go only once the working copy has all
+ * again. Nothing is lost by it if a copy that stands was up to date at that instant, and hides
+ * nothing that a refill would meet.
  */
 final class LoneOutage {
 
@@ -131,8 +131,9 @@ final class LoneOutage {
     if (!agesByItself(slot)) {
       return 0;
     }
-    double age = draws.remaining(slot.age(), 0, slot.key(Draws.AGE, 0));
-    return slot.life().remaining(age, draws.budget(slot.firstKey()));
+    boolean later = slot.enters() > 0;
+    double age = later ? slot.boughtAt() : draws.remaining(slot.age(), 0, slot.key(Draws.AGE, 0));
+    return slot.enters() + slot.life().remaining(age, draws.budget(slot.firstKey()));
   }
 
   private ShockProcess shock(int source) {
@@ -149,11 +150,12 @@ final class LoneOutage {
     }
     CopyPlan copy = plan.copyOf(slot);
     single[0] = copy.index();
-    double back = times.backAt(copy, 0, at);
+    boolean shelf = copy.set().shelf();
+    double back = shelf ? times.replacedAt(slot, 0, at) : times.backAt(copy, 0, at);
     return copy.set().survives() == 0
         && lasts(slot, back)
         && back + longestRefill <= others
-        && isHeldElsewhere(at, single);
+        && isHeldElsewhere(at, slot.to(), single);
   }
 
   private boolean strikeLosesNothing(int source, double others) {
@@ -171,7 +173,7 @@ final class LoneOutage {
         return false;
       }
     }
-    return isHeldElsewhere(at, shock.copies());
+    return isHeldElsewhere(at, Double.POSITIVE_INFINITY, shock.copies());
   }
 
   /** Whether a copy that goes at a time is full again before others happen, and then lasts. */
@@ -182,7 +184,8 @@ final class LoneOutage {
     }
     for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {
       SlotPlan slot = plan.slot(s);
-      if (!agesByItself(slot) || mayFail(slot) || !lasts(slot, back)) {
+      boolean lasts = slot.enters() > at || lasts(slot, back); // what comes later is not taken
+      if (!agesByItself(slot) || mayFail(slot) || !lasts) {
         return false;
       }
     }
@@ -195,9 +198,9 @@ final class LoneOutage {
     return from + slot.life().remaining(slot.boughtAt(), budget) > plan.horizon();
   }
 
-  /** Whether the first drive of a slot fails by its own law, and is in service from the start. */
+  /** Whether the first drive of a slot fails by its own law, from a time that is known. */
   private boolean agesByItself(SlotPlan slot) {
-    return !plan.copyOf(slot).set().shelf()
+    return !Double.isNaN(slot.enters())
         && slot.batch() < 0
         && slot.lifeOff() == null
         && !slot.isSwapped();
@@ -207,11 +210,13 @@ final class LoneOutage {
     return draws.uniform(slot.firstKey()) >= limit[slot.index()];
   }
 
-  private boolean isHeldElsewhere(double at, int[] going) {
+  /** Whether a copy that stands has all that the working copy holds below a position. */
+  private boolean isHeldElsewhere(double at, double below, int[] going) {
     course.begin();
     course.moveTo(at, false);
+    double held = Math.min(below, course.base(0));
     for (int c = 1; c < plan.copies(); c++) {
-      if (!contains(going, c) && givesAll(plan.copy(c)) && course.base(c) >= course.base(0)) {
+      if (!contains(going, c) && givesAll(plan.copy(c)) && course.base(c) >= held) {
         return true;
       }
     }
