@@ -1,5 +1,6 @@
 package lastcopy.footage;
 
+import java.util.Arrays;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Units;
 
@@ -37,9 +38,9 @@ public final class ShootTable {
     return new ShootTable(footage, times);
   }
 
-  /** Shoots at the given rising times in hours. */
-  public static ShootTable at(Footage footage, double[] times) {
-    return new ShootTable(footage, times.clone());
+  /** Shoots at the first so many of some rising times in hours. */
+  public static ShootTable at(Footage footage, double[] times, int first) {
+    return new ShootTable(footage, Arrays.copyOf(times, first));
   }
 
   /** The size of a shoot at a time: x·(1 + growth)^(t/year). */

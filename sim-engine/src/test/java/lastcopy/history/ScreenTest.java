@@ -142,7 +142,10 @@ class ScreenTest {
     "batch, COPY_GONE, 500",
     "shelf, DRIVE_FAILED, 300",
     "working shelf, DRIVE_FAILED, 100",
-    "working shelf, MISHAP, 50"
+    "working shelf, MISHAP, 50",
+    "struck mirror, MISHAP, 100",
+    "struck and strained, MISHAP, 20",
+    "'struck, hides bits', MISHAP, 10"
   })
   void passesWhatSparesTheWorkingCopy(String kind, Happening.Kind happens, int atLeast) {
     look(SparedWork.studio(kind), false);

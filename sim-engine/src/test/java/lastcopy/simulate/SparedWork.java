@@ -92,6 +92,11 @@ public final class SparedWork {
                   .arrival(new Fixed(3_000))
                   .at(Place.of("main's", new Mishap("fire", new Rate(1.0 / 100_000), 1)))
                   .make();
+      case "struck mirror", "struck and strained", "struck, hides bits" -> {
+        both[0] = struck(kind);
+        both[1] =
+            CopyMaker.single("far", new Fixed(1e9)).restores(5e7).nightly("main", 2, 3e5).make();
+      }
       case "batch", "shelf" -> both[1] = set(both[1], kind.equals("batch"));
       default -> throw new IllegalArgumentException(kind);
     }
@@ -105,6 +110,19 @@ public final class SparedWork {
             OptionalDouble.empty());
     Layout layout = new Layout("only", "only", List.of(both), OptionalDouble.empty());
     return Studios.at(desk, HOURS, footage, layout);
+  }
+
+  /**
+   * A mirror whose drives are slow to come, in a place with mishaps; the far copy lags for days.
+   */
+  private static Copy struck(String kind) {
+    return CopyMaker.set("main", Arrangement.MIRROR, 2)
+        .life(new Exponential(60_000))
+        .strain(kind.equals("struck and strained") ? 9 : 1)
+        .readErrors(kind.equals("struck, hides bits") ? 1e-13 : 0)
+        .arrival(new Fixed(4_000))
+        .at(Place.of("main's", new Mishap("fire", new Rate(1.0 / 40_000), 1)))
+        .make();
   }
 
   private static Copy set(Copy far, boolean batch) {

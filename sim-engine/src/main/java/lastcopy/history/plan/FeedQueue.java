@@ -11,6 +11,9 @@ import lastcopy.scenario.Periodic;
  */
 final class FeedQueue {
 
+  /** Hours by which sums that are taken in another order may differ, and more. */
+  private static final double ROUNDING = 1e-6;
+
   /** When runs are due; null for a continuous feed. */
   private final Periodic due;
 
@@ -123,6 +126,32 @@ final class FeedQueue {
 
   private double dueAfter(double time) {
     return due == null ? time : due.after(time);
+  }
+
+  /**
+   * Whether, as a bound shows without a look at single runs, all that was shot before an instant is
+   * across: what was shot at s waits for at most one run that is due, and is across no later than
+   * all since then would be after that (Reich's formula for what waits in a queue).
+   */
+  boolean surelyHasAll(double at) {
+    int k = shoots.shotBefore(at) - 1;
+    double all = k < 0 ? shoots.onHand() : shoots.end(k);
+    double within = at - ROUNDING;
+    boolean isLast = true;
+    while (k >= 0 && latest(shoots.time(k)) + all / perHour >= within) {
+      double run = isLast ? dueAfter(shoots.time(k)) : latest(shoots.time(k));
+      if (!(run + (all - shoots.start(k)) / perHour < within)) {
+        return false;
+      }
+      isLast = false;
+      k--;
+    }
+    return k >= 0 || startsFull || latest(0) + all / perHour < within;
+  }
+
+  /** When the run that is due next after a time is due at the latest. */
+  private double latest(double time) {
+    return due == null ? time : Math.max(due.at(), time + due.every());
   }
 
   /** Moves to an instant; whether what starts and ends at it has done so. */

@@ -44,7 +44,7 @@ public final class Plan {
     shoots =
         evenShoots
             ? ShootTable.even(studio.footage(), horizon)
-            : ShootTable.at(studio.footage(), new double[0]);
+            : ShootTable.at(studio.footage(), new double[0], 0);
     keepHours = studio.footage().keepHours().orElse(Double.POSITIVE_INFINITY);
     cardHours = layout.cardsKeepHours().orElse(0);
     copy = CopyPlans.of(layout, mostEverShot());

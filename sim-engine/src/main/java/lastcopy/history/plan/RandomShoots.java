@@ -1,17 +1,25 @@
 package lastcopy.history.plan;
 
 import java.util.Arrays;
+import lastcopy.footage.Rising;
 import lastcopy.footage.ShootTable;
 import lastcopy.random.SourceKey;
 
 /** Shoots that come at random: those of the history of the draws. */
 public final class RandomShoots {
 
+  private static final long SOURCE = SourceKey.of("shoot");
+
   private final Plan plan;
   private final Draws draws;
   private double[] times = new double[64];
   private ShootTable table;
+
+  /** The history whose shoots are being drawn; how many have been, and when the next comes. */
   private long drawn;
+
+  private int count;
+  private double next = Double.NaN;
 
   public RandomShoots(Plan plan, Draws draws) {
     this.plan = plan;
@@ -21,7 +29,6 @@ public final class RandomShoots {
   /** The shoots up to and including the horizon. */
   ShootTable ofHistory() {
     if (table == null || draws.current() != drawn) {
-      drawn = draws.current();
       table = until(plan.horizon());
     }
     return table;
@@ -29,17 +36,21 @@ public final class RandomShoots {
 
   /** The shoots up to and including a time in hours. */
   public ShootTable until(double end) {
-    double mean = plan.studio().footage().shoots().everyHours();
-    long source = SourceKey.of("shoot");
-    int n = 0;
-    double at = draws.untilNext(1 / mean, SourceKey.with(source, 0));
-    while (at <= end) {
-      if (n == times.length) {
-        times = Arrays.copyOf(times, 2 * n);
-      }
-      times[n++] = at;
-      at += draws.untilNext(1 / mean, SourceKey.with(source, n));
+    double rate = 1 / plan.studio().footage().shoots().everyHours();
+    if (draws.current() != drawn || Double.isNaN(next)) {
+      drawn = draws.current();
+      table = null;
+      count = 0;
+      next = draws.untilNext(rate, SourceKey.with(SOURCE, 0));
     }
-    return ShootTable.at(plan.studio().footage(), Arrays.copyOf(times, n));
+    while (next <= end) {
+      if (count == times.length) {
+        times = Arrays.copyOf(times, 2 * count);
+      }
+      times[count++] = next;
+      next += draws.untilNext(rate, SourceKey.with(SOURCE, count));
+    }
+    int first = Rising.below(times, count, Math.nextUp(end));
+    return ShootTable.at(plan.studio().footage(), times, first);
   }
 }

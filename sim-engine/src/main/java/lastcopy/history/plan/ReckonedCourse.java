@@ -21,6 +21,10 @@ public final class ReckonedCourse implements UndisturbedCourse {
 
   private final boolean allReckoned;
   private long begun;
+
+  /** Whether all shoots of the history have been drawn. */
+  private boolean whole;
+
   private ShootTable shoots;
   private int shot;
   private boolean bareIsReckoned;
@@ -47,15 +51,30 @@ public final class ReckonedCourse implements UndisturbedCourse {
 
   @Override
   public void begin() {
-    if (shoots == null || begun != draws.current()) {
+    if (!whole || begun != draws.current()) {
       begun = draws.current();
       begin(random.ofHistory());
     }
   }
 
+  @Override
+  public void beginUpTo(double time) {
+    if (!whole || begun != draws.current()) {
+      begin(random.until(time));
+      whole = false;
+    }
+  }
+
+  @Override
+  public boolean holdsAll(int copy, double below, double at) {
+    return (queue[copy] != null && queue[copy].surelyHasAll(at))
+        || UndisturbedCourse.super.holdsAll(copy, below, at);
+  }
+
   /** From now on it is that of a history with these shoots. */
   public void begin(ShootTable ofHistory) {
     shoots = ofHistory;
+    whole = true;
     bareIsReckoned = false;
     for (FeedQueue each : queue) {
       if (each != null) {

@@ -9,6 +9,11 @@ public interface UndisturbedCourse {
   /** From now on it is that of the history of the draws. */
   void begin();
 
+  /** From now on it is that of the history of the draws, but only moved up to a time. */
+  default void beginUpTo(double time) {
+    begin();
+  }
+
   /**
    * Moves it to an instant.
    *
@@ -25,6 +30,15 @@ public interface UndisturbedCourse {
 
   /** When the run that is going started, in hours. */
   double runStart(int copy);
+
+  /**
+   * Whether a copy holds all that was shot before an instant, up to a position, just before what
+   * happens at it; moves the course there.
+   */
+  default boolean holdsAll(int copy, double below, double at) {
+    moveTo(at, false);
+    return base(copy) >= Math.min(below, base(0));
+  }
 
   /** Whether what flows may flow at changing rates, since some link is special. */
   default boolean isLinked() {

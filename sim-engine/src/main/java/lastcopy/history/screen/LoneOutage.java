@@ -4,6 +4,7 @@ import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.RepairTimes;
+import lastcopy.history.plan.SetPlan;
 import lastcopy.history.plan.ShockProcess;
 import lastcopy.history.plan.SlotPlan;
 import lastcopy.history.plan.UndisturbedCourse;
@@ -182,14 +183,31 @@ final class LoneOutage {
     if (back + longestRefill > others) {
       return false;
     }
+    int mayGo = 0;
     for (int s = copy.firstSlot(); s < copy.endSlot(); s++) {
       SlotPlan slot = plan.slot(s);
-      boolean lasts = slot.enters() > at || lasts(slot, back); // what comes later is not taken
-      if (!agesByItself(slot) || mayFail(slot) || !lasts) {
+      if (!agesByItself(slot)) {
         return false;
       }
+      mayGo += standsBut(slot, at, back) ? 0 : 1;
     }
-    return true;
+    return mayGo <= sparedDrives(copy);
+  }
+
+  /** Whether there is surely a drive at all times but while all are away. */
+  private boolean standsBut(SlotPlan slot, double at, double back) {
+    boolean before = !mayFail(slot) || first(slot.index()) > at;
+    boolean after = slot.enters() > at ? !mayFail(slot) : lasts(slot, back);
+    return before && after;
+  }
+
+  /** How many drives of a set may fail as often as they like, if the others never do. */
+  private static int sparedDrives(CopyPlan copy) {
+    SetPlan set = copy.set();
+    if (set.strain() != 1) {
+      return 0; // which makes the others fail
+    }
+    return set.hidesNothing() ? set.survives() : Math.max(0, set.survives() - 1);
   }
 
   /** Whether the second drive of a slot, in service from a time on, lives to the horizon. */
@@ -212,11 +230,9 @@ final class LoneOutage {
 
   /** Whether a copy that stands has all that the working copy holds below a position. */
   private boolean isHeldElsewhere(double at, double below, int[] going) {
-    course.begin();
-    course.moveTo(at, false);
-    double held = Math.min(below, course.base(0));
+    course.beginUpTo(at);
     for (int c = 1; c < plan.copies(); c++) {
-      if (!contains(going, c) && givesAll(plan.copy(c)) && course.base(c) >= held) {
+      if (!contains(going, c) && givesAll(plan.copy(c)) && course.holdsAll(c, below, at)) {
         return true;
       }
     }
