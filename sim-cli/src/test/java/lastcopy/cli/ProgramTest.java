@@ -102,6 +102,14 @@ class ProgramTest {
                 Method.RARE));
   }
 
+  @Test
+  void asManyWorldsAsAreAskedFor() {
+    assertThat(run("compare", file, "--worlds", "100000")).isZero();
+    assertThat(settings.get().worlds()).hasValue(100_000);
+    assertThat(run("compare", file)).isZero();
+    assertThat(settings.get().worlds()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "--precision, 2, needs a percent sign",
@@ -112,6 +120,7 @@ class ProgramTest {
     "--years, 0, not a number of years above 0",
     "--histories, 0, not a whole number of at least 1",
     "--method, guess, 'is not auto, plain or rare'",
+    "--worlds, 100001, must be at most 100000",
     "--nonsense, 1, Unknown option",
   })
   void aWrongCommandLineIsTwoAndSaysWhy(String option, String value, String message) {

@@ -129,8 +129,33 @@ public final class SampleComparison {
         Optional.of(money));
   }
 
+  /** The same, estimated from histories biased towards losses. */
+  public static LayoutResult biased(LayoutResult of) {
+    return like(
+        of,
+        Method.RARE,
+        of.precisionReached(),
+        of.cost(),
+        of.doubts(),
+        of.notes(),
+        of.exceedanceBytes(),
+        of.moneyLost());
+  }
+
   private static LayoutResult like(
       LayoutResult of,
+      boolean reached,
+      Optional<Cost> cost,
+      List<String> doubts,
+      List<String> notes,
+      List<Point> exceedanceBytes,
+      Optional<Estimate> money) {
+    return like(of, of.method(), reached, cost, doubts, notes, exceedanceBytes, money);
+  }
+
+  private static LayoutResult like(
+      LayoutResult of,
+      Method method,
       boolean reached,
       Optional<Cost> cost,
       List<String> doubts,
@@ -141,7 +166,7 @@ public final class SampleComparison {
         of.id(),
         of.title(),
         of.histories(),
-        of.method(),
+        method,
         reached,
         of.effectiveHistories(),
         of.largestWeightShare(),

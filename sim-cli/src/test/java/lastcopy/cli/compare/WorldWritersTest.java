@@ -13,6 +13,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,7 +90,7 @@ class WorldWritersTest {
         0.95,
         true,
         List.of(costing(plain, Optional.of(COST)), layout("b", "B", seen(0.06, 0.002), false)),
-        List.of(priced),
+        List.of(priced, pair("a", "c", none(), none(), none(), seen(0.5, 0.25))),
         Optional.of(worlds));
   }
 
@@ -143,6 +144,7 @@ class WorldWritersTest {
                  'ratio_p50': 5, 'ratio_p50_low': 4, 'ratio_p50_high': 6,
                  'ratio_p95': 8, 'ratio_p95_low': 7, 'ratio_p95_high': 9}
                 """));
+    assertThat(json().at("/comparisons/1").has("worlds")).as("of a pair not compared").isFalse();
     assertThat(json().get("unknowns"))
         .isEqualTo(
             read(
@@ -226,7 +228,65 @@ class WorldWritersTest {
             """
             a,b,ratio,ratio_low,ratio_high,difference,difference_low,difference_high,paired_histories,cost_difference,cost_difference_low,cost_difference_high
             a,b,2,,,0.5,0.25,0.75,7,-3,-4,-2
+            a,c,,,,0.5,0.25,0.75,100000
             """);
+  }
+
+  private Map<String, String> summary(LayoutResult... layouts) throws IOException {
+    CsvResult.write(SampleComparison.of(layouts), folder);
+    List<String> lines = Files.readAllLines(folder.resolve("summary.csv"));
+    assertThat(lines).hasSize(1 + layouts.length);
+    String[] heads = lines.get(0).split(",", -1);
+    String[] cells = lines.get(1).split(",", -1);
+    assertThat(cells).hasSameSizeAs(heads);
+    Map<String, String> row = new LinkedHashMap<>();
+    for (int i = 0; i < heads.length; i++) {
+      row.put(heads[i], cells[i]);
+    }
+    return row;
+  }
+
+  /** Half of all lose, 9 TB each, worth 900. */
+  @Test
+  void theSummaryHasEachFigureWithItsEnds() throws IOException {
+    LayoutResult worth = layout("a", "A", seen(0.5, 0.25), true);
+    assertThat(summary(costing(worth, Optional.of(COST))))
+        .containsEntry("layout", "a")
+        .containsEntry("title", "A")
+        .containsEntry("confidence", "0.95")
+        .containsEntry("method", "plain")
+        .containsEntry("precision_reached", "true")
+        .containsEntry("any_loss_probability", "0.5")
+        .containsEntry("any_loss_probability_low", "0.25")
+        .containsEntry("any_loss_probability_high", "0.75")
+        .containsEntry("bytes_lost_mean", "4500000000000")
+        .containsEntry("money_lost_mean", "450")
+        .containsEntry("money_lost_mean_low", "445")
+        .containsEntry("single_copy_days_per_year", "365")
+        .containsEntry("largest_single_copy_bytes", "21000000000000")
+        .containsEntry("cost_mean", "90")
+        .containsEntry("cost_mean_high", "92");
+    LayoutResult plain = layout("b", "B", seen(0.5, 0.25), false);
+    assertThat(summary(plain)).doesNotContainKeys("money_lost_mean", "cost_mean");
+    assertThat(summary(plain, worth))
+        .as("beside one that has a worth")
+        .containsEntry("money_lost_mean", "0");
+  }
+
+  /** 72.5 hours, one more or less, and 91, one and a half more or less. */
+  @Test
+  void howLongWorkStops() throws IOException {
+    CsvResult.write(SampleComparison.of(layout("a", "A", seen(0.5, 0.25), true)), folder);
+    assertThat(folder.resolve("recovery.csv"))
+        .content()
+        .isEqualTo(
+            """
+            layout,id,cause,seen,work_hours,work_hours_low,work_hours_high,whole_hours,whole_hours_low,whole_hours_high
+            a,drive,a drive failed,950,72.5,71.5,73.5,91,89.5,92.5
+            a,place:fire,fire struck at 'studio',1,72,0,,,,
+            """);
+    assertThat(json().at("/layouts/0/recovery/1").has("whole_hours")).isTrue();
+    assertThat(json().at("/layouts/0/recovery/1/whole_hours").isNull()).isTrue();
   }
 
   /** What a spreadsheet would take for a formula begins with an apostrophe. */

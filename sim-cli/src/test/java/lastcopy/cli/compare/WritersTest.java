@@ -310,6 +310,29 @@ class WritersTest {
     assertThat(TextReport.of(quiet, NOTHING, false)).doesNotContain("electrician");
   }
 
+  /** By how many histories, and with what weight, where they are biased; told with details only. */
+  @Test
+  void howTheFiguresWereMadeIsToldOfEachLayout() {
+    var plain = SampleComparison.result(true).layouts().get(0);
+    var rare =
+        SampleComparison.biased(
+            SampleComparison.layout("b", "B", SampleComparison.seen(0.01, 0.001), false));
+    String text =
+        TextReport.of(SampleComparison.of(plain, rare), NOTHING, true).replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains(
+            "How it was made: 100,000 histories of each layout, random numbers from --seed 1. Losses"
+                + " estimated from histories biased towards them and weighted: b (an effective number"
+                + " of 100,000 losing histories, the heaviest with 0.0 % of the weight). The chances"
+                + " of losing any footage: One external drive (one-drive): 0.07000 (0.06800 to"
+                + " 0.07200) B (b): 0.01000 (0.009000 to 0.01100)");
+    assertThat(TextReport.of(SampleComparison.of(plain), NOTHING, true))
+        .contains("How it was made")
+        .doesNotContain("biased");
+    assertThat(TextReport.of(SampleComparison.of(plain, rare), NOTHING, false))
+        .doesNotContain("How it was made");
+  }
+
   @Test
   void jsonSaysOfEachLayoutWhatIsAssumed() throws IOException {
     assertThat(json().at("/layouts/0/assumed")).isEmpty();
