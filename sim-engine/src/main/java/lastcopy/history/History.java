@@ -45,8 +45,9 @@ import lastcopy.scenario.Studio;
  *   <li>a shoot that meets a drive of the working shelf that is down waits as a whole, and all that
  *       come after it wait behind it, even if there is another drive for them, which still enters
  *       service when they are shot;
- *   <li>to an unusable copy people go on offloading, and what it is thought to lack, such as a new
- *       drive of a shelf, is still refilled;
+ *   <li>to an unusable copy people go on offloading, from an unusable working copy they go on
+ *       deleting, and both that and malware travels with its feeds; what it is thought to lack,
+ *       such as a new drive of a shelf, is still refilled;
  *   <li>a rotated drive whose source is gone when its turn is due is not brought; a feed from a
  *       rotated copy is from its first turn;
  *   <li>drives in service at the start have no latent defect then; drives of a copy that was gone

@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.Positions;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * At any time each position that was offloaded and has not aged out is held somewhere or lost, and
- * none is both: a balance, whatever happens, that needs no second simulator.
+ * none is both, nor lost twice: a balance, whatever happens, that needs no second simulator.
  */
 class ConservationTest {
 
@@ -85,6 +86,9 @@ class ConservationTest {
       some.add(state.holdings().aged(), state.offloadedBytes());
       some.removeAll(all);
       some.removeAll(state.lost());
+      assertThat(state.lostBytes())
+          .as("what was lost, one loss after another: %s at %s h", what, state.now())
+          .isCloseTo(state.lost().bytes(), within(1e-9 * state.offloadedBytes()));
       assertThat(some.bytes())
           .as("neither held nor lost: %s at %s h", what, state.now())
           .isLessThanOrEqualTo(1e-9 * state.offloadedBytes());

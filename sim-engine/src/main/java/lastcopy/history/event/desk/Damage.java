@@ -14,7 +14,13 @@ final class Damage {
   static final class Spread {
     boolean onItsWay;
     boolean reached;
+
+    /** What it keeps of it, or is thought to. */
     final PositionSet kept = new PositionSet();
+
+    /** Whether it had become unusable, unknown to all, when it was reached: it keeps nothing. */
+    boolean unusable;
+
     double dropAt = Double.POSITIVE_INFINITY;
   }
 

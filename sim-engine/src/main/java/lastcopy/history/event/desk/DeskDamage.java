@@ -79,15 +79,15 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     here.reached = true;
     here.onItsWay = false;
     copy.bringTo(state.now()); // or what has crossed of the block by now would stay
-    here.kept.copyFrom(copy.held());
+    here.unusable = copy.isSpoilt();
+    here.kept.copyFrom(copy.believed());
     here.kept.retainAll(deletion.block);
     copy.loses(deletion.block);
     flows.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     double keeps = copy.plan().keepsDeleted();
     here.dropAt = state.now() + keeps;
     if (keeps == 0) {
-      common.rule().removed(copy, here.kept);
-      here.kept.clear();
+      dropsAll(copy, here);
     }
   }
 
@@ -132,12 +132,18 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     }
   }
 
+  private void dropsAll(CopyState copy, Damage.Spread here) {
+    if (!here.unusable) {
+      common.rule().removed(copy, here.kept);
+    }
+    here.kept.clear();
+  }
+
   /** A copy is gone with what it kept; what comes back has not been reached. */
   public void gone(CopyState copy) {
     for (Damage deletion : unnoticed.all()) {
       Damage.Spread here = deletion.in(copy);
-      common.rule().removed(copy, here.kept);
-      here.kept.clear();
+      dropsAll(copy, here);
       here.onItsWay = false;
       here.reached &= copy.index() == 0;
     }
@@ -153,7 +159,9 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
       scratch.copyFrom(here.kept);
       scratch.remove(0, from);
       scratch.remove(to, Double.POSITIVE_INFINITY);
-      common.rule().removed(copy, scratch);
+      if (!here.unusable) {
+        common.rule().removed(copy, scratch);
+      }
       here.kept.remove(from, to);
     }
     if (unnoticed.count() > 0) {

@@ -64,7 +64,7 @@ public final class DeskNotices implements Mechanism {
   private void putBack(Damage damage) {
     PositionSet found = found(damage);
     CopyState working = state.working();
-    if (working.isUsable()) {
+    if (!working.isGone()) {
       found.removeAll(working.barred());
       found.removeAll(state.holdings().blocked());
       found.remove(0, state.holdings().aged());
@@ -98,14 +98,20 @@ public final class DeskNotices implements Mechanism {
       for (CopyState copy : state.copies()) {
         Damage.Spread here = damage.in(copy);
         if (here.dropAt <= state.now() && !here.kept.isEmpty()) {
-          rule.met(damage.causes, Cause.Context.LATE);
-          rule.removed(here.kept);
-          double bytes = here.kept.bytes();
-          here.kept.clear();
-          narrator.say(Happening.Kind.DROPPED, copy, bytes, Double.NaN, damage.words);
+          drops(damage, copy);
         }
       }
     }
     unnoticed.settle();
+  }
+
+  private void drops(Damage damage, CopyState copy) {
+    Damage.Spread here = damage.in(copy);
+    if (!here.unusable) {
+      rule.met(damage.causes, Cause.Context.LATE);
+      rule.removed(here.kept);
+      narrator.say(Happening.Kind.DROPPED, copy, here.kept.bytes(), Double.NaN, damage.words);
+    }
+    here.kept.clear();
   }
 }

@@ -61,7 +61,7 @@ public final class DeskStrikes {
   /** Somebody deletes a block by mistake, for the k-th time. */
   public void deletion(ShockProcess shock, int k) {
     CopyState working = state.working();
-    if (!working.isUsable()) {
+    if (working.isGone()) {
       return;
     }
     common.tracker().leave();
@@ -86,7 +86,7 @@ public final class DeskStrikes {
     double size = bytesOf(plan.studio().desk().deletion().orElseThrow().size());
     double start = start(shock, k, size);
     PositionSet block = new PositionSet();
-    block.copyFrom(state.working().held());
+    block.copyFrom(state.working().believed());
     block.remove(0, start);
     block.remove(start + size, Double.POSITIVE_INFINITY);
     return block;
@@ -141,7 +141,7 @@ public final class DeskStrikes {
   }
 
   private boolean isStruck(CopyState copy) {
-    return copy.isUsable() && (copy.index() == 0 || isInReach(copy));
+    return !copy.isGone() && (copy.index() == 0 || isInReach(copy));
   }
 
   private boolean isInReach(CopyState copy) {

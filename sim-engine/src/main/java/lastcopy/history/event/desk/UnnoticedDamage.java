@@ -69,7 +69,9 @@ public final class UnnoticedDamage {
       for (CopyState copy : state.copies()) {
         Damage.Spread spread = damage.in(copy);
         if (!spread.kept.isEmpty()) {
-          copy.keeps(spread.kept);
+          if (!spread.unusable) {
+            copy.keeps(spread.kept);
+          }
           drop = Math.min(drop, spread.dropAt);
         }
       }
