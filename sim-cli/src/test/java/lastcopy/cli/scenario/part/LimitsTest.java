@@ -39,6 +39,24 @@ class LimitsTest {
   }
 
   @Test
+  void whatHappensAtTheDeskTooOften() {
+    String desk =
+        "desk:\n  deletion: {rate: 1e6 per day, size: 1 shoots}\n  malware: {rate: 1e6 per day}\n";
+    assertThat(Texts.problems(Texts.VALID.replace("places:", desk + "places:")))
+        .hasSize(2)
+        .anyMatch(problem -> problem.contains(" deletions"))
+        .anyMatch(problem -> problem.contains(" attacks"));
+  }
+
+  @Test
+  void drivesThatAreReplacedAtOnce() {
+    assertThat(Texts.problems(Texts.withMain("drives: 1 x desk, replace_at: 1 min")))
+        .singleElement()
+        .asString()
+        .contains(" replacements in 5 years");
+  }
+
+  @Test
   void copiesCountEachTurn() {
     String rotation = "rotation: {drives: 400, every: 9 h}, feed: {from: main, visits: 1 h}";
     assertThat(Texts.problems(Texts.withFar("drives: 1 x desk, " + rotation)))
