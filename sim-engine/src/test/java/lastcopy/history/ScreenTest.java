@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.ReckonedCourse;
@@ -12,6 +13,17 @@ import lastcopy.history.report.Happening;
 import lastcopy.history.report.HistoryListener;
 import lastcopy.history.report.Snapshot;
 import lastcopy.history.screen.Screen;
+import lastcopy.law.Exponential;
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.Delay;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Rebuild;
+import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.DriveSets;
 import lastcopy.simulate.SparedWork;
@@ -150,6 +162,34 @@ class ScreenTest {
   void passesWhatSparesTheWorkingCopy(String kind, Happening.Kind happens, int atLeast) {
     look(SparedWork.studio(kind), false);
     assertThat(ofPassed.of(happens)).as("of them in which it happens").isGreaterThan(atLeast);
+  }
+
+  /** A mirror that was bare hides bits from a refill only where another copy has to be filled. */
+  @Test
+  void passesAMirrorThatNobodyReadsWhileItIsBare() {
+    look(SparedWork.studio("mirror hides bits"), false);
+    assertThat(healed).as("of them with a failure and no outage").isPositive();
+  }
+
+  /** Noticed by a law, and rebuilt by the rate of a drive: 8 TB at 10 MB/s are 222 h. */
+  @Test
+  void passesWhatIsNoticedLateAndRebuiltSlowly() {
+    DriveModel model = DriveModel.builder("m", 8e12).fails(new Exponential(20_000)).build();
+    Copy main =
+        Copy.builder("main")
+            .on(
+                Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+                    .of(model)
+                    .rebuild(new Rebuild.ByRate(OptionalDouble.of(1e7), 0))
+                    .build())
+            .noticed(new Delay.Lawful(new Exponential(400)))
+            .arrival(new Fixed(50))
+            .build();
+    Footage footage =
+        Footage.builder(new Shoots(168, 1e10, Shoots.Spacing.EVEN)).onHand(1e12).build();
+    Layout layout = Layout.of("l", main);
+    look(Studio.builder("s", 5).footage(footage).layout(layout).build(), true);
+    assertThat(healed).as("of them with a failure").isGreaterThan(500);
   }
 
   /** Nothing need fail for a loss: a first fill meets what the other copy hides, and may be cut. */

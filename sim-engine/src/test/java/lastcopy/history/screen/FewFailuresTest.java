@@ -3,6 +3,7 @@ package lastcopy.history.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import lastcopy.history.History;
 import lastcopy.history.plan.Draws;
@@ -23,6 +24,7 @@ import lastcopy.scenario.Medium;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -120,5 +122,69 @@ class FewFailuresTest {
     assertThat(most).isEqualTo(bears);
     assertThat(found).isBetween(there / 2, there);
     assertThat(there).isBetween(100, BLOCKS * HistoryLanes.SIZE - 100);
+  }
+
+  private static Optional<FewFailures> of(Medium drives, Effect more) {
+    Studio studio = studio(drives);
+    Plan plan = Plan.of(studio, studio.layouts().get(0));
+    Set<Effect> effects = EnumSet.copyOf(EFFECTS);
+    effects.add(more);
+    return FewFailures.of(plan, plan.copy(0), 0, effects);
+  }
+
+  private static Medium mirror(DriveModelBuilder drive, double replaceAt) {
+    return Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+        .of(drive.build())
+        .replaceAt(replaceAt)
+        .build();
+  }
+
+  /** Strain, ages that nobody knows, no redundancy, and more than 16 lives of a slot. */
+  @Test
+  void whereMoreThanTheirNumberMattersItIsNotCounted() {
+    DriveModelBuilder known = drive().fails(new Exponential(40_000));
+    assertThat(of(mirror(known, 9_000), Effect.PAIRS)).isPresent();
+    assertThat(of(mirror(known, 9_000), Effect.STRAIN)).isEmpty();
+    assertThat(of(mirror(known, 8 * 8_760 / 15.5), Effect.PAIRS)).isPresent();
+    assertThat(of(mirror(known, 8 * 8_760 / 16.5), Effect.PAIRS)).isEmpty();
+    Medium single = Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(known.build()).build();
+    assertThat(of(single, Effect.PAIRS)).isEmpty();
+    DriveModelBuilder aged = drive().fails(new Exponential(40_000)).age(new Uniform(0, 900));
+    assertThat(of(mirror(aged, 9_000), Effect.PAIRS)).isEmpty();
+  }
+
+  /** Of two mirrored pairs the second, of which the first tells nothing. */
+  @Test
+  void eachPairIsCountedByItself() {
+    DriveModel often = drive().fails(new Exponential(20_000)).build();
+    DriveModel seldom = DriveModel.builder("other", 8e12).fails(new Exponential(90_000)).build();
+    Medium pairs =
+        Medium.DriveSet.builder(Arrangement.PAIRS, 4).ofEach(often, often, seldom, seldom).build();
+    Studio studio = studio(pairs);
+    Layout layout = studio.layouts().get(0);
+    Plan plan = Plan.of(studio, layout);
+    History history = new History(studio, layout, SEED);
+    HistoryLanes lanes = new HistoryLanes(new Draws(SEED));
+    Set<Effect> effects = EnumSet.of(Effect.FAILURES, Effect.REPAIRS, Effect.PAIRS);
+    FewFailures second = FewFailures.of(plan, plan.copy(0), 1, effects).orElseThrow();
+    lanes.moveTo(0);
+    long more = second.more(lanes);
+    int most = 0;
+    for (int i = 0; i < HistoryLanes.SIZE; i++) {
+      int[] failed = new int[1];
+      history.tell(
+          i,
+          (happening, snapshot) ->
+              failed[0] +=
+                  happening.kind() == Happening.Kind.DRIVE_FAILED && happening.drive() >= 2
+                      ? 1
+                      : 0);
+      if ((more >>> i & 1) == 0) {
+        assertThat(failed[0]).as("history %s", i).isLessThanOrEqualTo(1);
+        most = Math.max(most, failed[0]);
+      }
+    }
+    assertThat(most).isEqualTo(1);
+    assertThat(Long.bitCount(more)).as("two of 90,000 h over 70,080 h").isBetween(10, 40);
   }
 }
