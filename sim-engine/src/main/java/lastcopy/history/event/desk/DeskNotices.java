@@ -70,7 +70,9 @@ public final class DeskNotices implements Mechanism {
       found.remove(0, state.holdings().aged());
       working.gains(found);
       flows.cannotTake(working, found); // a refill that was bringing it is the shorter
-      feeds.wakeTargets(working, true);
+    }
+    for (CopyState copy : state.copies()) {
+      feeds.wakeTargets(copy, true); // each has again what it kept
     }
     double bytes = found.bytes();
     if (bytes > 0 && working.isUsable()) {

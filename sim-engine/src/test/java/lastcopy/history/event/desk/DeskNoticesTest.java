@@ -57,6 +57,45 @@ class DeskNoticesTest {
     return Studio.builder("s", 1).footage(footage).desk(desk).layout(layout).build();
   }
 
+  /**
+   * A copy that keeps what malware took has it again when that is noticed, and so has, 278 h later,
+   * the copy that is fed by it, though nothing new comes to either. Red if only what the working
+   * copy feeds has work then.
+   */
+  @Test
+  void whatACopyHasAgainGoesOnToThoseThatItFeeds() {
+    Law never = new Exponential(1e30);
+    Feed seldom = Feed.from("main").every(20_000).build();
+    Layout layout =
+        Layout.of(
+            "l",
+            copy("main", never).build(),
+            copy("second", never).fed(seldom).keepsDeleted(1_000).build(),
+            copy("third", never).fed(Feed.from("second").continuous().link(1e6).build()).build());
+    Desk desk = Desk.of(new Desk.Malware(new Rate(1.0 / 4_000), new Fixed(200)));
+    Footage footage =
+        Footage.builder(new Shoots(20_000, 1, Shoots.Spacing.EVEN)).onHand(1e12).build();
+    Studio studio = Studio.builder("s", 1).footage(footage).desk(desk).layout(layout).build();
+    History history = new History(studio, layout, 1);
+    int[] met = new int[1];
+    for (int k = 0; k < HISTORIES; k++) {
+      double[] last = {Double.NaN};
+      history.tell(
+          k,
+          (told, now) -> {
+            if (told.kind() == Happening.Kind.MALWARE) {
+              last[0] = told.hours();
+              assertThat(now.heldBytes()).as("malware").containsOnly(0);
+            }
+            if (told.kind() == Happening.Kind.END && last[0] + 200 + 278 < told.hours()) {
+              met[0]++;
+              assertThat(now.heldBytes()).as("after all").containsOnly(1e12);
+            }
+          });
+    }
+    assertThat(met[0]).isGreaterThan(HISTORIES / 2);
+  }
+
   /** Looks for malware while the working copy is away that is noticed while it is refilled. */
   private static final class Watch implements HistoryListener {
     int seen;
