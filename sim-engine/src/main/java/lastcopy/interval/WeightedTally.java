@@ -130,9 +130,13 @@ public final class WeightedTally {
     return sum(1) / histories();
   }
 
-  /** Effective number of amounts, (Σx)²/Σx² (Kish, Survey Sampling, 1965); 0 if there are none. */
+  /**
+   * Effective number of amounts, (Σx)²/Σx² (Kish, Survey Sampling, 1965); 0 if there are none, or
+   * none so large that its square is a number above 0.
+   */
   public double effective() {
-    return nonZero == 0 ? 0 : sum(1) * (sum(1) / sum(2));
+    double squares = sum(2);
+    return squares == 0 ? 0 : sum(1) * (sum(1) / squares);
   }
 
   /** The largest amount's share of their sum; 1 if there are none. */

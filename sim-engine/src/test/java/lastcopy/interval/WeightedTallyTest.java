@@ -38,6 +38,18 @@ class WeightedTallyTest {
     assertThat(weighted.high()).isCloseTo(1e-9 * counted.high(), within(1e-9 * width / 8));
   }
 
+  /** Weights of 1e-200, whose squares are no numbers: nothing rests on them. Red if it is NaN. */
+  @Test
+  void amountsTooSmallToSquareCountForNothing() {
+    WeightedTally tally = new WeightedTally();
+    tally.add(1e-200);
+    tally.add(3e-200);
+    assertThat(tally.effective()).isZero();
+    assertThat(tally.trusted()).isFalse();
+    tally.add(1e-3);
+    assertThat(tally.effective()).isCloseTo(1, within(1e-9));
+  }
+
   @Test
   void effectiveNumberAndLargestShareAreKishs() {
     WeightedTally tally = equal(3, 1, 100);
