@@ -3,6 +3,7 @@ package lastcopy.story;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -22,6 +23,18 @@ public record Survey(long searched, List<Life> lives, boolean finished) {
   /** How many histories lost anything. */
   public long losing() {
     return lives.stream().filter(Life::lost).count();
+  }
+
+  /** The number of the first in which nothing happened; empty if there is none. */
+  public OptionalLong firstUneventful() {
+    long number = 0;
+    for (Life life : lives) {
+      if (life.number() != number) {
+        break;
+      }
+      number++;
+    }
+    return number < searched ? OptionalLong.of(number) : OptionalLong.empty();
   }
 
   /** Whether most of the histories in which anything happened lost something. */

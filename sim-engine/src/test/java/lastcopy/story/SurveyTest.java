@@ -50,4 +50,13 @@ class SurveyTest {
     assertThat(nearMiss(survived(1, 2), survived(2, 5), survived(3, 5))).isEqualTo(2);
     assertThat(new Survey(100, List.of(loser), true).nearMiss()).isEmpty();
   }
+
+  @Test
+  void theFirstInWhichNothingHappened() {
+    assertThat(new Survey(100, List.of(), true).firstUneventful()).hasValue(0);
+    assertThat(new Survey(100, List.of(lost(1, 3)), true).firstUneventful()).hasValue(0);
+    List<Life> lives = List.of(lost(0, 3), survived(1, 2), lost(3, 1));
+    assertThat(new Survey(100, lives, true).firstUneventful()).hasValue(2);
+    assertThat(new Survey(2, lives.subList(0, 2), true).firstUneventful()).isEmpty();
+  }
 }

@@ -108,11 +108,10 @@ final class RoomTables {
             + " practice, no source):");
     List<DriveModel> told = all ? models : models.subList(0, Math.min(MODELS, models.size()));
     choices(told);
-    if (told.size() < models.size()) {
+    int more = models.size() - told.size();
+    if (more > 0) {
       page.wrap(
-          "  ",
-          "  ",
-          String.format(Locale.ROOT, "(%d more models with --all)", models.size() - told.size()));
+          "  ", "  ", "(" + more + " more " + (more == 1 ? "model" : "models") + " with --all)");
     }
     if (room.choices().stream().anyMatch(choice -> choice.drives().isEmpty())) {
       RoomNeed end = room.needs().get(room.needs().size() - 1);

@@ -90,12 +90,14 @@ final class AssumptionText {
     if (found.isEmpty() && late == 0) {
       told("No value between a tenth and ten times flips which is safer.");
     } else if (looked() > found.size()) {
+      long rest = looked() - found.size();
       String others =
           String.format(
               Locale.ROOT,
-              "Of %,d%s numbers no value between a tenth and ten times does.",
-              looked() - found.size(),
-              found.isEmpty() ? "" : " other");
+              "Of %,d%s number%s no value between a tenth and ten times does.",
+              rest,
+              found.isEmpty() ? "" : " other",
+              rest == 1 ? "" : "s");
       told(others);
     }
     if (late > 0) {

@@ -11,6 +11,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A page for teaching, which needs nothing but itself; without a script its picture is whole. */
 final class LessonPage {
@@ -62,17 +63,27 @@ final class LessonPage {
         LessonWords.seen(lesson.draw(), lesson.chance()),
         lesson.draw(),
         lives(lesson, clock),
-        lesson.loss().story().isPresent() ? List.of() : lesson.loss().how(),
+        missing(lesson),
         LessonWords.pointAt(lesson.studio(), lesson.layout()),
         LessonWords.cautions(),
         seed,
         version);
   }
 
+  /** Why a life is not there. */
+  private static List<String> missing(Lesson lesson) {
+    return Stream.of(lesson.near(), lesson.loss())
+        .filter(told -> told.story().isEmpty())
+        .flatMap(told -> told.how().stream())
+        .toList();
+  }
+
   private static List<LifePicture> lives(Lesson lesson, StoryClock clock) {
     List<LifePicture> lives = new ArrayList<>();
     lives.add(LifePicture.of("typical", "A typical life", lesson.typical(), clock));
-    lives.add(LifePicture.of("near", "A near miss", lesson.near(), clock));
+    if (lesson.near().story().isPresent()) {
+      lives.add(LifePicture.of("near", "A near miss", lesson.near(), clock));
+    }
     if (lesson.loss().story().isPresent()) {
       String title = lesson.loss().biased() ? "A loss, which is rare" : "The first loss";
       lives.add(LifePicture.of("loss", title, lesson.loss(), clock));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Progress;
 import lastcopy.interval.Estimate;
@@ -143,27 +144,41 @@ final class StoryChoice {
         Locale.ROOT, "Of the %,d in which something went wrong, %s.", survey.lives().size(), of);
   }
 
-  /** The one in which a loss was nearest. */
+  /** The one in which a loss was nearest; none if each history loses something. */
   Told nearMiss(SearchLimit limit) {
     Survey survey = stories.survey(limit, watch);
     Optional<Life> life = survey.nearMiss();
+    OptionalLong number =
+        life.isPresent() ? OptionalLong.of(life.get().number()) : survey.firstUneventful();
+    Optional<Story> story =
+        number.isPresent() ? Optional.of(stories.tell(number.getAsLong())) : Optional.empty();
+    String how =
+        story.isPresent()
+            ? among(survey, life)
+            : String.format(
+                Locale.ROOT,
+                "Each of the first %,d histories lost footage: none is a near miss.",
+                survey.searched());
+    return new Told(story, "near-miss", survey.searched(), List.of(how), survey.finished());
+  }
+
+  private static String among(Survey survey, Optional<Life> life) {
     String among =
         String.format(
             Locale.ROOT,
             "Of the %,d among the first %,d histories that lost nothing, ",
             survey.searched() - survey.losing(),
             survey.searched());
-    String how =
-        life.isEmpty()
-            ? "none had a mishap or a failure: the first is told."
-            : life.get().peril().isPresent()
-                ? "it is the one in which a loss was nearest: the fewest further failures away,"
-                    + " then the soonest that the only copy was struck after all, then the most"
-                    + " footage in one copy only, times hours."
-                : "none left half of the footage or more in one copy only after something failed: the"
-                    + " one with the most happenings is told.";
-    Story story = stories.tell(life.map(Life::number).orElse(0L));
-    return told("near-miss", survey.searched(), survey.finished(), story, List.of(among + how));
+    if (life.isEmpty()) {
+      return among + "none had a mishap or a failure: the first is told.";
+    }
+    return among
+        + (life.get().peril().isPresent()
+            ? "it is the one in which a loss was nearest: the fewest further failures away,"
+                + " then the soonest that the only copy was struck after all, then the most"
+                + " footage in one copy only, times hours."
+            : "none left half of the footage or more in one copy only after something failed: the"
+                + " one with the most happenings is told.");
   }
 
   /** Where nothing was asked for: the first loss of a short search, else a near miss. */

@@ -199,7 +199,7 @@ class InspectJsonTest {
 
   @Test
   void threeModelsAreToldAndTheRestOnRequest() throws Exception {
-    String more = "(1 more models with --all)";
+    String more = "(1 more model with --all)";
     assertThat(page(STUDIO, false)).contains("\n  e2 ", more).doesNotContain("\n  e3 ");
     assertThat(page(STUDIO, true)).contains("\n  e3 ").doesNotContain(more);
   }

@@ -139,14 +139,14 @@ class AssumptionWordsTest {
             + " days now.";
     assertThat(flips(turns(WAIT))).isEqualTo(turn);
     assertThat(flips(turns(WAIT), never(FIRE)))
-        .isEqualTo(turn + " Of 1 other numbers no value between a tenth and ten times does.");
+        .isEqualTo(turn + " Of 1 other number no value between a tenth and ten times does.");
     assertThat(flips(never(WAIT), never(FIRE))).isEqualTo(NO_VALUE);
     String late =
         " it could not be told whether any value flips which is safer: too few histories, too rare"
             + " losses or too little time.";
     assertThat(flips(late(WAIT), late(FIRE))).isEqualTo("Of 2" + late);
     assertThat(flips(never(WAIT), late(FIRE)))
-        .isEqualTo("Of 1 numbers no value between a tenth and ten times does. Of 1" + late);
+        .isEqualTo("Of 1 number no value between a tenth and ten times does. Of 1" + late);
     assertThat(flips(turns(WAIT), late(FIRE))).isEqualTo(turn + " Of 1" + late);
     assertThat(section(study(moving(3, 20)))).doesNotContain("or \"");
   }

@@ -236,6 +236,20 @@ class StoryChoiceTest {
                 + " one with the most happenings is told.");
   }
 
+  /** Where each history loses there is none, and no other is told in its stead. */
+  @Test
+  void noNearMissWhereEachLoses() {
+    Told told = choice(studio("99.9999 %/year", ONE)).nearMiss(TEN);
+    assertThat(told.story()).isEmpty();
+    assertThat(told.how())
+        .containsExactly("Each of the first 10 histories lost footage: none is a near miss.");
+    Studio most = studio("40 %/year", ONE);
+    assertThat(loses(most, 1, 0)).as("the very first loses").isTrue();
+    Told quiet = choice(most).nearMiss(TEN);
+    assertThat(quiet.how().get(0)).endsWith("none had a mishap or a failure: the first is told.");
+    assertThat(loses(most, 1, number(quiet))).isFalse();
+  }
+
   @Test
   void aBiasedOneSaysHowRareItIs() {
     Told told = choice(studio("1 %/year", ONE)).biased(0);
