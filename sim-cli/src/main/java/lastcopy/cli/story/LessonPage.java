@@ -27,6 +27,7 @@ final class LessonPage {
       String chance,
       String seen,
       ClassDraw draw,
+      String heading,
       List<LifePicture> lives,
       List<String> missing,
       List<String> pointAt,
@@ -54,6 +55,7 @@ final class LessonPage {
   }
 
   private static View view(Lesson lesson, StoryClock clock, long seed, String version) {
+    List<LifePicture> lives = lives(lesson, clock);
     return new View(
         lesson.studio().name(),
         lesson.layout().title(),
@@ -62,7 +64,8 @@ final class LessonPage {
         LessonWords.chance(lesson.chance(), lesson.studio().years()),
         LessonWords.seen(lesson.draw(), lesson.chance()),
         lesson.draw(),
-        lives(lesson, clock),
+        LessonWords.heading(lives.size()),
+        lives,
         missing(lesson),
         LessonWords.pointAt(lesson.studio(), lesson.layout()),
         LessonWords.cautions(),

@@ -106,4 +106,9 @@ final class LessonWords {
   static String horizon(double years) {
     return YearWords.of(years);
   }
+
+  /** What stands above so many lives, from one to three: a near miss or a loss may be missing. */
+  static String heading(int lives) {
+    return List.of("One life", "Two lives", "Three lives").get(lives - 1);
+  }
 }

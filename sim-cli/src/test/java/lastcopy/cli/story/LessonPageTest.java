@@ -84,6 +84,20 @@ class LessonPageTest {
     return Files.readString(page);
   }
 
+  /** A near miss is there only where some history loses nothing, and the heading counts. */
+  @Test
+  void asManyLivesAsTheHeadingSays() throws IOException {
+    assertThat(mirror).contains("<h2>Three lives</h2>").contains("A near miss");
+    String doomed = YAML.replace("fails: 5 %/year", "fails: 99.99 %/year");
+    String written = Files.writeString(folder.resolve("doomed.yaml"), doomed).toString();
+    Path page = folder.resolve("doomed.html");
+    run("story", written, "--layout", "mirror", "--histories", "300", "--report", page.toString());
+    assertThat(Files.readString(page))
+        .contains("<h2>Two lives</h2>")
+        .doesNotContain("A near miss")
+        .contains("histories lost footage: none is a near miss.");
+  }
+
   private static String run(String... line) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
