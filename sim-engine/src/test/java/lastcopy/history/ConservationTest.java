@@ -33,12 +33,7 @@ class ConservationTest {
     RandomStudios studios = new RandomStudios(91, kind.equals("unlikely"));
     long looks = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio =
-          switch (kind) {
-            case "at random" -> studios.nextOfRandomShoots();
-            case "empty" -> studios.nextThatStartsEmpty();
-            default -> studios.next();
-          };
+      Studio studio = studios.next(kind);
       Plan plan = Plan.of(studio, studio.layouts().get(0));
       Draws draws = new Draws(5);
       RandomShoots random = new RandomShoots(plan, draws);

@@ -77,6 +77,19 @@ final class RandomStudios {
     return half() ? OptionalDouble.of(between(low, high)) : OptionalDouble.empty();
   }
 
+  /**
+   * The next of a kind: no tricks, tricks, at random, empty; of the whole model by any other name.
+   */
+  Studio next(String kind) {
+    return switch (kind) {
+      case "no tricks" -> nextWithoutTricks();
+      case "tricks" -> nextOfSetsWithTricks();
+      case "at random" -> nextOfRandomShoots();
+      case "empty" -> nextThatStartsEmpty();
+      default -> next();
+    };
+  }
+
   Studio next() {
     Footage footage =
         new Footage(

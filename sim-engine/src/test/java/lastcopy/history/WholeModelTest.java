@@ -26,12 +26,7 @@ class WholeModelTest {
     RandomStudios studios = new RandomStudios(42);
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio =
-          switch (kind) {
-            case "at random" -> studios.nextOfRandomShoots();
-            case "empty" -> studios.nextThatStartsEmpty();
-            default -> studios.next();
-          };
+      Studio studio = studios.next(kind);
       Layout layout = studio.layouts().get(0);
       History quick = new History(studio, layout, 5, Bias.NONE, true);
       History slow = new History(studio, layout, 5, Bias.NONE, false);
@@ -58,14 +53,7 @@ class WholeModelTest {
     RandomStudios studios = new RandomStudios(44, kind.equals("whole, unlikely"));
     int lossy = 0;
     for (int i = 0; i < STUDIOS; i++) {
-      Studio studio =
-          switch (kind) {
-            case "no tricks" -> studios.nextWithoutTricks();
-            case "tricks" -> studios.nextOfSetsWithTricks();
-            case "at random" -> studios.nextOfRandomShoots();
-            case "empty" -> studios.nextThatStartsEmpty();
-            default -> studios.next();
-          };
+      Studio studio = studios.next(kind);
       History history = new History(studio, studio.layouts().get(0), 5);
       for (int k = 0; k < 5 * HISTORIES; k++) {
         Log screened = new Log(false);
