@@ -158,6 +158,61 @@ class WorkingShelfTest {
     assertThat(kinds).doesNotContain(0);
   }
 
+  /**
+   * The first drive of a shelf fails at 90 and is back at 114, the second enters at 60, fails at
+   * 150 and is back at 174 for its positions [100, 200). The near copy, fed at hour 1 only, gives
+   * faster than the far one but has none of these: it is not turned to, usable or not. Red if an
+   * unusable shelf is thought to lack its first drive's footage too.
+   */
+  @Test
+  void aCopyThatHasNothingOfAnEmptyDriveIsNotTurnedTo() {
+    Copy main = shelf(90).spoils(new Rate(1.0 / 120)).build();
+    double perHour = 1 / Units.SECONDS_PER_HOUR;
+    DriveModel big = DriveModel.builder("big", 1e6).fails(new Fixed(1e9)).build();
+    Medium.DriveSet one = Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(big).build();
+    Feed once = Feed.from("main").every(1_000, 1).link(1 * perHour).build();
+    Copy near =
+        Copy.builder("near")
+            .on(one)
+            .fed(once)
+            .startsEmpty()
+            .restoresAt(100 * perHour)
+            .spoils(new Rate(1.0 / 100))
+            .build();
+    Copy far =
+        Copy.builder("far")
+            .on(one)
+            .fed(Feed.from("main").continuous().link(1).build())
+            .restoresAt(10 * perHour)
+            .build();
+    Footage footage =
+        Footage.builder(new Shoots(60, 60, Shoots.Spacing.EVEN)).onHand(80).clip(1).build();
+    Layout layout = new Layout("l", "l", List.of(main, near, far), OptionalDouble.empty());
+    Studio studio =
+        Studio.builder("s", 179 / Units.HOURS_PER_YEAR).footage(footage).layout(layout).build();
+    int met = 0;
+    for (int k = 0; k < 2_000; k++) {
+      List<Integer> spoilt = new ArrayList<>();
+      List<String> at174 = new ArrayList<>();
+      new History(studio, layout, 3)
+          .tell(
+              k,
+              (told, now) -> {
+                if (told.kind() == Kind.SPOILT && told.hours() > 125) {
+                  spoilt.add(told.copy());
+                }
+                if (told.hours() == 174 && REFILLS.contains(told.kind())) {
+                  at174.add(told.kind() + " " + told.bytes());
+                }
+              });
+      if (spoilt.containsAll(List.of(0, 1))) {
+        met++;
+        assertThat(at174).as("history %s", k).containsExactly("REFILL_STARTED 100.0");
+      }
+    }
+    assertThat(met).isGreaterThan(30);
+  }
+
   private static Studio twoCopies(Copy main, Copy far) {
     Footage footage =
         Footage.builder(new Shoots(1_000, 60, Shoots.Spacing.EVEN)).onHand(80).clip(1).build();

@@ -65,11 +65,11 @@ public final class Offloads implements Mechanism, TimerHandler, OffCourse {
     return shoot.bytes() < all;
   }
 
-  /** How many bytes it lacks of what was ever offloaded and may be asked for. */
+  /** How many bytes people know that it lacks of what was ever offloaded and may be asked for. */
   double lacks() {
     shoot.clear();
     shoot.add(state.holdings().aged(), state.offloadedBytes());
-    shoot.removeAll(state.working().held());
+    shoot.removeAll(state.working().believed());
     shoot.removeAll(state.working().barred());
     shoot.removeAll(state.holdings().blocked());
     return shoot.bytes();
