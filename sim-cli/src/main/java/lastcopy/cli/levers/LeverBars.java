@@ -23,28 +23,6 @@ final class LeverBars {
       Path directory,
       Collection<ChartFiles.Format> formats)
       throws ChartException, IOException {
-    List<LeversChart.Bar> changes =
-        findings.effects().ranked().stream()
-            .filter(each -> each.direction() != Direction.NOT_MEASURABLE)
-            .map(
-                each ->
-                    new LeversChart.Bar(
-                        findings.deed(each).title()
-                            + (findings.deed(each).isYardstick() ? " (no deed)" : ""),
-                        List.of(each.difference().negated())))
-            .toList();
-    List<LeversChart.Bar> numbers =
-        findings.assumptions().stream()
-            .flatMap(study -> new AssumptionWords(study, outOf).swings().stream())
-            .filter(AssumptionWords.Swing::isMeasurable)
-            .map(
-                swing ->
-                    new LeversChart.Bar(
-                        AssumptionWords.capital(swing.assumption().title())
-                            + ": "
-                            + AssumptionWords.value(swing.assumption(), 1),
-                        List.of(swing.half().difference(), swing.twice().difference())))
-            .toList();
     LeversChart.Around around =
         new LeversChart.Around(
             findings.study().studio().name(),
@@ -54,6 +32,35 @@ final class LeverBars {
             findings.settings().confidence(),
             findings.isFinished(),
             date);
-    return LeversChart.writeAll(changes, numbers, around, directory, formats);
+    return LeversChart.writeAll(
+        changes(findings), numbers(findings, outOf), around, directory, formats);
+  }
+
+  /** How much less likely a loss is with each change, in the order of the ranking. */
+  static List<LeversChart.Bar> changes(LeverFindings findings) {
+    return findings.effects().ranked().stream()
+        .filter(each -> each.direction() != Direction.NOT_MEASURABLE)
+        .map(
+            each ->
+                new LeversChart.Bar(
+                    findings.deed(each).title()
+                        + (findings.deed(each).isYardstick() ? " (no deed)" : ""),
+                    List.of(each.difference().negated())))
+        .toList();
+  }
+
+  /** How much more likely a loss is where a number is half, and double; the widest first. */
+  static List<LeversChart.Bar> numbers(LeverFindings findings, OutOf outOf) {
+    return findings.assumptions().stream()
+        .flatMap(study -> new AssumptionWords(study, outOf).swings().stream())
+        .filter(AssumptionWords.Swing::isMeasurable)
+        .map(
+            swing ->
+                new LeversChart.Bar(
+                    AssumptionWords.capital(swing.assumption().title())
+                        + ": "
+                        + AssumptionWords.value(swing.assumption(), 1),
+                    List.of(swing.half().difference(), swing.twice().difference())))
+        .toList();
   }
 }

@@ -25,9 +25,6 @@ record LeverWords(LeverFindings findings, OutOf outOf) {
   private static final int RISK = 8;
   private static final double PER = 100;
 
-  /** Less money is not worth a word. */
-  private static final double LEAST_TOLD = 1;
-
   /** What helps most, what it costs, and what is most for the money. */
   String answer() {
     List<MeasuredEffect> less = findings.deeds(Direction.LESS);
@@ -220,12 +217,12 @@ record LeverWords(LeverFindings findings, OutOf outOf) {
         + " more lose footage";
   }
 
-  /** One without a measurable effect, with its cost. */
+  /** One without a measurable effect, with its cost where that is known. */
   String without(MeasuredEffect effect) {
     Optional<String> dearer =
         effect
             .costDifference()
-            .filter(cost -> cost.low() > LEAST_TOLD)
+            .filter(cost -> findings.isDearer(effect))
             .map(
                 cost ->
                     " (which costs "

@@ -177,6 +177,9 @@ class LeverWordsTest {
     assertThat(words.without(at(200, SPARE, 0)))
         .isEqualTo("a spare drive on the shelf (which costs EUR 200 (195 to 205) more)");
     assertThat(words.without(at(6, SPARE, 0))).isEqualTo("a spare drive on the shelf");
+    assertThat(words.without(at(200, SERVICE, 0)))
+        .as("the file does not price all of it")
+        .isEqualTo("a second copy, at a service");
     assertThat(words.without(effect(SPARE, 0, Optional.empty())))
         .isEqualTo("a spare drive on the shelf");
   }
