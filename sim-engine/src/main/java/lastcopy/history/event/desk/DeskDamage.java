@@ -83,6 +83,7 @@ public final class DeskDamage implements Mechanism, Feeds.Passenger, Disturbance
     here.kept.copyFrom(copy.believed());
     here.kept.retainAll(deletion.block);
     copy.loses(deletion.block);
+    flows.cannotSend(copy, deletion.block);
     flows.cannotTake(copy, deletion.block); // a continuous run drops what is deleted
     double keeps = copy.plan().keepsDeleted();
     here.dropAt = state.now() + keeps;

@@ -38,8 +38,8 @@ import lastcopy.scenario.Ways;
  *   <li>whether carrying is sooner is reckoned when a run starts, as if it had its link to itself
  *       at all hours that it may be used: who else will want it is not known then;
  *   <li>what is carried counts nowhere until it is there; if its source or its target goes before,
- *       it does not arrive, as with a run that is cut, while a feed that stops unseen does not stop
- *       who carries a drive;
+ *       or it disappears from its source, it does not arrive, as with a run that is cut, while a
+ *       feed that stops unseen does not stop who carries a drive;
  *   <li>the first fill is over once a run has carried all that it began with, or had nothing to do;
  *   <li>a service lets each refill wait from its start, also one of a fed copy whose source it is,
  *       and what is carried by hand from it does not wait.
