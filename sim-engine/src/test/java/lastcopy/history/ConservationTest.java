@@ -20,11 +20,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * At any time each position that was offloaded and has not aged out is held somewhere or lost, and
- * none is both, nor lost twice: a balance, whatever happens, that needs no second simulator.
+ * none is both, nor lost twice: a balance, whatever happens, that needs no second simulator. With
+ * -Dconservation.studios=15 it is done with so many of the studios.
  */
 class ConservationTest {
 
-  private static final int STUDIOS = 150;
+  private static final int STUDIOS = Integer.getInteger("conservation.studios", 150);
   private static final int HISTORIES = 20;
 
   @ParameterizedTest

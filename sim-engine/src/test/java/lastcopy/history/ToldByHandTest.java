@@ -1,17 +1,10 @@
 package lastcopy.history;
 
+import static lastcopy.history.Rows.after;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.Set;
-import lastcopy.history.report.Happening;
-import lastcopy.history.report.Happening.Kind;
-import lastcopy.history.report.HistoryListener;
-import lastcopy.history.report.Snapshot;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
@@ -30,13 +23,9 @@ import org.junit.jupiter.api.Test;
  * Histories without luck, event by event against a timeline by hand. A studio has 100 bytes on hand
  * and shoots 10 more every 30 h; its far copy is fed from hour 2 on every 24 h at 10 bytes an hour
  * and gives back 20 an hour. A drive of the working copy lives for so many hours and its
- * replacement takes 24 h. A row is: when, what, copy, drive, bytes, until, subject; then what has
- * been shot, what is lost, what each copy holds and what stands in one copy only.
+ * replacement takes 24 h. What a row says is told at {@link Rows}.
  */
 class ToldByHandTest {
-
-  private static final Set<Kind> CALM =
-      EnumSet.of(Kind.START, Kind.DRIVE_ADDED, Kind.DRIVE_SWAPPED, Kind.END);
 
   private static final double PER_HOUR = 1 / Units.SECONDS_PER_HOUR;
 
@@ -64,37 +53,7 @@ class ToldByHandTest {
     Layout layout = new Layout("l", "l", List.of(copies), cards);
     Studio studio =
         Studio.builder("s", horizon / Units.HOURS_PER_YEAR).footage(footage).layout(layout).build();
-    List<String> rows = new ArrayList<>();
-    HistoryListener listener = (happening, now) -> rows.add(row(happening, now));
-    new History(studio, layout, 1).tell(0, listener);
-    return rows;
-  }
-
-  private static String row(Happening h, Snapshot now) {
-    StringBuilder row = new StringBuilder();
-    row.append(number(h.hours())).append(' ').append(h.kind()).append(' ').append(h.copy());
-    row.append(' ').append(h.drive()).append(' ').append(number(h.bytes()));
-    row.append(' ').append(number(h.until())).append(" [").append(h.subject()).append("] ");
-    row.append(number(now.shotBytes())).append(' ').append(number(now.lostBytes()));
-    for (double held : now.heldBytes()) {
-      row.append(' ').append(number(held));
-    }
-    // On the undisturbed course what stands in one copy only is not reckoned.
-    return CALM.contains(h.kind()) ? row.toString() : row + " | " + number(now.bareBytes());
-  }
-
-  private static String number(double value) {
-    return Double.isNaN(value)
-        ? "-"
-        : String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
-  }
-
-  private static List<String> after(String kind, List<String> rows) {
-    int from = 0;
-    while (!rows.get(from).contains(" " + kind + " ")) {
-      from++;
-    }
-    return rows.subList(from, rows.size());
+    return Rows.told(studio);
   }
 
   /** What was shot at 180 h has crossed by 195; the drive fails at 200.5. */

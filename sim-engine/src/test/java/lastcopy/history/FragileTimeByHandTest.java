@@ -1,0 +1,91 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import lastcopy.law.Fixed;
+import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Copy;
+import lastcopy.scenario.CopyBuilder;
+import lastcopy.scenario.DriveModel;
+import lastcopy.scenario.Feed;
+import lastcopy.scenario.Footage;
+import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
+import lastcopy.scenario.Shoots;
+import lastcopy.scenario.Studio;
+import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How long footage is in one copy only, how long of that one failure from loss, and how long work
+ * waits, by hand: what a ledger is told of time.
+ */
+class FragileTimeByHandTest {
+
+  private static final double PER_HOUR = 1 / Units.SECONDS_PER_HOUR;
+
+  private static DriveModel lives(double hours) {
+    return DriveModel.builder("m", 1e6).fails(new Fixed(hours)).build();
+  }
+
+  private static Medium mirror(double one, double other) {
+    return Medium.DriveSet.builder(Arrangement.MIRROR, 2)
+        .ofEach(lives(one), lives(other))
+        .rebuild(new Fixed(500))
+        .build();
+  }
+
+  private static Medium single(double hours) {
+    return Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(lives(hours)).build();
+  }
+
+  /** 100 bytes on hand and more shoots if any; the far copy is fed every day at 10 an hour. */
+  private static double[] times(Shoots shoots, Medium main, Medium far) {
+    CopyBuilder fed =
+        Copy.builder("far")
+            .on(far)
+            .arrival(new Fixed(24))
+            .fed(Feed.from("main").every(24, 2).link(10 * PER_HOUR).build())
+            .restoresAt(20 * PER_HOUR);
+    Copy working = Copy.builder("main").on(main).arrival(new Fixed(24)).build();
+    Layout layout = Layout.of("l", working, fed.build());
+    Studio studio =
+        Studio.builder("s", 200 / Units.HOURS_PER_YEAR)
+            .footage(Footage.builder(shoots).onHand(100).clip(1).build())
+            .layout(layout)
+            .build();
+    Log log = new Log();
+    new History(studio, layout, 1).simulate(0, log);
+    return log.time;
+  }
+
+  private static final Shoots NONE = new Shoots(1e9, 10, Shoots.Spacing.EVEN);
+
+  private static void told(double[] found, double... expected) {
+    assertThat(found).containsExactly(expected, within(1e-6));
+  }
+
+  /**
+   * The working drive is gone from 100 to 124 h, and the refill of 100 bytes at 20 an hour ends at
+   * 129: 29 h in one copy, which a failure ends if it is one drive, never if it is two, and from
+   * 110 h on, for 19 h, if one of the two is down.
+   */
+  @Test
+  void inTheFarCopy() {
+    told(times(NONE, single(100), single(1e9)), 200, 29, 29, 24, 29, 100);
+    told(times(NONE, single(100), mirror(1e9, 1e9)), 200, 29, 0, 24, 29, 100);
+    told(times(NONE, single(100), mirror(110, 1e9)), 200, 29, 19, 24, 29, 100);
+  }
+
+  /**
+   * Ten bytes at 60, 120 and 180 h cross from 74, 122 and 194 h on in an hour: 15, 3 and 15 h.
+   * Nothing happens; each stands on one drive, or on two.
+   */
+  @Test
+  void onTheWorkingCopy() {
+    Shoots some = new Shoots(60, 10, Shoots.Spacing.EVEN);
+    told(times(some, single(1e9), single(1e9)), 200, 33, 33, 0, 0, 10);
+    told(times(some, mirror(1e9, 1e9), single(1e9)), 200, 33, 0, 0, 0, 10);
+  }
+}
