@@ -27,6 +27,9 @@ final class RareCause {
   private double squares;
   private double products;
 
+  /** Of the sum, what histories add that have it after their first loss. */
+  private double laterSum;
+
   RareCause(String sentence) {
     this.sentence = sentence;
   }
@@ -46,6 +49,7 @@ final class RareCause {
     products += mine * (weight * eventsOfAll);
     sumBytes += weight * bytesNow;
     later += laterNow ? 1 : 0;
+    laterSum += laterNow ? mine : 0;
     laterNow = false;
     eventsNow = 0;
     bytesNow = 0;
@@ -53,6 +57,7 @@ final class RareCause {
 
   void merge(RareCause other) {
     later += other.later;
+    laterSum += other.laterSum;
     sumBytes += other.sumBytes;
     sum += other.sum;
     squares += other.squares;
@@ -66,9 +71,11 @@ final class RareCause {
   /**
    * Its share of the expected number of events, of which all causes have {@code all}. Where few
    * effective histories stand behind it, or behind all others, those that weigh most may not have
-   * been seen: then its share may also be more, or less, by what none of the effective histories
-   * with a loss would still allow. So it may be more where few have it after their first loss,
-   * since hazards are not biased then: what is rare as a first loss may be commoner after another.
+   * been seen: then its share may also be more, or less, by what none of as many losses as would be
+   * there, were each as heavy as the heaviest, would still allow. Many histories that weigh little
+   * are few by this: one cause may come about in a way that the biases make frequent and in another
+   * that they make rare. So it may be more where few have it after their first loss, since hazards
+   * are not biased then: what is rare as a first loss may be commoner after another.
    */
   Estimate share(WeightedTally all, double confidence) {
     Estimate share =
@@ -80,11 +87,12 @@ final class RareCause {
             products,
             all.sumSquares(),
             confidence);
-    long effective = Math.max(1, (long) all.effective());
-    double unseen = Proportions.upperOfNone(effective, 1 - confidence);
-    double more = isFew(sum, squares) || later < FEW_LATER ? unseen : 0;
+    long heaviest = Math.max(1, (long) (1 / all.largestShare()));
+    double unseen = Proportions.upperOfNone(heaviest, 1 - confidence);
+    boolean fewLater = later < FEW_LATER || standFor(laterSum, all) < FEW_LATER;
+    double more = fewLater || isFew(sum, squares, all) ? unseen : 0;
     double others = all.sumSquares() - 2 * products + squares;
-    double less = isFew(all.sum() - sum, Math.max(others, NOISE * squares)) ? unseen : 0;
+    double less = isFew(all.sum() - sum, Math.max(others, NOISE * squares), all) ? unseen : 0;
     return new Estimate(
         share.value(),
         Math.max(0, share.low() - less),
@@ -92,8 +100,13 @@ final class RareCause {
         share.seen());
   }
 
-  /** Something, of which few effective histories (Kish) have any. */
-  private static boolean isFew(double sum, double squares) {
-    return sum > 0 && sum * sum < ENOUGH * squares;
+  /** For how many of all effective losses a sum of weights stands. */
+  private static double standFor(double sum, WeightedTally all) {
+    return sum / all.sum() * all.effective();
+  }
+
+  /** Something, of which few effective histories (Kish) have any, or which stands for few. */
+  private static boolean isFew(double sum, double squares, WeightedTally all) {
+    return sum > 0 && (sum * sum < ENOUGH * squares || standFor(sum, all) < ENOUGH);
   }
 }
