@@ -62,9 +62,16 @@ public final class Refill {
       from(best, working);
     } else if (working.isRefilling()) {
       working.isFilled();
-      interruptions.whole();
+      if (!isShelfWithDrivesDown(working)) {
+        interruptions.whole();
+      }
       narrator.say(Happening.Kind.REFILLED, working, 0, Double.NaN);
     }
+  }
+
+  /** What stood on them is still to come back. */
+  private static boolean isShelfWithDrivesDown(CopyState copy) {
+    return copy.plan().set().shelf() && copy.down() > 0;
   }
 
   private void from(CopyState best, CopyState working) {
