@@ -49,7 +49,11 @@ class FragileTimeByHandTest {
             .fed(Feed.from("main").every(24, 2).link(10 * PER_HOUR).build())
             .restoresAt(20 * PER_HOUR);
     Copy working = Copy.builder("main").on(main).arrival(new Fixed(24)).build();
-    Layout layout = Layout.of("l", working, fed.build());
+    return times(shoots, working, fed.build());
+  }
+
+  private static double[] times(Shoots shoots, Copy... copies) {
+    Layout layout = Layout.of("l", copies);
     Studio studio =
         Studio.builder("s", 200 / Units.HOURS_PER_YEAR)
             .footage(Footage.builder(shoots).onHand(100).clip(1).build())
@@ -87,5 +91,16 @@ class FragileTimeByHandTest {
     Shoots some = new Shoots(60, 10, Shoots.Spacing.EVEN);
     told(times(some, single(1e9), single(1e9)), 200, 33, 33, 0, 0, 10);
     told(times(some, mirror(1e9, 1e9), single(1e9)), 200, 33, 0, 0, 0, 10);
+  }
+
+  /**
+   * All 100 bytes are lost with the only drive at 100 h; those of 150 h, 26 h after it is back,
+   * stand in one copy to the end. Red if a studio that has nothing is told to have it in one copy.
+   */
+  @Test
+  void afterATotalLossNothingStandsAnywhere() {
+    Shoots some = new Shoots(150, 10, Shoots.Spacing.EVEN);
+    Copy lone = Copy.builder("main").on(single(100)).arrival(new Fixed(24)).build();
+    told(times(some, lone), 200, 100 + 50, 100 + 50, 24, 24, 100);
   }
 }

@@ -56,9 +56,10 @@ class DestroyedCostTest {
         Studio.builder("test", hours / Units.HOURS_PER_YEAR)
             .footage(Studios.onHand(Units.TB / 2))
             .work(WORK)
+            .energy(1)
             .layout(layout)
             .build();
-    return Agreement.simulate(studio, 50).cost().orElseThrow();
+    return Agreement.simulate(studio, 10).cost().orElseThrow();
   }
 
   private static void paid(Cost cost, String kind, double amount) {
@@ -111,5 +112,24 @@ class DestroyedCostTest {
     Cost cost = cost(840, copy("main").at(burns).build(), far);
     paid(cost, "boxes", 250);
     paid(cost, "drives", (2 + 2) * 100 + (2 + 1) * 100);
+  }
+
+  /**
+   * What burns within some thousandths of an hour draws no power until it is back at 450 h, and
+   * none again from then on: 20 W for less than 0.1 h.
+   */
+  @Test
+  void whatBurnsDrawsNoPower() {
+    Place burns = Place.of("studio", new Mishap("fire", new Rate(200), 1));
+    DriveModel model =
+        DriveModel.builder("drive", Units.TB).price(100).power(10).fails(new Never()).build();
+    Copy main =
+        copy("main")
+            .on(Medium.DriveSet.builder(Arrangement.MIRROR, 2).of(model).build())
+            .at(burns)
+            .build();
+    Cost cost = cost(500, main);
+    paid(cost, "drives", 4 * 100);
+    assertThat(cost.total().value() - 4 * 100 - 80).isBetween(0.0, 20 * 0.1 / 1_000);
   }
 }
