@@ -109,4 +109,26 @@ class DeskByHandTest {
     assertThat(back).isPositive();
     assertThat(late).isPositive();
   }
+
+  /** Each wait for the next strike is drawn by itself. Red if a draw serves twice. */
+  @Test
+  void noTwoWaitsAreTheSame() {
+    Footage footage = Footage.builder(new Shoots(10, 10, Shoots.Spacing.EVEN)).clip(1).build();
+    Studio studio =
+        studio(
+            3_000,
+            footage,
+            new Desk.Malware(new Rate(1 / 300.0), new Fixed(20)),
+            OptionalDouble.empty(),
+            copy("main", Arrangement.SINGLE, FOREVER).build());
+    double before = 0;
+    List<Long> waits = new ArrayList<>();
+    for (Happening each : told(studio, 1)) {
+      if (each.kind() == Kind.MALWARE) {
+        waits.add(Math.round((each.hours() - before) * 1e6));
+        before = each.hours();
+      }
+    }
+    assertThat(waits).hasSizeGreaterThan(2).doesNotHaveDuplicates();
+  }
 }

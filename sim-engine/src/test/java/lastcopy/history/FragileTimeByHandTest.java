@@ -49,14 +49,14 @@ class FragileTimeByHandTest {
             .fed(Feed.from("main").every(24, 2).link(10 * PER_HOUR).build())
             .restoresAt(20 * PER_HOUR);
     Copy working = Copy.builder("main").on(main).arrival(new Fixed(24)).build();
-    return times(shoots, working, fed.build());
+    return times(shoots, 100, working, fed.build());
   }
 
-  private static double[] times(Shoots shoots, Copy... copies) {
+  private static double[] times(Shoots shoots, double onHand, Copy... copies) {
     Layout layout = Layout.of("l", copies);
     Studio studio =
         Studio.builder("s", 200 / Units.HOURS_PER_YEAR)
-            .footage(Footage.builder(shoots).onHand(100).clip(1).build())
+            .footage(Footage.builder(shoots).onHand(onHand).clip(1).build())
             .layout(layout)
             .build();
     Log log = new Log();
@@ -101,6 +101,29 @@ class FragileTimeByHandTest {
   void afterATotalLossNothingStandsAnywhere() {
     Shoots some = new Shoots(150, 10, Shoots.Spacing.EVEN);
     Copy lone = Copy.builder("main").on(single(100)).arrival(new Fixed(24)).build();
-    told(times(some, lone), 200, 100 + 50, 100 + 50, 24, 24, 100);
+    told(times(some, 100, lone), 200, 100 + 50, 100 + 50, 24, 24, 100);
+  }
+
+  /**
+   * Of 150 bytes, on a shelf of two drives of 100, a run carries one an hour to the far copy from 2
+   * h on. The first drive dies at 50.5 h, is back 24 h later and has its 48.5 bytes at 20 an hour
+   * 2.425 h after that; the run, which lacks the 51.5 that are lost, ends at 100.5 h. Red if all is
+   * thought to be as if nothing had happened while the run that goes on would carry what is lost.
+   */
+  @Test
+  void aRunDoesNotLastForWhatIsLost() {
+    DriveModel old =
+        DriveModel.builder("m", 100).fails(new Fixed(1e3)).age(new Fixed(949.5)).build();
+    DriveModel other = DriveModel.builder("o", 100).fails(new Fixed(1e9)).build();
+    Medium shelf = Medium.DriveSet.builder(Arrangement.SHELF, 2).ofEach(old, other).build();
+    Copy working = Copy.builder("main").on(shelf).arrival(new Fixed(24)).build();
+    Copy far =
+        Copy.builder("far")
+            .on(single(1e9))
+            .startsEmpty()
+            .fed(Feed.from("main").every(1e6, 2).link(PER_HOUR).build())
+            .restoresAt(20 * PER_HOUR)
+            .build();
+    told(times(NONE, 150, working, far), 200, 100.5, 100.5, 0, 2.425, 150);
   }
 }

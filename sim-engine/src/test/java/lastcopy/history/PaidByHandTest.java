@@ -14,6 +14,7 @@ import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
+import lastcopy.scenario.FootageBuilder;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
@@ -76,10 +77,10 @@ class PaidByHandTest {
   }
 
   private static Footage footage(double every, double keep) {
-    return Footage.builder(new Shoots(every, 10 * Units.TB, Shoots.Spacing.EVEN))
-        .onHand(100 * Units.TB)
-        .keepFor(keep)
-        .build();
+    FootageBuilder footage =
+        Footage.builder(new Shoots(every, 10 * Units.TB, Shoots.Spacing.EVEN))
+            .onHand(100 * Units.TB);
+    return keep == FOREVER ? footage.build() : footage.keepFor(keep).build();
   }
 
   /** A service that is paid 1 for a terabyte and an hour; the working drive dies at a time. */
@@ -110,14 +111,16 @@ class PaidByHandTest {
 
   /**
    * Of 100 TB on hand 50 have come by 7 h, evenly from 2 h on, when the working copy dies; they age
-   * out at 60 h: 5·25 + 53·50 TB·h. Red if what is lost lowers the bill after it has aged out, or
-   * does not before.
+   * out at 60 h, or never: 5·25 + 53·50 TB·h, or 40·50 more by 100 h. Red if what is lost lowers
+   * the bill after it has aged out, or does not before.
    */
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void whatIsLostOfFootageOnHandIsNotStored(boolean byCourse) {
     double paid = stored(100, footage(FOREVER, 60), 7, cloud(1e6).startsEmpty(), byCourse);
     assertThat(paid).isCloseTo(5 * 25 + 53 * 50, within(1e-3));
+    double kept = stored(100, footage(FOREVER, FOREVER), 7, cloud(1e6).startsEmpty(), byCourse);
+    assertThat(kept).isCloseTo(5 * 25 + 93 * 50, within(1e-3));
   }
 
   /**
