@@ -87,6 +87,21 @@ class EndsByHandTest {
         .containsExactly(new double[] {100, 28, 4}, within(1e-9));
   }
 
+  /**
+   * A continuous feed behind it takes, at each quarter of an hour, what has come since: 28 bytes at
+   * 30 h, a tenth of an hour before the end. Red if it waits until the far copy has all.
+   */
+  @Test
+  void aContinuousFeedCarriesOnWhatComes() {
+    assertThat(
+            held(
+                30.1,
+                main(),
+                fed("far", FOREVER, slow("main", 1e6, 2)),
+                fed("third", FOREVER, Feed.from("far").continuous().link(1e6))))
+        .containsExactly(new double[] {100, 28.1, 28}, within(1e-6));
+  }
+
   /** Two share 2 bytes an hour from 2 h on; the third dies at 12 h, and the far copy has both. */
   @Test
   void whoseRunIsCutLeavesTheUplinkToOthers() {
