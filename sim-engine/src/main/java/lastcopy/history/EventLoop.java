@@ -114,6 +114,7 @@ final class EventLoop {
 
   /** Takes what is due, in the order at one instant, up to and at the horizon. */
   private void play() {
+    mechanisms.rule.instantEnds();
     instantEnds();
     for (int timer = next(); clock.isDue(timer, plan.horizon()); timer = next()) {
       double at = clock.of(timer);
@@ -127,6 +128,7 @@ final class EventLoop {
         mechanisms.rule.declare();
       }
       if (!clock.isDue(next(), at)) {
+        mechanisms.rule.instantEnds();
         mechanisms.links.instantEnds();
         instantEnds();
         mechanisms.tracker.enterIfOnCourse(); // which unsets timers

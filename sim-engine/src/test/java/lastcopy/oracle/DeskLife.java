@@ -89,11 +89,11 @@ final class DeskLife {
     for (Vault vault : world.vaults) {
       for (Vault.Version version : java.util.List.copyOf(vault.versions)) {
         if (version.blunder() == blunder) {
-          vault.live = vault.live.plus(version.footage());
+          vault.live = vault.live.plus(version.footage().minus(world.aged));
           vault.versions.remove(version);
         }
       }
     }
-    main.live = main.live.plus(held.and(main.room()));
+    main.live = main.live.plus(held.minus(world.aged).and(main.room()));
   }
 }

@@ -33,6 +33,13 @@ public final class LossRule implements Resettable {
   private Map<Cause.Context, Cause> lastOfWorking;
   private Cause.Context context;
 
+  /** What is lost at this instant so far, which is one loss. */
+  private final PositionSet lostNow = new PositionSet();
+
+  private Cause causeNow;
+  private double weightNow;
+  private boolean everythingNow;
+
   /**
    * The rule over a state.
    *
@@ -60,6 +67,7 @@ public final class LossRule implements Resettable {
   @Override
   public void clear() {
     removed.clear();
+    lostNow.clear();
     striking = null;
     lastOfWorking = null;
   }
@@ -128,24 +136,43 @@ public final class LossRule implements Resettable {
 
   private void lose() {
     double bytes = removed.bytes();
-    double count = shoots();
-    long hit = shootsHit();
     Cause cause = striking.get(context != null ? context : context());
     state.loses(removed, bytes);
     flows.neverArrives(removed);
+    if (lostNow.isEmpty()) {
+      causeNow = cause;
+      weightNow = clocks.weight();
+      everythingNow = false;
+    }
+    lostNow.addAll(removed);
     removed.clear();
-    boolean everything = state.holdings().allEmpty();
-    double weight = clocks.weight();
-    audience.ledger().lost(new Loss(state.now(), bytes, count, hit, everything, cause, weight));
+    everythingNow |= state.holdings().allEmpty();
     narrator.say(Happening.Kind.LOST, bytes, Double.NaN, cause.sentence());
     clocks.endBias();
+  }
+
+  /** Nothing more happens at this instant: what was lost at it is one loss, by what was first. */
+  public void instantEnds() {
+    if (!lostNow.isEmpty()) {
+      Loss loss =
+          new Loss(
+              state.now(),
+              lostNow.bytes(),
+              shoots(),
+              shootsHit(),
+              everythingNow,
+              causeNow,
+              weightNow);
+      lostNow.clear();
+      audience.ledger().lost(loss);
+    }
   }
 
   private double shoots() {
     ShootTable shoots = state.shoots();
     double count = 0;
-    for (int i = 0; i < removed.size(); i++) {
-      count += shoots.inShoots(removed.to(i)) - shoots.inShoots(removed.from(i));
+    for (int i = 0; i < lostNow.size(); i++) {
+      count += shoots.inShoots(lostNow.to(i)) - shoots.inShoots(lostNow.from(i));
     }
     return count;
   }
@@ -154,9 +181,9 @@ public final class LossRule implements Resettable {
     ShootTable shoots = state.shoots();
     long hit = 0;
     long lastUnit = -1;
-    for (int i = 0; i < removed.size(); i++) {
-      long first = shoots.unitOf(removed.from(i));
-      long last = shoots.unitOf(Math.nextDown(removed.to(i)));
+    for (int i = 0; i < lostNow.size(); i++) {
+      long first = shoots.unitOf(lostNow.from(i));
+      long last = shoots.unitOf(Math.nextDown(lostNow.to(i)));
       hit += Math.max(0, last - Math.max(first, lastUnit + 1) + 1);
       lastUnit = Math.max(lastUnit, last);
     }

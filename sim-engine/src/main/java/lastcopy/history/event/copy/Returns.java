@@ -88,10 +88,10 @@ public final class Returns implements Mechanism {
   }
 
   private void fill(CopyState copy) {
-    if (copy.index() == 0) {
-      refill.start();
-    } else {
+    if (copy.index() != 0) {
       feeds.wake(copy, true);
+    } else if (!copy.flow().isGoing()) { // one that goes on is not begun again
+      refill.start();
     }
     feeds.wakeTargets(copy, true);
   }

@@ -192,8 +192,10 @@ public final class Feeds implements Mechanism, TimerHandler, OffCourse, Disturba
   private boolean lacks(CopyState copy) {
     PositionSet left = copy.feed().missing();
     left.removeAll(copy.believed());
-    left.removeAll(state.lost());
     left.remove(0, state.holdings().aged());
+    scratch.copyFrom(left);
+    state.holdings().removeHeld(scratch);
+    left.removeAll(scratch);
     scratch.copyFrom(left);
     scratch.removeAll(state.holdings().blocked());
     return !scratch.isEmpty();
