@@ -62,16 +62,11 @@ public final class Refill {
       from(best, working);
     } else if (working.isRefilling()) {
       working.isFilled();
-      if (!isShelfWithDrivesDown(working)) {
+      if (working.barred().isEmpty()) { // else what stood on drives that are down is still to come
         interruptions.whole();
       }
       narrator.say(Happening.Kind.REFILLED, working, 0, Double.NaN);
     }
-  }
-
-  /** What stood on them is still to come back. */
-  private static boolean isShelfWithDrivesDown(CopyState copy) {
-    return copy.plan().set().shelf() && copy.down() > 0;
   }
 
   private void from(CopyState best, CopyState working) {
