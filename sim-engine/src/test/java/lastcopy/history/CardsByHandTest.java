@@ -11,11 +11,9 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
-import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
-import lastcopy.scenario.Medium;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
@@ -33,10 +31,7 @@ class CardsByHandTest {
   private static final double FOREVER = 1e9;
 
   private static CopyBuilder copy(String id, Arrangement arrangement, double lives) {
-    DriveModel model = DriveModel.builder("m", 1e6).fails(new Fixed(lives)).build();
-    return Copy.builder(id)
-        .on(Medium.DriveSet.builder(arrangement, 1).of(model).build())
-        .arrival(new Fixed(FOREVER));
+    return ByHand.copy(id, arrangement, 1e6, lives, FOREVER);
   }
 
   /** When something was lost, and how much; a history by its number. */

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
-import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.FootageBuilder;
@@ -34,10 +32,7 @@ class CutFlowsByHandTest {
 
   private static CopyBuilder copy(String id, Arrangement arrangement, double lives) {
     double size = arrangement == Arrangement.SHELF ? 100 : 1e6;
-    DriveModel model = DriveModel.builder("m", size).fails(new Fixed(lives)).build();
-    return Copy.builder(id)
-        .on(Medium.DriveSet.builder(arrangement, 1).of(model).build())
-        .arrival(new Fixed(24));
+    return ByHand.copy(id, arrangement, size, lives, 24);
   }
 
   private static Copy far(Arrangement arrangement, double lives) {

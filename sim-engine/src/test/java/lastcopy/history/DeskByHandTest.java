@@ -12,11 +12,9 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
 import lastcopy.scenario.Desk;
-import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
-import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
@@ -29,10 +27,7 @@ class DeskByHandTest {
   private static final double FOREVER = 1e9;
 
   private static CopyBuilder copy(String id, Arrangement arrangement, double lives) {
-    DriveModel model = DriveModel.builder("m", 100).fails(new Fixed(lives)).build();
-    return Copy.builder(id)
-        .on(Medium.DriveSet.builder(arrangement, 1).of(model).build())
-        .arrival(new Fixed(24));
+    return ByHand.copy(id, arrangement, 100, lives, 24);
   }
 
   private static Studio studio(

@@ -4,16 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import lastcopy.history.report.Happening.Kind;
-import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
-import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.FeedBuilder;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
-import lastcopy.scenario.Medium;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
@@ -31,10 +28,7 @@ class EndsByHandTest {
   private static final double FOREVER = 1e9;
 
   private static CopyBuilder copy(String id, double lives) {
-    DriveModel model = DriveModel.builder("m", 1e6).fails(new Fixed(lives)).build();
-    return Copy.builder(id)
-        .on(Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).build())
-        .arrival(new Fixed(FOREVER));
+    return ByHand.copy(id, Arrangement.SINGLE, 1e6, lives, FOREVER);
   }
 
   private static Copy main() {

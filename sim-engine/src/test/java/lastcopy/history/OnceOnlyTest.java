@@ -35,8 +35,7 @@ class OnceOnlyTest {
 
   private static Studio studio() {
     DriveModel small = DriveModel.builder("small", 100).fails(new Fixed(50)).build();
-    DriveModel big =
-        DriveModel.builder("big", 1e6).fails(new Exponential(1e30)).age(new Fixed(20)).build();
+    DriveModel big = DriveModel.builder("big", 1e6).fails(new Exponential(1e30)).build();
     Copy main =
         Copy.builder("main")
             .on(Medium.DriveSet.builder(Arrangement.SHELF, 2).of(small).build())

@@ -3,14 +3,8 @@ package lastcopy.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.stream.Collectors;
 import lastcopy.experiment.LayoutResult;
-import lastcopy.experiment.LayoutResult.CauseShare;
 import lastcopy.experiment.Method;
-import lastcopy.experiment.Progress;
-import lastcopy.experiment.Settings;
 import lastcopy.interval.Estimate;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Tag;
@@ -38,27 +32,19 @@ class CauseCoverageTest {
       studios.next();
     }
     Studio studio = studios.next();
-    Map<String, Estimate> plain = shares(run(studio, 1_000, Method.PLAIN, 2_000_000));
+    Map<String, Estimate> plain =
+        UnlikelyHuntTest.shares(UnlikelyHuntTest.run(studio, 1_000, .95, Method.PLAIN, 2_000_000));
     int[] held = new int[2];
     for (int seed = 1; seed <= SEEDS; seed++) {
-      LayoutResult rare = run(studio, seed, Method.RARE, 10_000);
+      LayoutResult rare = UnlikelyHuntTest.run(studio, seed, .95, Method.RARE, 10_000);
       assertThat(rare.method()).isEqualTo(Method.RARE);
       assertThat(rare.trusted()).isTrue();
-      held[0] += holds(shares(rare), plain, "desk:deletion+late");
-      held[1] += holds(shares(rare), plain, "drive+cards");
+      Map<String, Estimate> shares = UnlikelyHuntTest.shares(rare);
+      held[0] += holds(shares, plain, "desk:deletion+late");
+      held[1] += holds(shares, plain, "drive+cards");
     }
     assertThat(held[0]).as("the common cause").isGreaterThanOrEqualTo(LEAST);
     assertThat(held[1]).as("the rare cause").isGreaterThanOrEqualTo(LEAST);
-  }
-
-  private static LayoutResult run(Studio studio, int seed, Method method, long histories) {
-    Settings settings =
-        new Settings(seed, .95, 1e-9, OptionalLong.of(histories), Optional.empty(), 2, method);
-    return Simulation.run(studio, settings, Progress.SILENT).layouts().get(0);
-  }
-
-  private static Map<String, Estimate> shares(LayoutResult result) {
-    return result.causes().stream().collect(Collectors.toMap(CauseShare::id, CauseShare::share));
   }
 
   private static int holds(Map<String, Estimate> shares, Map<String, Estimate> plain, String id) {

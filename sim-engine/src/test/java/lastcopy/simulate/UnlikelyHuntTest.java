@@ -69,7 +69,7 @@ class UnlikelyHuntTest {
   private void hunt(int number, Studio studio, long rare, long plain) {
     List<LayoutResult> results = new ArrayList<>();
     for (int seed = 1; seed <= SEEDS; seed++) {
-      LayoutResult result = run(studio, seed, Method.RARE, rare);
+      LayoutResult result = run(studio, seed, 1 - ALARM, Method.RARE, rare);
       boolean stands = result.trusted() && result.method() == Method.RARE;
       trusted += stands ? 1 : 0;
       doubted += stands ? 0 : 1;
@@ -78,7 +78,7 @@ class UnlikelyHuntTest {
       }
     }
     if (!results.isEmpty() && results.get(0).anyLoss().value() > COMMON) {
-      results.add(run(studio, SEEDS + 1, Method.PLAIN, plain));
+      results.add(run(studio, SEEDS + 1, 1 - ALARM, Method.PLAIN, plain));
     }
     for (int a = 0; a < results.size(); a++) {
       for (int b = a + 1; b < results.size(); b++) {
@@ -87,10 +87,12 @@ class UnlikelyHuntTest {
     }
   }
 
-  private static LayoutResult run(Studio studio, int seed, Method method, long histories) {
+  /** The only layout's result after so many histories of a method. */
+  static LayoutResult run(
+      Studio studio, int seed, double confidence, Method method, long histories) {
     Settings settings =
         new Settings(
-            seed, 1 - ALARM, 1e-9, OptionalLong.of(histories), Optional.empty(), 2, method);
+            seed, confidence, 1e-9, OptionalLong.of(histories), Optional.empty(), 2, method);
     return Simulation.run(studio, settings, Progress.SILENT).layouts().get(0);
   }
 
@@ -124,7 +126,8 @@ class UnlikelyHuntTest {
     }
   }
 
-  private static Map<String, Estimate> shares(LayoutResult result) {
+  /** Each cause's share of the loss events, by its id. */
+  static Map<String, Estimate> shares(LayoutResult result) {
     return result.causes().stream()
         .collect(Collectors.toMap(LayoutResult.CauseShare::id, LayoutResult.CauseShare::share));
   }
