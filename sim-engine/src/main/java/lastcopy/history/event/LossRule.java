@@ -135,9 +135,8 @@ public final class LossRule implements Resettable {
   }
 
   private void lose() {
-    double bytes = removed.bytes();
     Cause cause = striking.get(context != null ? context : context());
-    state.loses(removed, bytes);
+    state.loses(removed, removed.bytes());
     flows.neverArrives(removed);
     if (lostNow.isEmpty()) {
       causeNow = cause;
@@ -147,7 +146,6 @@ public final class LossRule implements Resettable {
     lostNow.addAll(removed);
     removed.clear();
     everythingNow |= state.holdings().allEmpty();
-    narrator.say(Happening.Kind.LOST, bytes, Double.NaN, cause.sentence());
     clocks.endBias();
   }
 
@@ -165,6 +163,7 @@ public final class LossRule implements Resettable {
               weightNow);
       lostNow.clear();
       audience.ledger().lost(loss);
+      narrator.say(Happening.Kind.LOST, loss.bytes(), Double.NaN, causeNow.sentence());
     }
   }
 
