@@ -39,6 +39,9 @@ final class RoomTables {
   private static final List<String> HEAD =
       List.of("drives", "years", "single", "mirror", "pairs", "parity", "double parity", "shelf");
 
+  /** So many copies have room beside each other. */
+  private static final int COPIES = 4;
+
   /** Columns of all but the name. */
   private static final int NUMBERS = 62;
 
@@ -174,14 +177,16 @@ final class RoomTables {
         .orElse("-");
   }
 
-  /** What is free on each copy of a layout, by year. */
+  /** What is free on each copy of a layout, by year; of many copies in tables below each other. */
   void free(Outlook outlook) {
-    // More columns than these do not fit beside the year and the footage.
-    List<CopyOutlook> shown =
-        outlook.copies().stream().filter(c -> c.usableBytes().isPresent()).limit(4).toList();
-    if (shown.isEmpty()) {
-      return;
+    List<CopyOutlook> sized =
+        outlook.copies().stream().filter(copy -> copy.usableBytes().isPresent()).toList();
+    for (int from = 0; from < sized.size(); from += COPIES) {
+      free(outlook, sized.subList(from, Math.min(from + COPIES, sized.size())));
     }
+  }
+
+  private void free(Outlook outlook, List<CopyOutlook> shown) {
     List<List<String>> rows = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of("year"));
     shown.forEach(copy -> head.add("on " + copy.copy().id()));
