@@ -3,10 +3,13 @@ package lastcopy.cli.scenario.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lastcopy.cli.scenario.ScenarioReader;
 import lastcopy.cli.scenario.Texts;
+import lastcopy.law.ByAge;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.Desk;
 import lastcopy.scenario.Mishap;
+import lastcopy.scenario.PossibleStudios;
 import lastcopy.scenario.Studio;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +126,23 @@ class SmallPrintTest {
         .singleElement()
         .asString()
         .contains("a chance of less than 100 % within a year");
+    Studio far = Texts.scenario(aged("1..200 per year")).studios().atAll(4);
+    ByAge life =
+        (ByAge) far.layouts().get(0).workingCopy().driveSet().orElseThrow().model(0).fails();
+    assertThat(life.yearlyProbabilities()).containsExactly(0.02, Math.nextDown(1.0));
+  }
+
+  /** A mean of 10,000 h that may be 37 h at four deviates, of which 1,000 years have 237,000. */
+  @Test
+  void otherYearsAreHeldAgainstTheEndsOfRanges() {
+    String range = "size: 8 TB, fails: {mean: 1000..100000 h}";
+    PossibleStudios studios = Texts.scenario(Texts.withDrive(range)).studios();
+    assertThat(ScenarioReader.excess(studios.withYears(5))).isEmpty();
+    assertThat(ScenarioReader.excess(studios.withYears(1_000)))
+        .hasValueSatisfying(words -> assertThat(words).contains(" failures in 1,000 years"));
+    PossibleStudios sure =
+        Texts.scenario(Texts.withDrive("size: 8 TB, fails: {mean: 10000 h}")).studios();
+    assertThat(ScenarioReader.excess(sure.withYears(1_000))).isEmpty();
   }
 
   private static String aged(String chance) {
