@@ -118,13 +118,13 @@ final class Feeding {
   }
 
   private void start() {
+    if (target.rotated && !source.gone && !target.gone) {
+      visit(); // also while its feed stands still, since nobody knows
+    }
     if (!canRun()) {
       return;
     }
     carries.addAll(unreached());
-    if (target.rotated) {
-      visit();
-    }
     Stretches plan = source.usable().and(target.room()).minus(target.live);
     if (bringsBack) {
       missing = missing == null ? plan : missing;

@@ -22,7 +22,8 @@
  *   <li>A fed copy is being brought back, and pays for what its source cannot read, until it holds
  *       what the first run after its return was to bring, as far as that is still to be had; what
  *       else such a run carries is not paid for. Defects of the source count at each such start.
- *   <li>The j-th of k rotated drives has runs at {@code at} + j·P, j from 0; no run, no visit.
+ *   <li>The j-th of k rotated drives has runs at {@code at} + j·P, j from 0. It visits also while
+ *       its feed has stopped, since nobody knows, but not while it or its source is gone.
  *   <li>A feed stops by a Poisson process that also runs while a copy is gone; a return does not
  *       start it again, a look does. A copy spoils only while it has hardware.
  *   <li>A spoilt copy is needed for a refill if it is the fastest that was thought to hold

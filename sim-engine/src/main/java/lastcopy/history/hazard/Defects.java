@@ -95,7 +95,7 @@ public final class Defects {
   }
 
   private void next(LatentDefect d, double from) {
-    d.where = Double.NaN;
+    d.met = 0;
     if (likelihood.biased()) {
       d.clean = from;
       d.known = from;
@@ -121,7 +121,7 @@ public final class Defects {
       bringToNow(d);
     }
     boolean alive = d.isAlive(time.now());
-    if (alive && Double.isNaN(d.where)) {
+    if (alive && d.met == 0) {
       unlikely.cameOutBadly(unlikely.defectsOf(d.slot.copy()));
     }
     return alive;
@@ -188,18 +188,13 @@ public final class Defects {
     return d.set.scrub().inverseCumulativeHazard(k * HALF);
   }
 
-  /** Key of where the spot is that is alive now. */
+  /** Key of where the spots are that the defect costs which is alive now. */
   public long spot(int slot) {
     return defect[slot].key(Draws.DEFECT_SPOT);
   }
 
-  /** Where the spot was put that is alive now, as a uniform; NaN if it has not been. */
-  public double where(int slot) {
-    return defect[slot].where;
-  }
-
-  /** The spot that is alive now is put at a uniform. */
-  public void where(int slot, double uniform) {
-    defect[slot].where = uniform;
+  /** The defect that is alive now is met; how often it was before. */
+  public int countMeeting(int slot) {
+    return defect[slot].met++;
   }
 }

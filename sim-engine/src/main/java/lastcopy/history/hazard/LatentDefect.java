@@ -26,8 +26,8 @@ final class LatentDefect {
   /** Under a bias: what is left of the unit exponential until the next defect. */
   double budget;
 
-  /** Where it is once it has been met, as a uniform; NaN before. */
-  double where;
+  /** How often it has been met. */
+  int met;
 
   LatentDefect(SlotPlan slot, SetPlan set) {
     this.slot = slot;

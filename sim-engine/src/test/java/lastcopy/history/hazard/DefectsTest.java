@@ -94,15 +94,14 @@ class DefectsTest {
     defects.begin(0, 0, 5);
     aliveAt(104, false);
     aliveAt(105, true);
-    assertThat(defects.where(0)).isNaN();
-    defects.where(0, .7);
+    assertThat(defects.countMeeting(0)).isEqualTo(0);
     long first = defects.spot(0);
     aliveAt(134, true);
-    assertThat(defects.where(0)).isEqualTo(.7);
+    assertThat(defects.countMeeting(0)).isEqualTo(1);
     aliveAt(135, false);
     aliveAt(234, false);
     aliveAt(235, true);
-    assertThat(defects.where(0)).as("another spot").isNaN();
+    assertThat(defects.countMeeting(0)).as("another defect").isEqualTo(0);
     assertThat(defects.spot(0)).isNotEqualTo(first);
     aliveAt(360, false); // scrubbed at 265, born at 365
     aliveAt(380, true);

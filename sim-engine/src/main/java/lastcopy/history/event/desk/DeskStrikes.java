@@ -136,6 +136,9 @@ public final class DeskStrikes {
     common.narrator().say(Happening.Kind.MALWARE, bytes, struck.noticedAt, "");
     for (CopyState copy : targets) {
       damage.spread(struck, copy);
+      if (copy.index() > 0) {
+        feeds.wake(copy, true); // its source may be one that was not struck
+      }
     }
     unnoticed.settle();
   }

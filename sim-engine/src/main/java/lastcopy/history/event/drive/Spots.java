@@ -99,22 +99,16 @@ public final class Spots {
     return uniform <= 0.5 ? -1 : Math.min(n - 1, (int) ((2 * uniform - 1) * n));
   }
 
-  /**
-   * Adds the defect of a drive, which stays where it is for as long as it lives: only when it is
-   * met for the first time is it put anywhere.
-   */
+  /** Adds what the defect of a drive costs, anew each time; put anywhere only the first time. */
   void addDefect(Positions within, int slot, PositionSet to) {
-    double last = Math.max(0, within.bytes() - clip);
-    double uniform = defects.where(slot);
-    if (Double.isNaN(uniform)) {
-      long key = defects.spot(slot);
-      uniform = draws.uniform(key);
-      if (last > 0) {
-        uniform = start(within, uniform, 0.5, Draws.key(key, 1, 0)) / last;
-      }
-      defects.where(slot, uniform);
-    }
-    addFrom(within, uniform * last, clip, to);
+    long key = defects.spot(slot);
+    int before = defects.countMeeting(slot);
+    double uniform = draws.uniform(Draws.key(key, 0, before));
+    double start =
+        before == 0
+            ? start(within, uniform, 0.5, Draws.key(key, 1, 0))
+            : uniform * Math.max(0, within.bytes() - clip);
+    addFrom(within, start, clip, to);
   }
 
   /**
