@@ -1,0 +1,127 @@
+package lastcopy.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.RandomShoots;
+import lastcopy.history.plan.Way;
+import lastcopy.history.report.Cause;
+import lastcopy.history.report.Ledger;
+import lastcopy.history.report.Loss;
+import lastcopy.history.state.CopyState;
+import lastcopy.history.state.HistoryState;
+import lastcopy.scenario.Studio;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Whatever happens, no feed and no refill stands idle that could bring something: whoever takes
+ * something from a copy, or gives it, must begin or plan what brings it on. As the conservation of
+ * footage, this needs no second simulator. With -Dconservation.studios=15 it is done with so many
+ * of the studios.
+ */
+class NoneIdleTest {
+
+  private static final int STUDIOS = Integer.getInteger("conservation.studios", 150);
+  private static final int HISTORIES = 20;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"whole", "unlikely", "at random", "empty"})
+  void bringsWhatItCan(String kind) {
+    RandomStudios studios = new RandomStudios(17, kind.equals("unlikely"));
+    long looks = 0;
+    for (int i = 0; i < STUDIOS; i++) {
+      Studio studio = studios.next(kind);
+      Plan plan = Plan.of(studio, studio.layouts().get(0));
+      Draws draws = new Draws(5);
+      RandomShoots random = new RandomShoots(plan, draws);
+      EventLoop loop = new EventLoop(plan, draws);
+      Watch watch = new Watch(loop.state());
+      for (int k = 0; k < HISTORIES; k++) {
+        draws.start(k);
+        watch.what = kind + " studio " + i + " history " + k;
+        ShootTable shoots = plan.evenShoots() ? plan.shoots() : random.until(plan.horizon());
+        loop.audience().counts(watch);
+        loop.run(shoots, null);
+      }
+      looks += watch.looks;
+    }
+    assertThat(looks).isGreaterThan(STUDIOS * (long) HISTORIES);
+  }
+
+  /** Looks at what stands idle whenever time passes. */
+  private static final class Watch implements Ledger {
+
+    /** Less is a rounding. */
+    private static final double LEAST_HOURS = 1e-6;
+
+    private static final double A_QUARTER = 0.25;
+
+    private final HistoryState state;
+    private String what = "";
+    private long looks;
+
+    Watch(HistoryState state) {
+      this.state = state;
+    }
+
+    @Override
+    public void lost(Loss loss) {}
+
+    @Override
+    public void passed(
+        double hours, double bare, double fragile, double down, double refill, double most) {
+      for (CopyState copy : state.copies()) {
+        if (!copy.isGone() && !copy.flow().isGoing()) {
+          if (copy.index() == 0) {
+            refills(copy);
+          } else {
+            isFed(copy);
+          }
+        }
+      }
+    }
+
+    private void isFed(CopyState copy) {
+      Way way = copy.plan().way();
+      CopyState source = state.sourceOf(copy);
+      if (state.mayFeed(copy)
+          && state.holdings().hours(copy, source, way.bytesPerHour(), state.now()) > LEAST_HOURS) {
+        looks++;
+        double latest = way.continuous() ? state.now() + A_QUARTER : way.dueAfter(state.now());
+        isPlanned(state.timers().runStart(copy.index()), latest, copy);
+      }
+    }
+
+    private void refills(CopyState working) {
+      for (CopyState from : state.copies()) {
+        double perHour = working.plan().refillPerHour()[from.index()];
+        if (from.index() > 0
+            && !from.isGone()
+            && state.holdings().hours(working, from, perHour, state.now()) > LEAST_HOURS) {
+          looks++;
+          isPlanned(state.timers().runEnd(0), state.now() + A_QUARTER, working);
+        }
+      }
+    }
+
+    private void isPlanned(int timer, double latest, CopyState copy) {
+      if (latest > state.plan().horizon()) {
+        return; // what comes after the end is not planned
+      }
+      String as = copy.plan().name() + " of " + what + " at " + state.now() + " h";
+      assertThat(state.clock().isSet(timer)).as("planned: %s", as).isTrue();
+      assertThat(state.clock().of(timer)).as(as).isLessThanOrEqualTo(latest);
+    }
+
+    @Override
+    public void recovered(Cause cause, double workHours, double wholeHours) {}
+
+    @Override
+    public boolean wantsTime() {
+      return true;
+    }
+  }
+}
