@@ -121,7 +121,7 @@ final class Mechanisms {
     DriveFailures failures =
         new DriveFailures(common, clocks, drives, repairs, shelves, clips, outages);
     Mishaps mishaps = new Mishaps(common, clocks, unlikely, drives, rotations, outages, cards);
-    Ageing ageing = new Ageing(state, flows);
+    Ageing ageing = new Ageing(state, flows, unnoticed);
     shocks = new Shocks(state, clocks);
     shocks.does(ShockProcess.Kind.PLACE, mishaps);
     shocks.does(ShockProcess.Kind.BOX, mishaps);

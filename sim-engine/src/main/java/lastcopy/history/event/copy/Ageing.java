@@ -6,6 +6,7 @@ import lastcopy.history.event.Flows;
 import lastcopy.history.event.Mechanism;
 import lastcopy.history.event.OffCourse;
 import lastcopy.history.event.TimerHandler;
+import lastcopy.history.event.desk.UnnoticedDamage;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.state.CopyState;
@@ -16,12 +17,14 @@ public final class Ageing implements Mechanism, TimerHandler, OffCourse {
 
   private final HistoryState state;
   private final Flows flows;
+  private final UnnoticedDamage unnoticed;
   private final double keepHours;
 
   /** Ageing of a state's footage. */
-  public Ageing(HistoryState state, Flows flows) {
+  public Ageing(HistoryState state, Flows flows, UnnoticedDamage unnoticed) {
     this.state = state;
     this.flows = flows;
+    this.unnoticed = unnoticed;
     keepHours = state.plan().keepHours();
   }
 
@@ -55,6 +58,7 @@ public final class Ageing implements Mechanism, TimerHandler, OffCourse {
     double now = state.now();
     double aged = state.agedBy(now);
     state.holdings().agesOut(aged, now);
+    unnoticed.agesOut(aged); // or what a copy kept would be back when it is noticed
     for (CopyState copy : state.copies()) {
       if (copy.flow().isGoing()) {
         copy.doesNotReceiveBelow(aged);

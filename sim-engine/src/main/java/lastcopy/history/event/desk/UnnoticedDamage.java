@@ -41,6 +41,17 @@ public final class UnnoticedDamage {
     all.remove(one);
   }
 
+  /** What has aged out is kept no longer, but by a shelf. */
+  public void agesOut(double aged) {
+    for (Damage damage : all) {
+      for (CopyState copy : state.copies()) {
+        if (!copy.plan().set().shelf()) {
+          damage.in(copy).kept.remove(0, aged);
+        }
+      }
+    }
+  }
+
   /** Whether all of some positions are deleted since before now. */
   public boolean covers(Positions positions) {
     scratch.copyFrom(positions);

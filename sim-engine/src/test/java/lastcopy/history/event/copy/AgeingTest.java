@@ -3,6 +3,7 @@ package lastcopy.history.event.copy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.history.event.Flows;
+import lastcopy.history.event.desk.UnnoticedDamage;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;
@@ -57,7 +58,7 @@ class AgeingTest {
     CopyState far = state.copy(1);
     far.receives(0, 100, 0, 1, 0);
     state.clock().passTo(50);
-    new Ageing(state, new Flows(state)).due(0);
+    new Ageing(state, new Flows(state), new UnnoticedDamage(state)).due(0);
     assertThat(state.clock().of(state.timers().runEnd(1))).isEqualTo(100);
     assertThat(state.holdings().aged()).isEqualTo(10);
     assertThat(far.held().bytes()).isEqualTo(arrangement == Arrangement.SHELF ? 50 : 40);
