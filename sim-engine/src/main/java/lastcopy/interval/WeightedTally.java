@@ -139,6 +139,11 @@ public final class WeightedTally {
     return squares == 0 ? 0 : sum(1) * (sum(1) / squares);
   }
 
+  /** For how many of the effective amounts some part of their sum stands; NaN if there are none. */
+  public double effectiveOf(double part) {
+    return part / sum(1) * effective();
+  }
+
   /** The largest amount's share of their sum; 1 if there are none. */
   public double largestShare() {
     return nonZero == 0 ? 1 : largest / sum(1);

@@ -49,7 +49,7 @@ public final class Exceedance {
      *
      * @param later histories that reached it, though not by their first loss alone
      */
-    Estimate of(double amount, WeightedTally reached, long later);
+    Estimate of(double amount, WeightedTally reached, Counted later);
   }
 
   private static final class Cell {
@@ -83,7 +83,7 @@ public final class Exceedance {
   private final NavigableMap<Long, Cell> cells = new TreeMap<>();
 
   /** Histories by what their first loss took by itself, under the keys of the cells. */
-  private final NavigableMap<Long, Long> atOnce = new TreeMap<>();
+  private final NavigableMap<Long, Counted> atOnce = new TreeMap<>();
 
   private double[] waiting = new double[ENTRY * 8]; // not yet in cells
   private int filled;
@@ -122,7 +122,7 @@ public final class Exceedance {
   /** Adds all that a chunk has seen. */
   public void merge(Exceedance chunk) {
     chunk.cells.forEach((key, cell) -> cells.computeIfAbsent(key, this::cell).merge(cell));
-    chunk.atOnce.forEach((key, count) -> atOnce.merge(key, count, Long::sum));
+    chunk.atOnce.forEach((key, some) -> atOnce.merge(key, some, Counted::plus));
     sort(chunk);
     Arrays.setAll(histories, s -> histories[s] + chunk.histories[s]);
   }
@@ -131,9 +131,11 @@ public final class Exceedance {
     for (int i = 0; i < from.filled; i += ENTRY) {
       double amount = rounded(from.waiting[i]);
       int stratum = (int) from.waiting[i + 2];
-      cells.computeIfAbsent(key(amount), this::cell).add(amount, stratum, from.waiting[i + 3]);
+      double weight = from.waiting[i + 3];
+      cells.computeIfAbsent(key(amount), this::cell).add(amount, stratum, weight);
       if (from.waiting[i + 1] > 0) {
-        atOnce.merge(key(rounded(from.waiting[i + 1])), 1L, Long::sum);
+        Counted one = new Counted(1, weight);
+        atOnce.merge(key(rounded(from.waiting[i + 1])), one, Counted::plus);
       }
     }
     from.filled = 0;
@@ -195,12 +197,14 @@ public final class Exceedance {
     return points;
   }
 
-  private long later(Row row, WeightedTally reached) {
-    long first = 0;
-    for (long count : atOnce.tailMap(row.fromKey(), true).values()) {
-      first += count;
+  private Counted later(Row row, WeightedTally reached) {
+    Counted first = Counted.NONE;
+    for (Counted some : atOnce.tailMap(row.fromKey(), true).values()) {
+      first = first.plus(some);
     }
-    return Math.max(0, reached.nonZero() - first);
+    return new Counted(
+        Math.max(0, reached.nonZero() - first.histories()),
+        Math.max(0, reached.sum() - first.weight()));
   }
 
   private List<Row> chosen(List<Cell> sorted, double finest) {

@@ -89,7 +89,7 @@ final class RareCause {
             confidence);
     long heaviest = Math.max(1, (long) (1 / all.largestShare()));
     double unseen = Proportions.upperOfNone(heaviest, 1 - confidence);
-    boolean fewLater = later < FEW_LATER || standFor(laterSum, all) < FEW_LATER;
+    boolean fewLater = later < FEW_LATER || all.effectiveOf(laterSum) < FEW_LATER;
     double more = fewLater || isFew(sum, squares, all) ? unseen : 0;
     double others = all.sumSquares() - 2 * products + squares;
     double less = isFew(all.sum() - sum, Math.max(others, NOISE * squares), all) ? unseen : 0;
@@ -100,13 +100,8 @@ final class RareCause {
         share.seen());
   }
 
-  /** For how many of all effective losses a sum of weights stands. */
-  private static double standFor(double sum, WeightedTally all) {
-    return sum / all.sum() * all.effective();
-  }
-
   /** Something, of which few effective histories (Kish) have any, or which stands for few. */
   private static boolean isFew(double sum, double squares, WeightedTally all) {
-    return sum > 0 && (sum * sum < ENOUGH * squares || standFor(sum, all) < ENOUGH);
+    return sum > 0 && (sum * sum < ENOUGH * squares || all.effectiveOf(sum) < ENOUGH);
   }
 }

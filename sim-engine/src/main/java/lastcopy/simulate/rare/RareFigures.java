@@ -7,6 +7,7 @@ import lastcopy.experiment.LayoutResult.Point;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
+import lastcopy.simulate.count.Counted;
 import lastcopy.simulate.count.Exceedance;
 import lastcopy.simulate.count.Figures;
 import lastcopy.simulate.count.PlainFigures;
@@ -83,14 +84,16 @@ public record RareFigures(RareTally tally, PlainFigures plain, boolean doubted, 
    * are not biased after that, so of those with a loss a share goes on to it that counting bounds,
    * however rare the ways are that biases make common.
    *
-   * @param seen histories that came to it by a later loss; enough of them are in the variance
+   * @param seen histories that came to it by a later loss; enough of them are in the variance, but
+   *     many that weigh little are few, as the heavier ones may not have been seen
    */
-  private double later(long seen) {
+  private double later(Counted seen) {
     long losses = (long) tally.any.effective();
-    if (seen >= RareCause.FEW_LATER || losses <= seen) {
+    long few = Math.min(seen.histories(), Math.round(tally.any.effectiveOf(seen.weight())));
+    if (few >= RareCause.FEW_LATER || losses <= few) {
       return 0;
     }
-    Estimate share = Proportions.of(seen, losses, confidence);
+    Estimate share = Proportions.of(few, losses, confidence);
     return anyLoss().high() * (share.high() - share.value());
   }
 

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Loss;
 import lastcopy.interval.WeightedTally;
+import lastcopy.simulate.count.Counted;
 import lastcopy.simulate.count.Exceedance;
 import lastcopy.simulate.count.LossLedger;
 import lastcopy.simulate.count.LossesNow;
@@ -31,7 +32,7 @@ public final class RareTally extends LossLedger {
   final Exceedance shootsReached;
 
   /** Histories that lost everything, though not by their first loss. */
-  long everythingLater;
+  Counted everythingLater = Counted.NONE;
 
   final Map<String, RareCause> causes = new TreeMap<>();
 
@@ -177,7 +178,9 @@ public final class RareTally extends LossLedger {
     largest.raiseTo(now);
     if (now.everything()) {
       everything.add(part, weight);
-      everythingLater += now.firstTookEverything() ? 0 : 1;
+      if (!now.firstTookEverything()) {
+        everythingLater = everythingLater.plus(new Counted(1, weight));
+      }
     }
     events.add(part, weight * now.events());
     bytes.add(part, weight * now.bytes());
@@ -214,7 +217,7 @@ public final class RareTally extends LossLedger {
     mergeRows(firstLossBy, chunk.firstLossBy);
     bytesReached.merge(chunk.bytesReached);
     shootsReached.merge(chunk.shootsReached);
-    everythingLater += chunk.everythingLater;
+    everythingLater = everythingLater.plus(chunk.everythingLater);
     chunk.causes.forEach(
         (id, cause) ->
             causes.computeIfAbsent(id, key -> new RareCause(cause.sentence)).merge(cause));

@@ -109,11 +109,11 @@ class ExceedanceTest {
             });
   }
 
-  /** What each history lost, and by its first loss alone; each counts once. */
+  /** What each history lost, and by its first loss alone; each weighs 2. */
   private static Exceedance of(double[]... lossAndFirst) {
     Exceedance all = new Exceedance(ROWS, 1);
     for (double[] each : lossAndFirst) {
-      all.add(each[0], each[1], 0, 1);
+      all.add(each[0], each[1], 0, 2);
     }
     all.addHistories(0, 10);
     return all;
@@ -123,9 +123,10 @@ class ExceedanceTest {
   private static List<String> counts(Exceedance of) {
     List<String> told = new ArrayList<>();
     of.points(
-        5,
+        10,
         (at, reached, later) -> {
-          told.add(Math.round(at) + ": " + reached.nonZero() + ", " + later);
+          told.add(Math.round(at) + ": " + reached.nonZero() + ", " + later.histories());
+          assertThat(later.weight()).isEqualTo(2. * (double) later.histories());
           return exact(reached);
         });
     return told;

@@ -12,6 +12,7 @@ import lastcopy.history.report.Loss;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.Proportions;
 import lastcopy.interval.WeightedTally;
+import lastcopy.simulate.count.Counted;
 import lastcopy.simulate.count.LossTally;
 import lastcopy.simulate.count.PlainFigures;
 import lastcopy.simulate.count.Thresholds;
@@ -31,10 +32,13 @@ class LaterLossesTest {
       new Mixture(List.of(new Mixture.Part(1, new double[][] {{1}})));
   private static final int HISTORIES = 600;
 
+  private static OnePath path(LongFunction<List<Loss>> losses) {
+    return new OnePath(
+        new double[1][1], new double[1][1], new double[] {1}, losses, new ArrayList<>());
+  }
+
   private static RareTally tally(LongFunction<List<Loss>> losses) {
-    OnePath path =
-        new OnePath(
-            new double[1][1], new double[1][1], new double[] {1}, losses, new ArrayList<>());
+    OnePath path = path(losses);
     RareTally all = new RareTally(ROWS, 1);
     all.merge(RareTally.of(path, FLAT, ROWS, 0, HISTORIES / 2));
     all.merge(RareTally.of(path, FLAT, ROWS, HISTORIES / 2, HISTORIES / 2));
@@ -74,9 +78,52 @@ class LaterLossesTest {
     Estimate share = Proportions.of(later, 60, .95);
     double added = figures.anyLoss().high() * (share.high() - share.value());
     double high = twenty.estimate(.95, 1).high() + (more ? added : 0);
-    assertThat(tally.everythingLater).isEqualTo(later);
+    assertThat(tally.everythingLater).isEqualTo(new Counted(later, later));
     assertThat(figures.everythingLost().high()).isCloseTo(Math.min(1, high), within(1e-12));
     assertThat(figures.everythingLost().value()).isCloseTo(20.0 / HISTORIES, within(1e-12));
+  }
+
+  /**
+   * Of 60 histories with a loss 30 lose everything, and 10 bytes, by their second. Where those
+   * weigh a thousandth, they stand for none of the 30 or so that count, of which as many more as
+   * counting allows may do so. Red where they count by their number.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.001, true", "1, false"})
+  void manyLaterLossesThatWeighLittleAreFew(double weight, boolean more) {
+    double[] weighs = {1};
+    Biasable histories =
+        new Decorated(
+            path(
+                number ->
+                    number % 10 != 0
+                        ? List.of()
+                        : number % 20 == 0
+                            ? List.of(OnePath.loss(5, false), OnePath.loss(5, true))
+                            : List.of(OnePath.loss(5, false)))) {
+          @Override
+          public void simulate(long number, Bias bias, Ledger to) {
+            weighs[0] = number % 20 == 0 ? weight : 1;
+            super.simulate(number, bias, to);
+          }
+
+          @Override
+          public double logOfTheRest() {
+            return Math.log(weighs[0]);
+          }
+        };
+    RareTally tally = new RareTally(ROWS, 1);
+    tally.merge(RareTally.of(histories, FLAT, ROWS, 0, HISTORIES));
+    RareFigures figures = new RareFigures(tally, plain(), false, .95);
+    WeightedTally thirty = new WeightedTally();
+    for (int i = 0; i < 30; i++) {
+      thirty.add(weight);
+    }
+    thirty.addHistories(HISTORIES);
+    double least = more ? figures.anyLoss().high() * Proportions.of(0, 30, .95).high() : 0;
+    double high = Math.min(figures.anyLoss().high(), thirty.estimate(.95, 1).high() + least);
+    assertThat(figures.everythingLost().high()).isCloseTo(high, within(1e-12));
+    assertThat(figures.bytesReached().get(0).chance().high()).isCloseTo(high, within(1e-12));
   }
 
   /** All of five with a loss: none is left that might. */
@@ -89,7 +136,7 @@ class LaterLossesTest {
                     ? List.of(OnePath.loss(5, false), OnePath.loss(5, true))
                     : List.of());
     RareFigures figures = new RareFigures(tally, plain(), false, .95);
-    assertThat(tally.everythingLater).isEqualTo(5);
+    assertThat(tally.everythingLater).isEqualTo(new Counted(5, 5));
     assertThat(figures.everythingLost().high()).isEqualTo(figures.anyLoss().high());
   }
 

@@ -17,6 +17,7 @@ import lastcopy.interval.Proportions;
 import lastcopy.interval.Shares;
 import lastcopy.interval.WeightedTally;
 import lastcopy.scenario.Units;
+import lastcopy.simulate.count.Counted;
 import lastcopy.simulate.count.LossTally;
 import lastcopy.simulate.count.PlainFigures;
 import lastcopy.simulate.count.Thresholds;
@@ -139,7 +140,7 @@ class WeightedByHandTest {
     sum(all.bytesReached.from(12), W0 + W2);
     sum(all.bytesReached.from(50), W2);
     sum(all.shootsReached.from(1.7), W2);
-    assertThat(all.everythingLater).as("not by its first loss").isEqualTo(1);
+    assertThat(all.everythingLater).as("not by its first loss").isEqualTo(new Counted(1, W0));
     assertThat(all.weightless).isEqualTo(1);
     assertThat(all.largest.bytes()).isEqualTo(100);
     assertThat(all.largest.shoots()).isEqualTo(2);
