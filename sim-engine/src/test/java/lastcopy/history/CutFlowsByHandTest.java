@@ -125,6 +125,23 @@ class CutFlowsByHandTest {
             "269 END -1 -1 0 - [] 180 0 30 30");
   }
 
+  /**
+   * Kept for 95 h, while cards are kept for 200: at 210 h the shoots of 120, 150 and 180 h are
+   * offloaded from them again, and that of 210. Red if those before come back too.
+   */
+  @Test
+  void cardsThatAreKeptForLongerThanFootage() {
+    Copy main = copy("main", Arrangement.SINGLE, 186).build();
+    Copy far = far(Arrangement.SINGLE, FOREVER);
+    List<String> rows = told(212, OptionalDouble.of(200), footage().keepFor(95), main, far);
+    assertThat(after("COPY_GONE", rows))
+        .containsExactly(
+            "186 COPY_GONE 0 -1 30 210 [] 160 0 0 20 | 10",
+            "210 COPY_BACK 0 -1 0 - [] 170 0 0 20 | 10",
+            "210 REFILLED 0 -1 0 - [] 170 0 30 20 | 0",
+            "212 END -1 -1 0 - [] 170 0 40 20");
+  }
+
   private static Copy cloud(double afterHours) {
     Medium service =
         new Medium.Service(Rate.NONE, OptionalDouble.empty(), OptionalDouble.empty(), afterHours);

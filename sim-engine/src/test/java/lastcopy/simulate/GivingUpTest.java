@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Method;
 import lastcopy.experiment.NothingSimulatedException;
 import lastcopy.experiment.Progress;
@@ -75,6 +76,16 @@ class GivingUpTest {
     assertThatThrownBy(() -> Simulation.run(studio(1, 1_000), settings(60_000), stopped()))
         .isInstanceOf(NothingSimulatedException.class)
         .hasMessageContaining("interrupted");
+  }
+
+  /** Some hundred milliseconds, in which it is asked more than once whether to go on. */
+  @Test
+  void aLongFirstChunkIsWaitedForIfNobodyStopsIt() {
+    Settings settings =
+        new Settings(1, 0.95, 0.02, OptionalLong.of(40), Optional.empty(), 2, Method.PLAIN);
+    Comparison comparison = Simulation.run(studio(1, 10), settings, Progress.SILENT);
+    assertThat(comparison.layouts().get(0).histories()).isEqualTo(40);
+    assertThat(comparison.finished()).isTrue();
   }
 
   @Test

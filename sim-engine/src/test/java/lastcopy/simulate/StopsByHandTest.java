@@ -121,4 +121,24 @@ class StopsByHandTest {
     assertThat(told.shares.get(15)).isCloseTo(8_192 / 29_200.0, within(.1));
     assertThat(told.shares.get(39)).isEqualTo(1);
   }
+
+  private static Layout priced(String id, double price) {
+    return Studios.layout(
+        id,
+        CopyMaker.single("main", new Exponential(HOURS))
+            .drive(made -> made.price(price))
+            .neverReplaced());
+  }
+
+  /** A drive of 100 and one of 250 that are never replaced, and one for which nothing is asked. */
+  @Test
+  void whatLayoutsCostMoreThanOthers() {
+    Comparison priced =
+        run(OptionalLong.of(100), Progress.SILENT, priced("a", 100), priced("b", 250), SELDOM);
+    assertThat(priced.pairs())
+        .extracting(pair -> pair.costDifference().orElseThrow().value())
+        .containsExactly(-150.0, 100.0, 250.0);
+    Comparison free = run(OptionalLong.of(100), Progress.SILENT, SURE, SELDOM);
+    assertThat(free.pairs().get(0).costDifference()).isEmpty();
+  }
 }
