@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import lastcopy.history.report.Expense;
 import lastcopy.history.report.Happening;
 import lastcopy.history.report.Happening.Kind;
-import lastcopy.history.report.Snapshot;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
@@ -37,18 +36,6 @@ class DeletionTravelsByHandTest {
   private static final double PER_HOUR = 1 / Units.SECONDS_PER_HOUR;
   private static final double FOREVER = 1e9;
   private static final int HISTORIES = 200;
-
-  /** What was told, and how things stood after each. */
-  private record Told(List<Happening> what, List<Snapshot> then) {
-
-    List<Happening> all(Kind kind) {
-      return what.stream().filter(each -> each.kind() == kind).toList();
-    }
-
-    Snapshot after(Kind kind) {
-      return then.get(what.indexOf(all(kind).get(0)));
-    }
-  }
 
   private static CopyBuilder copy(String id, double lives) {
     return ByHand.copy(id, Arrangement.SINGLE, 1e6, lives, 24);
@@ -79,16 +66,10 @@ class DeletionTravelsByHandTest {
   }
 
   /** Histories with one deletion between two times and none before or after. */
-  private static List<Told> withOne(History history, double from, double to) {
-    List<Told> found = new ArrayList<>();
+  private static List<ToldHistory> withOne(History history, double from, double to) {
+    List<ToldHistory> found = new ArrayList<>();
     for (int k = 0; k < HISTORIES; k++) {
-      Told told = new Told(new ArrayList<>(), new ArrayList<>());
-      history.tell(
-          k,
-          (each, now) -> {
-            told.what.add(each);
-            told.then.add(now);
-          });
+      ToldHistory told = ToldHistory.of(history, k);
       List<Happening> deleted = told.all(Kind.DELETED);
       if (deleted.size() == 1 && deleted.get(0).hours() > from && deleted.get(0).hours() < to) {
         found.add(told);
@@ -116,12 +97,12 @@ class DeletionTravelsByHandTest {
             .fed(Feed.from("main").every(100).link(PER_HOUR).build())
             .build();
     History history = history(200, footage(90, 100), 10, FOREVER, 0, main, far);
-    for (Told told : withOne(history, 0, 100)) {
+    for (ToldHistory told : withOne(history, 0, 100)) {
       assertThat(rows(told.all(Kind.DELETION_ARRIVED))).containsExactly("150.0 1");
       assertThat(told.all(Kind.DELETION_ARRIVED).get(0).until()).isEqualTo(180);
       assertThat(rows(told.all(Kind.DROPPED))).containsExactly("180.0 1");
     }
-    for (Told told : withOne(history, 100, 150)) {
+    for (ToldHistory told : withOne(history, 100, 150)) {
       assertThat(told.all(Kind.DELETION_ARRIVED)).isEmpty();
     }
   }
@@ -140,7 +121,7 @@ class DeletionTravelsByHandTest {
     History history =
         history(
             200, footage(FOREVER, 1), 10, FOREVER, 0, copy("main", FOREVER).build(), far, vault);
-    for (Told told : withOne(history, 0, 120)) {
+    for (ToldHistory told : withOne(history, 0, 120)) {
       double first = Math.ceil(told.all(Kind.DELETED).get(0).hours() / 24) * 24;
       assertThat(rows(told.all(Kind.DELETION_ARRIVED)))
           .containsExactly(first + " 1", first + 12 + " 2");
@@ -164,7 +145,7 @@ class DeletionTravelsByHandTest {
             .fed(Feed.from("main").every(24).link(1e9).build())
             .build();
     History history = history(250, footage(FOREVER, 1), 10, FOREVER, 0, main, far);
-    for (Told told : withOne(history, 0, 140)) {
+    for (ToldHistory told : withOne(history, 0, 140)) {
       double first = Math.ceil(told.all(Kind.DELETED).get(0).hours() / 24) * 24;
       List<Happening> arrived = told.all(Kind.DELETION_ARRIVED);
       assertThat(arrived).extracting(Happening::copy).containsExactly(1, 1);
@@ -190,7 +171,7 @@ class DeletionTravelsByHandTest {
             .fed(Feed.from("main").every(24).build())
             .build();
     History history = history(200, footage(1_000, 1).keepFor(95), 10, 60, 0, main, far);
-    for (Told told : withOne(history, 0, 95)) {
+    for (ToldHistory told : withOne(history, 0, 95)) {
       Happening noticed = told.all(Kind.NOTICED).get(0);
       boolean counts = noticed.hours() < 95;
       assertThat(noticed.bytes()).isCloseTo(counts ? 10 : 0, within(1e-9));
@@ -236,10 +217,10 @@ class DeletionTravelsByHandTest {
   void whatCardsHaveIsNotBroughtBackWhileItIsDeleted() {
     Copy main = copy("main", 150).keepsDeleted(FOREVER).build();
     History history = history(179, footage(90, 100), 200, FOREVER, 500, main);
-    for (Told told : withOne(history, 0, 90)) {
+    for (ToldHistory told : withOne(history, 0, 90)) {
       assertThat(told.after(Kind.END).heldBytes()).containsExactly(100);
     }
-    for (Told told : withOne(history, 90, 140)) {
+    for (ToldHistory told : withOne(history, 90, 140)) {
       assertThat(told.after(Kind.END).heldBytes()).containsExactly(0);
     }
   }

@@ -59,7 +59,7 @@ class LateNoticeByHandTest {
     SummaryStatistics weights = new SummaryStatistics();
     int late = 0;
     for (int k = 0; k < 2_000; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       List<Happening> deleted = one.untilALoss(Kind.DELETED);
       double density = 1;
       for (Happening each : deleted) {

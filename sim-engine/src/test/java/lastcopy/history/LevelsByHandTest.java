@@ -98,12 +98,12 @@ class LevelsByHandTest {
             level -> tenths[level]);
     SummaryStatistics weights = new SummaryStatistics();
     for (int k = 0; k < 2_000; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       double log = 0;
       int wrong = 0;
       int gone = 0;
       double since = 0;
-      for (Happening each : one.told()) {
+      for (Happening each : one.what()) {
         double factor = tenths[Math.min(2, wrong) + 3 * gone] / 10.0;
         log += (factor - 1) / 100 * (each.hours() - since);
         since = each.hours();
@@ -149,7 +149,7 @@ class LevelsByHandTest {
             level -> level < depths ? 5 : 30);
     SummaryStatistics weights = new SummaryStatistics();
     for (int k = 0; k < 2_000; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       // Nine shoots stand in one copy for 40 h by the horizon, and the tenth for no time.
       double log = (9 * 40 * 2 - (1_000 - 9 * 40) * 0.5) / 200;
       for (Happening each : one.all(Kind.MALWARE)) {
@@ -183,11 +183,11 @@ class LevelsByHandTest {
     SummaryStatistics weights = new SummaryStatistics();
     int lossy = 0;
     for (int k = 0; k < 2_000; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       double log = 0;
       double since = 0;
       List<Integer> down = new ArrayList<>();
-      for (Happening each : one.told()) {
+      for (Happening each : one.what()) {
         log += 2 / 500.0 * down.size() * (each.hours() - since);
         since = each.hours();
         if (each.kind() == Kind.DRIVE_FAILED) {
@@ -222,7 +222,7 @@ class LevelsByHandTest {
     for (int k = 0; k < 100; k++) {
       List<String> expected = new ArrayList<>();
       int there = 2;
-      for (Happening each : Weighed.of(history, k).told()) {
+      for (Happening each : ToldHistory.of(history, k).what()) {
         if (each.kind() == Kind.MISHAP && there > 0) {
           expected.add("0 " + Math.pow(0.5, there));
         } else if (each.kind() == Kind.COPY_GONE) {

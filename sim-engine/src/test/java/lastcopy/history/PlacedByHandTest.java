@@ -79,7 +79,7 @@ class PlacedByHandTest {
     SummaryStatistics weights = new SummaryStatistics();
     SummaryStatistics lost = new SummaryStatistics();
     for (int k = 0; k < HISTORIES; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       double expected = 1;
       for (Happening each : one.untilALoss(Kind.DELETED)) {
         double shot = 10 * Math.floor(each.hours() / 300);
@@ -119,7 +119,7 @@ class PlacedByHandTest {
     SummaryStatistics weights = new SummaryStatistics();
     int several = 0;
     for (int k = 0; k < HISTORIES; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       double bytes = one.all(Kind.UNREADABLE).stream().mapToDouble(Happening::bytes).sum();
       double n = Math.rint(bytes);
       if (Math.abs(bytes - n) < 1e-9) {
@@ -145,7 +145,7 @@ class PlacedByHandTest {
     SummaryStatistics weights = new SummaryStatistics();
     SummaryStatistics lossy = new SummaryStatistics();
     for (int k = 0; k < HISTORIES / 10; k++) {
-      Weighed one = Weighed.of(history, k);
+      ToldHistory one = ToldHistory.of(history, k);
       assertThat(one.all(Kind.UNREADABLE)).hasSize(1);
       boolean costs = one.lostAt(500) > 0;
       double expected = 1 / (0.5 + 0.5 * (costs ? 109 / 10.0 : 0));

@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.function.IntUnaryOperator;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Cause;
-import lastcopy.history.report.Happening;
-import lastcopy.history.report.Happening.Kind;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
 import lastcopy.scenario.Studio;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 
-/** One biased history as it is told, with what it weighs at its end. */
-record Weighed(double weight, List<Happening> told) {
+/** Histories under a bias, and what is known of what they weigh. */
+final class Weighed {
+
+  private Weighed() {}
 
   /** Writes down the risks that a biased history tells of, and what came out badly. */
   static final class Risks implements Ledger {
@@ -62,37 +62,6 @@ record Weighed(double weight, List<Happening> told) {
       Arrays.setAll(factors[group], level -> tenths.applyAsInt(level) / 10.0);
     }
     return new History(studio, studio.layouts().get(0), 1, Bias.of(factors));
-  }
-
-  static Weighed of(History history, int number) {
-    List<Happening> told = new ArrayList<>();
-    double[] last = new double[1];
-    history.tell(
-        number,
-        (each, now) -> {
-          told.add(each);
-          last[0] = now.weight();
-        });
-    return new Weighed(last[0], told);
-  }
-
-  List<Happening> all(Kind kind) {
-    return told.stream().filter(each -> each.kind() == kind).toList();
-  }
-
-  /** The bytes that are lost at an instant. */
-  double lostAt(double hours) {
-    return all(Kind.LOST).stream()
-        .filter(each -> each.hours() == hours)
-        .mapToDouble(Happening::bytes)
-        .sum();
-  }
-
-  /** Those of a kind until the first loss, after which nothing weighs any more. */
-  List<Happening> untilALoss(Kind kind) {
-    double lost =
-        all(Kind.LOST).stream().mapToDouble(Happening::hours).findFirst().orElse(Double.MAX_VALUE);
-    return all(kind).stream().filter(each -> each.hours() <= lost).toList();
   }
 
   /** Red beyond six standard errors, at a rate below 1e-8. */
