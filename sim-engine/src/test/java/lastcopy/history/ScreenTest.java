@@ -107,6 +107,7 @@ class ScreenTest {
     "strained, true",
     "strained sum, true",
     "one batch, true",
+    "frail batch, true",
     "batch of a certain age, true",
     "swapped, true",
     "swapped by the clock, false",
@@ -128,6 +129,14 @@ class ScreenTest {
     look(DriveSets.alone(kind), false);
   }
 
+  /** Where nothing else holds anything, no history passes in which too many of a set are down. */
+  @ParameterizedTest
+  @ValueSource(strings = {"frail batch", "strained", "three mirrored"})
+  void anOutageOfAllThatThereIsIsNotPassed(String kind) {
+    look(DriveSets.alone(kind), true);
+    assertThat(healed).as("of those that pass with a failure").isPositive();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"nightly", "lagging", "continuous", "chain", "shared"})
   void passesWhatComesBack(String kind) {
@@ -146,6 +155,8 @@ class ScreenTest {
     "spoilt far, SPOILT, 800",
     "deletions, DELETED, 800",
     "noticed late, DELETED, 30",
+    "noticed too late, COPY_GONE, 1",
+    "noticed after a day, DELETED, 800",
     "malware, MALWARE, 800",
     "random shoots, COPY_GONE, 800",
     "slow first fill, COPY_GONE, 300",

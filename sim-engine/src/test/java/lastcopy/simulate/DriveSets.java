@@ -69,6 +69,10 @@ public final class DriveSets {
               .strain(6);
       case "one batch" ->
           often.apply(CopyMaker.set("main", Arrangement.PARITY, 4)).batch("spring", 0.7).strain(2);
+      case "frail batch" -> // few fail but of the frailest
+          CopyMaker.set("main", Arrangement.PARITY, 10)
+              .life(new Exponential(300_000))
+              .batch("spring", 2);
       case "batch of a certain age" ->
           CopyMaker.set("main", Arrangement.DOUBLE_PARITY, 5)
               .life(new Weibull(2, 30_000, 0))

@@ -33,7 +33,7 @@ public final class SparedWork {
 
   /** The studio of a kind. */
   public static Studio studio(String kind) {
-    boolean noticedLate = kind.equals("noticed late");
+    boolean noticedLate = kind.equals("noticed late") || kind.equals("noticed too late");
     double keeps = noticedLate ? 5 * DAY : 30 * DAY;
     CopyMaker main =
         CopyMaker.single("main", new Exponential(100_000))
@@ -63,6 +63,13 @@ public final class SparedWork {
               new Desk(
                   Optional.of(new Desk.Deletion(often, new Desk.Bytes(1e11), soon)),
                   Optional.empty());
+      case "noticed too late", "noticed after a day" -> {
+        Fixed noticed = new Fixed(noticedLate ? 6 * DAY : DAY);
+        desk =
+            new Desk(
+                Optional.of(new Desk.Deletion(often, new Desk.Bytes(1e11), noticed)),
+                Optional.empty());
+      }
       case "malware" ->
           desk = new Desk(Optional.empty(), Optional.of(new Desk.Malware(often, soon)));
       case "random shoots" -> spacing = Shoots.Spacing.RANDOM;

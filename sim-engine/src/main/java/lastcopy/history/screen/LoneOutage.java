@@ -38,14 +38,21 @@ final class LoneOutage {
    *
    * @param course the undisturbed course; null if there is none, and then nothing is decided
    * @param limit by source, uniforms below which it surely does not happen by the horizon
+   * @param lanes the histories that are decided together
    */
-  LoneOutage(Plan plan, Draws draws, RepairTimes times, UndisturbedCourse course, double[] limit) {
+  LoneOutage(
+      Plan plan,
+      Draws draws,
+      RepairTimes times,
+      UndisturbedCourse course,
+      double[] limit,
+      HistoryLanes lanes) {
     this.plan = plan;
     this.draws = draws;
     this.times = times;
     this.course = course;
     this.limit = limit;
-    noticed = new Noticed(plan, draws);
+    noticed = new Noticed(plan, lanes);
     CopyPlan working = plan.copy(0);
     workReads = working.set().hidesNothing() || working.set().survives() > 0;
     boolean all =
@@ -100,9 +107,9 @@ final class LoneOutage {
     return source >= plan.slots() && noticed.mayBeInTime(shock(source));
   }
 
-  /** Whether all strikes at the desk are noticed in time in the history of the draws. */
-  boolean isNoticedInTime(int source) {
-    return noticed.allInTime(shock(source));
+  /** Of the histories in which it strikes at the desk, those in which it may be noticed late. */
+  long mayBeNoticedLate(int source, long struck) {
+    return noticed.mayBeLate(struck, shock(source));
   }
 
   private static boolean simple(ShockProcess shock) {

@@ -3,6 +3,9 @@ package lastcopy.history.screen;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.ShockProcess;
+import lastcopy.law.Fixed;
+import lastcopy.law.Law;
+import lastcopy.number.Elementary;
 
 /**
  * Deletions and malware that the working copy outlives: it keeps what disappears for a while, and
@@ -10,14 +13,22 @@ import lastcopy.history.plan.ShockProcess;
  */
 final class Noticed {
 
-  private final Draws draws;
-  private final double horizon;
-  private final double keeps;
+  /** Rounding never hides a strike, or a notice that is late. */
+  private static final double JUST_ABOVE = 1 + 1e-9;
 
-  Noticed(Plan plan, Draws draws) {
-    this.draws = draws;
-    horizon = plan.horizon();
-    keeps = plan.copy(0).keepsDeleted();
+  /** Hours by which rounding may put a notice before the time at which something is dropped. */
+  private static final double ROUNDING = 1e-6;
+
+  private final HistoryLanes lanes;
+  private final double latestStrike;
+  private final double keeps;
+  private final int[] history = new int[HistoryLanes.SIZE];
+  private final double[] at = new double[HistoryLanes.SIZE];
+
+  Noticed(Plan plan, HistoryLanes lanes) {
+    this.lanes = lanes;
+    latestStrike = plan.horizon() * JUST_ABOVE;
+    keeps = Math.min(Double.MAX_VALUE, plan.copy(0).keepsDeleted());
   }
 
   /** Whether a shock is one of those, and the working copy keeps what it takes. */
@@ -25,19 +36,52 @@ final class Noticed {
     return shock.isAtDesk() && keeps > 0;
   }
 
-  /** Whether each strike up to the horizon is surely noticed before the working copy drops it. */
-  boolean allInTime(ShockProcess shock) {
-    double at = 0;
-    for (int k = 0; ; k++) {
-      at += draws.untilNext(shock.perHour(), shock.key(k));
-      if (at > horizon * (1 + 1e-9)) {
-        return true;
-      }
+  /**
+   * The histories in which a strike up to the horizon may be noticed only once the working copy has
+   * dropped what it took.
+   *
+   * @param struck in which there may be one
+   */
+  long mayBeLate(long struck, ShockProcess shock) {
+    Law law = shock.noticed();
+    if (law instanceof Fixed fixed) {
+      return fixed.hours() * JUST_ABOVE + ROUNDING < keeps ? 0 : struck;
+    }
+    double latest = Math.max(0, (keeps - ROUNDING) / JUST_ABOVE);
+    double inTime = Elementary.exp(-law.cumulativeHazard(latest)) * JUST_ABOVE;
+    long below = HistoryLanes.below(inTime);
+    long late = 0;
+    int size = begin(struck);
+    for (int k = 0; size > 0; k++) {
+      size = nextStrike(size, shock, k);
       long key = Draws.key(shock.source(), Draws.BLOCK_NOTICED, k);
-      double noticed = draws.remaining(shock.noticed(), 0, key);
-      if (!(noticed * (1 + 1e-9) + 1e-6 < keeps)) {
-        return false;
+      for (int j = 0; j < size; j++) {
+        late |= (1 - lanes.isAtLeast(below, history[j], key)) << history[j];
       }
     }
+    return late;
+  }
+
+  private int begin(long struck) {
+    int size = 0;
+    for (long left = struck; left != 0; left &= left - 1) {
+      history[size] = Long.numberOfTrailingZeros(left);
+      at[size++] = 0;
+    }
+    return size;
+  }
+
+  /** Those in which the k-th strike is by the horizon, without a branch on what is drawn. */
+  private int nextStrike(int size, ShockProcess shock, int k) {
+    long key = shock.key(k);
+    int kept = 0;
+    for (int j = 0; j < size; j++) {
+      int of = history[j];
+      double time = at[j] + Draws.budget(lanes.historyKey(of), key) / shock.perHour();
+      history[kept] = of;
+      at[kept] = time;
+      kept += (int) (~Double.doubleToRawLongBits(latestStrike - time) >>> (Long.SIZE - 1));
+    }
+    return kept;
   }
 }

@@ -26,6 +26,9 @@ final class PlayedSet {
 
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
+  /** Rounding never hides a failure. */
+  private static final double JUST_ABOVE = 1 + 1e-9;
+
   /** All that it reckons with; shocks are sources by themselves. */
   private static final Set<Effect> RECKONS =
       EnumSet.of(
@@ -141,7 +144,24 @@ final class PlayedSet {
   /** Whether in a lane, the history of the draws, too many drives may be down. */
   boolean fails(int lane) {
     wasBare = false;
-    return (few.isPresent() || !one.isAll(lane)) && fails();
+    frailty.clear();
+    boolean spared = few.isEmpty() && (fewFail() || one.isAll(lane));
+    return !spared && fails();
+  }
+
+  /**
+   * Whether so few of the first drives fail by the horizon, as frail as their batch is and however
+   * strained, that at any time some drive stands that reads all: in a slot where none does, one is
+   * always up.
+   */
+  private boolean fewFail() {
+    int mayFail = 0;
+    for (int s = first; s < end; s++) {
+      SlotPlan slot = plan.slot(s);
+      double most = frailty.atStart(slot) * Math.max(1, strain) * slot.firstHazard();
+      mayFail += draws.budget(slot.firstKey()) > most * JUST_ABOVE ? 0 : 1;
+    }
+    return mayFail <= (readErrors > 0 ? survives - 1 : survives);
   }
 
   /** Whether in the history of the draws the set, it may be, has too many drives down. */
@@ -183,7 +203,6 @@ final class PlayedSet {
   private void start() {
     down = 0;
     wasBare = false;
-    frailty.clear();
     Arrays.fill(generation, first, end, 0);
     Arrays.fill(failures, first, end, 0);
     for (int s = first; s < end; s++) {

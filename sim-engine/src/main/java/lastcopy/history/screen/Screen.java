@@ -38,8 +38,6 @@ public final class Screen {
   /** Of those that spare it, which take it only if they are noticed late. */
   private final boolean[] atDesk;
 
-  private final boolean anyAtDesk;
-
   private final long[] firstKey;
 
   private final double[] firstLimit;
@@ -70,7 +68,7 @@ public final class Screen {
     lanes = new HistoryLanes(draws);
     RepairTimes times = new RepairTimes(plan, draws);
     sets = new SetsAlone(plan, draws, times, lanes, limit, effects, step);
-    outage = new LoneOutage(plan, draws, times, course, limit);
+    outage = new LoneOutage(plan, draws, times, course, limit, lanes);
     int[] all =
         IntStream.range(0, limit.length)
             .filter(i -> i >= plan.slots() || !sets.decides(plan.slot(i).copy()))
@@ -78,12 +76,9 @@ public final class Screen {
     int[] spare = IntStream.of(all).filter(outage::sparesWork).toArray();
     sparing = spare.length;
     atDesk = new boolean[sparing];
-    boolean desk = false;
     for (int i = 0; i < sparing; i++) {
       atDesk[i] = outage.isAtDesk(spare[i]);
-      desk |= atDesk[i];
     }
-    anyAtDesk = desk;
     serious =
         IntStream.concat(IntStream.of(spare), IntStream.of(all).filter(i -> !outage.sparesWork(i)))
             .toArray();
@@ -143,25 +138,11 @@ public final class Screen {
     if ((safe >>> i & 1) == 0) {
       return false;
     }
-    if (only[i] < 0 && !anyAtDesk) {
-      return true;
+    if (only[i] < 0) {
+      return true; // while the working copy stands it holds whatever the others do
     }
     draws.start(number);
-    if (isNoticedLate()) {
-      return false;
-    }
-    // While the working copy stands it holds whatever the others do: what takes them is no loss.
-    return only[i] < 0 || outage.losesNothing(only[i], firstOfSparing());
-  }
-
-  private boolean isNoticedLate() {
-    for (int i = 0; i < sparing; i++) {
-      boolean happens = atDesk[i] && draws.uniform(firstKey[i]) >= firstLimit[i];
-      if (happens && !outage.isNoticedInTime(serious[i])) {
-        return true;
-      }
-    }
-    return false;
+    return outage.losesNothing(only[i], firstOfSparing());
   }
 
   private void decide() {
@@ -177,6 +158,12 @@ public final class Screen {
       }
     }
     safe = ~(several | firstFill.disturbed(lanes));
+    for (int s = 0; s < sparing; s++) {
+      if (atDesk[s]) {
+        long struck = safe & lanes.atLeast(firstLimit[s], firstKey[s]);
+        safe &= ~outage.mayBeNoticedLate(serious[s], struck);
+      }
+    }
     safe &= ~sets.fail(safe, this::takesOther);
   }
 

@@ -46,6 +46,7 @@ class LoneOutageTest {
   private Plan plan;
   private History history;
   private LoneOutage outage;
+  private final HistoryLanes lanes = new HistoryLanes(draws);
 
   private void start(Studio studio) {
     plan = Plan.of(studio, studio.layouts().get(0));
@@ -60,7 +61,7 @@ class LoneOutageTest {
                             : plan.shock(i - plan.slots()).perHour() * plan.horizon()))
             .toArray();
     UndisturbedCourse course = new ReckonedCourse(plan, draws);
-    outage = new LoneOutage(plan, draws, new RepairTimes(plan, draws), course, limit);
+    outage = new LoneOutage(plan, draws, new RepairTimes(plan, draws), course, limit, lanes);
   }
 
   private List<Happening> told(long number, Happening.Kind kind, int copy) {
@@ -159,7 +160,7 @@ class LoneOutageTest {
     }
   }
 
-  /** The working copy keeps what disappears for 5 days, or 30. */
+  /** The working copy keeps what disappears for 5 days, or 30; all lanes at once, and one alone. */
   @ParameterizedTest
   @CsvSource({"noticed late, 120", "deletions, 720", "malware, 720"})
   void aStrikeIsNoticedInTimeOrNot(String kind, double keeps) {
@@ -170,10 +171,15 @@ class LoneOutageTest {
     for (int k = 0; k < HISTORIES; k++) {
       boolean inTime =
           told(k, strike, -1).stream().allMatch(each -> each.until() - each.hours() < keeps);
-      assertThat(outage.isNoticedInTime(2)).as("history %s", k).isEqualTo(inTime);
+      lanes.moveTo(k);
+      long lane = 1L << k % HistoryLanes.SIZE;
+      assertThat(outage.mayBeNoticedLate(2, lane)).as("history %s", k).isEqualTo(inTime ? 0 : lane);
+      assertThat(outage.mayBeNoticedLate(2, -1) & lane).isEqualTo(inTime ? 0 : lane);
+      assertThat(outage.mayBeNoticedLate(2, ~lane) & lane).isZero();
       late += inTime ? 0 : 1;
     }
     assertThat(late).isLessThan(HISTORIES);
+    assertThat(late > 0).isEqualTo(kind.equals("noticed late"));
   }
 
   /**
