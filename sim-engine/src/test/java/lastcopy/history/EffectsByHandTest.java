@@ -7,6 +7,7 @@ import java.util.Set;
 import lastcopy.history.plan.Effect;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;
+import lastcopy.scenario.Feed;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
 import lastcopy.simulate.CopyMaker;
@@ -46,5 +47,20 @@ class EffectsByHandTest {
     can(mirror().lives(1_000, 2_000), Effect.UNLIKE_DRIVES);
     can(CopyMaker.set("main", Arrangement.PAIRS, 4), Effect.PAIRS);
     can(CopyMaker.set("main", Arrangement.SHELF, 2), Effect.SEPARATE_DRIVES);
+  }
+
+  /** Drives that take turns rest between their visits if it is said how they fail then. */
+  @Test
+  void aDriveThatRests() {
+    Feed visits = Feed.from("main").every(100).visits(24).build();
+    CopyMaker turns =
+        CopyMaker.single("turn", new Exponential(1_000))
+            .drive(made -> made.failsOff(new Exponential(5_000)))
+            .copy(made -> made.rotation(2, 100).offline().fed(visits));
+    Layout layout = Studios.layout("only", mirror(), turns);
+    Studio studio = Studios.of(8_760, Studios.onHand(1e12), layout);
+    Set<Effect> rests = EnumSet.copyOf(ALWAYS);
+    rests.add(Effect.REST_BETWEEN_VISITS);
+    assertThat(new History(studio, layout, 1).effects()).containsExactly(ALWAYS, rests, rests);
   }
 }

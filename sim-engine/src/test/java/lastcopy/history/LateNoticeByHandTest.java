@@ -34,20 +34,20 @@ class LateNoticeByHandTest {
   }
 
   /**
-   * Noticed after 20 h in the mean. The working copy drops what is deleted 40 h, two means, later,
-   * the far copy, fed every 100 h, after 30, 80 or 130: 1.5, 4 and 6.5 means. In 0.3 of the
-   * deletions, for one is expected, the notice is drawn from beyond one of these four. None drops
-   * it before 40 h if it keeps it for longest: a risk of e^−2.
+   * Noticed after 20 h in the mean. The working copy drops what is deleted 30 h, 1.5 means, later,
+   * the far copy, fed every 100 h, after 40, 90 or 140: 2, 4.5 and 7 means. In 0.15 of the
+   * deletions, for two are expected, the notice is drawn from beyond one of these four. None is
+   * lost before 40 h, the longest that one is kept: a risk of e^−2.
    */
   @Test
   void weighsTheRatioOfTheDensities() {
-    Copy far = lasting("far", 30).fed(Feed.from("main").every(100).build()).build();
+    Copy far = lasting("far", 40).fed(Feed.from("main").every(100).build()).build();
     Desk.Deletion deletion =
-        new Desk.Deletion(new Rate(1 / HORIZON), new Desk.Bytes(1), new Exponential(20));
+        new Desk.Deletion(new Rate(2 / HORIZON), new Desk.Bytes(1), new Exponential(20));
     Footage footage =
         Footage.builder(new Shoots(FOREVER, 10, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
     Layout layout =
-        new Layout("l", "l", List.of(lasting("main", 40).build(), far), OptionalDouble.empty());
+        new Layout("l", "l", List.of(lasting("main", 30).build(), far), OptionalDouble.empty());
     History history =
         Weighed.unraised(
             Studio.builder("s", HORIZON / Units.HOURS_PER_YEAR)
@@ -82,9 +82,9 @@ class LateNoticeByHandTest {
 
   /** In times the law, of a notice so many means after the deletion. */
   private static double density(double means) {
-    double density = 0.7;
-    for (double beyond : new double[] {1.5, 2, 4, 6.5}) {
-      density += means >= beyond ? 0.3 / 4 * Math.exp(beyond) : 0;
+    double density = 0.85;
+    for (double beyond : new double[] {1.5, 2, 4.5, 7}) {
+      density += means >= beyond ? 0.15 / 4 * Math.exp(beyond) : 0;
     }
     return density;
   }

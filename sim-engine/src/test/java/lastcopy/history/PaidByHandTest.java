@@ -3,9 +3,12 @@ package lastcopy.history;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.report.Expense;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.Happening.Kind;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;
 import lastcopy.scenario.Arrangement;
@@ -21,6 +24,7 @@ import lastcopy.scenario.Rate;
 import lastcopy.scenario.Shoots;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -133,5 +137,46 @@ class PaidByHandTest {
   void aShootThatIsLostIsNotStored(boolean byCourse) {
     double paid = stored(97, footage(20, 60), 21, cloud(24), byCourse);
     assertThat(paid).isCloseTo(60 * 100 + 465 + 225, within(1e-3));
+  }
+
+  /**
+   * A shelf of drives of 100 TB, the first of which is full at the start. The second is bought, and
+   * draws power, when the first shoot comes, at random: as it is told.
+   */
+  @Test
+  void theSecondDriveOfAShelfWhenItComes() {
+    DriveModel model =
+        DriveModel.builder("m", 100 * Units.TB)
+            .price(100)
+            .power(10)
+            .fails(new Fixed(FOREVER))
+            .build();
+    Copy main =
+        Copy.builder("main")
+            .on(Medium.DriveSet.builder(Arrangement.SHELF, 1).of(model).build())
+            .build();
+    Footage footage =
+        Footage.builder(new Shoots(100, Units.TB, Shoots.Spacing.RANDOM))
+            .onHand(100 * Units.TB)
+            .build();
+    Layout layout = Layout.of("l", main);
+    Studio studio =
+        Studio.builder("s", 100 / Units.HOURS_PER_YEAR)
+            .footage(footage)
+            .energy(1)
+            .layout(layout)
+            .build();
+    History history = new History(studio, layout, 1);
+    int bought = 0;
+    for (int k = 0; k < 50; k++) {
+      List<Happening> added = ToldHistory.of(history, k).all(Kind.DRIVE_ADDED);
+      double hours = 100 + added.stream().mapToDouble(each -> 100 - each.hours()).sum();
+      Log log = new Log();
+      history.simulate(k, log);
+      assertThat(log.paid.get(Expense.DRIVES)).isCloseTo(100 * (1 + added.size()), within(1e-9));
+      assertThat(log.paid.get(Expense.POWER)).isCloseTo(10 * hours / 1_000, within(1e-9));
+      bought += added.size();
+    }
+    assertThat(bought).isBetween(1, 49);
   }
 }

@@ -49,33 +49,40 @@ class PlacedByHandTest {
     return far.fed(Feed.from("main").every(1e6).build()).build();
   }
 
-  private static History biased(Desk desk, Copy main, Copy far) {
+  /** Drives of 40 bytes, of which the first dies at 100 h. */
+  private static Copy shelf(String id) {
+    DriveModel dies = DriveModel.builder("m", 40).fails(new Fixed(100)).build();
+    DriveModel lives = DriveModel.builder("o", 40).fails(new Fixed(FOREVER)).build();
+    Medium shelf = Medium.DriveSet.builder(Arrangement.SHELF, 3).ofEach(dies, lives, lives).build();
+    return neverFed(Copy.builder(id).on(shelf).arrival(new Fixed(FOREVER)));
+  }
+
+  private static History biased(double shootsEvery, Desk desk, Copy... copies) {
     Footage footage =
-        Footage.builder(new Shoots(300, 10, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
+        Footage.builder(new Shoots(shootsEvery, 10, Shoots.Spacing.EVEN))
+            .onHand(100)
+            .clip(1)
+            .build();
     return Weighed.unraised(
         Studio.builder("s", HORIZON / Units.HOURS_PER_YEAR)
             .footage(footage)
             .desk(desk)
-            .layout(new Layout("l", "l", List.of(main, far), OptionalDouble.empty()))
+            .layout(new Layout("l", "l", List.of(copies), OptionalDouble.empty()))
             .build());
   }
 
   /**
-   * One deletion is expected, so that 0.3 of them are put. The far copy is a shelf of drives of 40
-   * bytes whose first dies at 100 h: from then on starts below 40 cost something too. A block that
-   * costs something weighs 1/(0.7 + 0.3·all starts/those), any other 1/0.7, until the first loss.
-   * Weighted losses of a first deletion between 300 and 600 h are as if none were put: of starts
-   * below 100, ten bytes below 30, five in the mean from there to 40 and from 90 on, are 4.
+   * Two deletions are expected, so that 0.15 of each are put. The far copy is a shelf of drives of
+   * 40 bytes whose first dies at 100 h: from then on starts below 40 cost something too. A block
+   * that costs something weighs 1/(0.85 + 0.15·all starts/those), any other 1/0.85, until the first
+   * loss. Weighted losses of a first deletion between 300 and 600 h are as if none were put: of
+   * starts below 100, ten bytes below 30, five in the mean from there to 40 and from 90 on, are 4.
    */
   @Test
   void aBlockThatIsPut() {
-    DriveModel dies = DriveModel.builder("m", 40).fails(new Fixed(100)).build();
-    DriveModel lives = DriveModel.builder("o", 40).fails(new Fixed(FOREVER)).build();
-    Medium shelf = Medium.DriveSet.builder(Arrangement.SHELF, 3).ofEach(dies, lives, lives).build();
-    Copy far = neverFed(Copy.builder("far").on(shelf).arrival(new Fixed(FOREVER)));
     Desk.Deletion deletion =
-        new Desk.Deletion(new Rate(1 / HORIZON), new Desk.Bytes(10), new Fixed(1));
-    History history = biased(Desk.of(deletion), lasting("main").build(), far);
+        new Desk.Deletion(new Rate(2 / HORIZON), new Desk.Bytes(10), new Fixed(1));
+    History history = biased(300, Desk.of(deletion), lasting("main").build(), shelf("far"));
     SummaryStatistics weights = new SummaryStatistics();
     SummaryStatistics lost = new SummaryStatistics();
     for (int k = 0; k < HISTORIES; k++) {
@@ -85,7 +92,7 @@ class PlacedByHandTest {
         double shot = 10 * Math.floor(each.hours() / 300);
         double bad = shot + (each.hours() > 100 ? 40 : 0);
         double meets = one.lostAt(each.hours()) > 0 ? (90 + shot) / bad : 0;
-        expected /= bad > 0 ? 0.7 + 0.3 * meets : 1;
+        expected /= bad > 0 ? 0.85 + 0.15 * meets : 1;
       }
       assertThat(one.weight()).as("history %d", k).isCloseTo(expected, within(1e-9));
       weights.addValue(one.weight());
@@ -94,7 +101,7 @@ class PlacedByHandTest {
       lost.addValue(counts ? one.weight() * one.lostAt(deleted.get(0).hours()) : 0);
     }
     isMean(1, weights);
-    isMean(4 * (Math.exp(-0.3) - Math.exp(-0.6)), lost);
+    isMean(4 * (Math.exp(-0.6) - Math.exp(-1.2)), lost);
   }
 
   private static DriveModel lives(double hours) {
@@ -104,7 +111,7 @@ class PlacedByHandTest {
   /** One of a mirror dies at 500 h, after the shoot of 300, and is whole again ten hours later. */
   private static History mirror(DriveSetBuilder mirror) {
     Medium set = mirror.ofEach(lives(500), lives(FOREVER)).rebuild(new Fixed(10)).build();
-    return biased(Desk.QUIET, Copy.builder("main").on(set).build(), neverFed(lasting("far")));
+    return biased(300, Desk.QUIET, Copy.builder("main").on(set).build(), neverFed(lasting("far")));
   }
 
   /**
@@ -155,5 +162,36 @@ class PlacedByHandTest {
     }
     isMean(1, weights);
     isMean(0.5 + 0.5 * 10 / 109, lossy);
+  }
+
+  /**
+   * The working copy dies at 500 h and is filled again from the far one, of whose bits 1.5 clips'
+   * worth cannot be read in the mean. A third copy has lost the first 40 of its 100 bytes: clips
+   * that start there, of 99, are lost.
+   */
+  @Test
+  void aBitThatARefillCouldNotRead() {
+    Medium bad =
+        Medium.DriveSet.builder(Arrangement.SINGLE, 1)
+            .of(lives(FOREVER))
+            .readErrors(1.5 / 800)
+            .build();
+    Copy far = neverFed(Copy.builder("far").on(bad).restoresAt(1e9));
+    Copy main = ByHand.copy("main", Arrangement.SINGLE, 1e6, 500, 10).build();
+    History history = biased(FOREVER, Desk.QUIET, main, far, shelf("third"));
+    SummaryStatistics weights = new SummaryStatistics();
+    for (int k = 0; k < HISTORIES; k++) {
+      ToldHistory one = ToldHistory.of(history, k);
+      double bytes = one.all(Kind.UNREADABLE).stream().mapToDouble(Happening::bytes).sum();
+      double n = Math.rint(bytes);
+      if (Math.abs(bytes - n) < 1e-9) {
+        double lost = one.all(Kind.LOST).stream().mapToDouble(Happening::bytes).sum();
+        double some = Math.ceil(lost - 1e-9);
+        double expected = n == 0 ? 1 : 1 / (0.5 + 0.5 * 99 / 40 * some / n);
+        assertThat(one.weight()).as("%s of %s clips", some, n).isCloseTo(expected, within(1e-9));
+      }
+      weights.addValue(one.weight());
+    }
+    isMean(1, weights);
   }
 }

@@ -1,11 +1,13 @@
 package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import lastcopy.history.report.Happening;
 import lastcopy.history.report.Happening.Kind;
+import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
@@ -87,5 +89,32 @@ class SwapsByHandTest {
       assertThat(swapped(told)).isEqualTo(expected);
     }
     assertThat(burnt).isPositive();
+  }
+
+  /**
+   * Drives that fail at 1/200 an hour, twice that under a bias, which a swap does not change: up to
+   * 200 h exp(200/200) is the weight of a history without a failure, of one with a failure at t
+   * half of exp(t/200).
+   */
+  @Test
+  void aSwapWeighsNothing() {
+    DriveModel model = DriveModel.builder("m", 1e3).fails(new Exponential(200)).build();
+    Medium set = Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).replaceAt(20).build();
+    Footage footage =
+        Footage.builder(new Shoots(FOREVER, 10, Shoots.Spacing.EVEN)).onHand(100).clip(1).build();
+    Layout layout =
+        Layout.of("l", Copy.builder("main").on(set).arrival(new Fixed(FOREVER)).build());
+    Studio studio =
+        Studio.builder("s", 200 / Units.HOURS_PER_YEAR).footage(footage).layout(layout).build();
+    History history = Weighed.raised(studio, 0, level -> 20);
+    int failed = 0;
+    for (int k = 0; k < 100; k++) {
+      ToldHistory told = ToldHistory.of(history, k);
+      List<Happening> gone = told.all(Kind.COPY_GONE);
+      double expected = gone.isEmpty() ? Math.E : Math.exp(gone.get(0).hours() / 200) / 2;
+      assertThat(told.weight()).isCloseTo(expected, within(1e-9));
+      failed += gone.size();
+    }
+    assertThat(failed).isBetween(1, 99);
   }
 }

@@ -90,7 +90,6 @@ public final class Clips implements Mechanism {
   /** A refill starts to read a source that has no redundancy left, or of pairs not everywhere. */
   public void defectsMetByRefill(CopyState source) {
     if (hasDefect(source, source::isBareBehind)) {
-      source.bringTo(state.now());
       within.copyFrom(source.held()); // whatever of it is read
       within.remove(0, state.holdings().aged());
       addDefects(source, within, source::isBareBehind);
