@@ -2,12 +2,12 @@ package lastcopy.history;
 
 import java.util.function.BooleanSupplier;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.course.RecordedCourse;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.event.copy.ExposureMeter;
 import lastcopy.history.event.feed.CourseRecorder;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RecordedCourse;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Audience;
 import lastcopy.history.report.GivenUpException;
 import lastcopy.history.report.Happening;

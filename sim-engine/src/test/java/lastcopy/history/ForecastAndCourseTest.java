@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import lastcopy.footage.FeedForecast;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.plan.Way;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;

@@ -3,9 +3,9 @@ package lastcopy.history;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.footage.ShootTable;
+import lastcopy.history.course.RandomShoots;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RandomShoots;
 import lastcopy.history.plan.Way;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;

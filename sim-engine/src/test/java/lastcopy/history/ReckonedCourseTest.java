@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import lastcopy.history.course.ReckonedCourse;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.hazard.Bias;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.ReckonedCourse;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;

@@ -2,8 +2,8 @@ package lastcopy.history.event;
 
 import java.util.List;
 import lastcopy.footage.PositionSet;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Audience;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.Flow;

@@ -1,6 +1,6 @@
 package lastcopy.history.hazard;
 
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 import lastcopy.law.Law;
 
 /**

@@ -1,6 +1,6 @@
 package lastcopy.history.hazard;
 
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 
 /**
  * Whether some footage stands in one copy only: off the undisturbed course as it was last said, on

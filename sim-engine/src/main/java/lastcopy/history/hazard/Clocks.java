@@ -1,9 +1,9 @@
 package lastcopy.history.hazard;
 
+import lastcopy.history.course.RecordedCourse;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RecordedCourse;
 import lastcopy.history.plan.SlotPlan;
 import lastcopy.kernel.SimulationClock;
 

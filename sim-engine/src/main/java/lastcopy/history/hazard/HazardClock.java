@@ -1,6 +1,6 @@
 package lastcopy.history.hazard;
 
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 
 /**
  * The clock of one source of luck: what is left of the unit exponential that it drew, and since

@@ -1,7 +1,7 @@
 package lastcopy.history.hazard;
 
 import java.util.Arrays;
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.SlotPlan;

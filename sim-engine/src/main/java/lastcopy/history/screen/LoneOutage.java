@@ -1,5 +1,6 @@
 package lastcopy.history.screen;
 
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
@@ -7,7 +8,6 @@ import lastcopy.history.plan.RepairTimes;
 import lastcopy.history.plan.SetPlan;
 import lastcopy.history.plan.ShockProcess;
 import lastcopy.history.plan.SlotPlan;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.scenario.Ways;
 
 /**

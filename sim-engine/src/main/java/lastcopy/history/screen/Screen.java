@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Effect;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.RepairTimes;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.number.Elementary;
 
 /**

@@ -3,10 +3,10 @@ package lastcopy.history.state;
 import java.util.Arrays;
 import lastcopy.footage.PositionSet;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.plan.CopyPlan;
 import lastcopy.history.plan.Plan;
 import lastcopy.history.plan.Timers;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.kernel.SimulationClock;
 
 /**

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import lastcopy.history.course.RecordedCourse;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RecordedCourse;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;
 import lastcopy.law.Law;

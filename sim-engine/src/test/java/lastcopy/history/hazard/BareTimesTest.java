@@ -3,7 +3,7 @@ package lastcopy.history.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 import lastcopy.law.Exponential;
 import lastcopy.law.Weibull;
 import org.junit.jupiter.api.Test;

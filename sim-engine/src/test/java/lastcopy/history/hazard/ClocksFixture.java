@@ -1,9 +1,9 @@
 package lastcopy.history.hazard;
 
 import java.util.Arrays;
+import lastcopy.history.course.RecordedCourse;
 import lastcopy.history.plan.Draws;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.RecordedCourse;
 import lastcopy.kernel.SimulationClock;
 import lastcopy.law.Law;
 

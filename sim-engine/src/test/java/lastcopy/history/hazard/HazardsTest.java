@@ -3,7 +3,7 @@ package lastcopy.history.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastcopy.history.plan.BareTimes;
+import lastcopy.history.course.BareTimes;
 import lastcopy.history.plan.Plan;
 import lastcopy.law.Exponential;
 import lastcopy.law.Fixed;

@@ -3,7 +3,7 @@ package lastcopy.history.state;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastcopy.footage.PositionSet;
-import lastcopy.history.plan.RecordedCourse;
+import lastcopy.history.course.RecordedCourse;
 import lastcopy.history.state.CopyState.Condition;
 import org.junit.jupiter.api.Test;
 

@@ -1,9 +1,9 @@
 package lastcopy.history.event.copy;
 
+import lastcopy.history.course.UndisturbedCourse;
 import lastcopy.history.event.CourseTracker;
 import lastcopy.history.event.Spending;
 import lastcopy.history.plan.Plan;
-import lastcopy.history.plan.UndisturbedCourse;
 import lastcopy.history.report.Audience;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;

@@ -2,7 +2,7 @@ package lastcopy.history.event.feed;
 
 import java.util.Arrays;
 import lastcopy.footage.Positions;
-import lastcopy.history.plan.RecordedCourse;
+import lastcopy.history.course.RecordedCourse;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;

@@ -1,4 +1,4 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

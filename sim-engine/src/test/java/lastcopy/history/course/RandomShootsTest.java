@@ -1,9 +1,11 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;

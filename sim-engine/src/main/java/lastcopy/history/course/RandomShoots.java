@@ -1,8 +1,10 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import java.util.Arrays;
 import lastcopy.footage.Rising;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
 import lastcopy.random.SourceKey;
 
 /** Shoots that come at random: those of the history of the draws. */

@@ -1,4 +1,4 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import java.util.Arrays;
 import lastcopy.footage.Rising;

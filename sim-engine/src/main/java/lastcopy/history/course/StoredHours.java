@@ -1,6 +1,7 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import java.util.function.DoubleUnaryOperator;
+import lastcopy.history.plan.CopyPlan;
 
 /**
  * What a copy holds on the undisturbed course, summed up over time in byte-hours: between two

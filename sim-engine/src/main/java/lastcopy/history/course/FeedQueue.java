@@ -1,8 +1,9 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import java.util.Arrays;
 import lastcopy.footage.Rising;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.CopyPlan;
 import lastcopy.scenario.Periodic;
 
 /**

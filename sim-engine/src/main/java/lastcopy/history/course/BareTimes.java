@@ -1,4 +1,4 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import lastcopy.footage.Rising;
 

@@ -1,4 +1,4 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 /**
  * The course of a history as long as nothing fails: what each copy holds at any time. Whoever asks

@@ -1,7 +1,10 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import java.util.Arrays;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Draws;
+import lastcopy.history.plan.Plan;
 
 /**
  * The course of one history whose shoots come at random, reckoned from them instead of recorded: a

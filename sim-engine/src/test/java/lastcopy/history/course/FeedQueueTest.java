@@ -1,4 +1,4 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import lastcopy.footage.ShootTable;
+import lastcopy.history.plan.Plan;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;

@@ -1,15 +1,16 @@
-package lastcopy.history.plan;
+package lastcopy.history.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import lastcopy.history.plan.CopyPlan;
+import lastcopy.history.plan.Plan;
+import lastcopy.history.plan.Visits;
 import lastcopy.law.Exponential;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
-import lastcopy.scenario.DailyHours;
 import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
@@ -88,24 +89,5 @@ class StoredHoursTest {
     assertThat(visits.hoursBefore(36)).isEqualTo(3 + 2);
     assertThat(visits.hoursBefore(70)).isEqualTo(3 * 3);
     assertThat(new Visits(new Periodic(10, 24), 30).hoursBefore(60)).isEqualTo(60 - 10);
-  }
-
-  /** Open from 1 to 5 each day: 6 h of work take 4 h of the first day and 2 of the second. */
-  @Test
-  void aLinkThatOpensAtNightTakesTwoNights() {
-    FeedLink nightly =
-        new FeedLink(Optional.of(new DailyHours(1, 5)), FeedLink.NOT_SHARED, Optional.empty());
-    assertThat(nightly.end(0, 6)).isEqualTo(24 + 1 + 2);
-    assertThat(nightly.isOpen(0)).isFalse();
-    assertThat(nightly.isOpen(25)).isTrue();
-    assertThat(nightly.changeAfter(2)).isEqualTo(5);
-    assertThat(nightly.isPlain()).isFalse();
-    FeedLink shared = new FeedLink(Optional.empty(), 0, Optional.empty());
-    assertThat(shared.end(3, 6)).isEqualTo(9);
-    assertThat(shared.isOpen(0)).isTrue();
-    assertThat(shared.changeAfter(0)).isInfinite();
-    assertThat(shared.isPlain()).isFalse();
-    assertThat(new FeedLink(Optional.empty(), FeedLink.NOT_SHARED, Optional.empty()).isPlain())
-        .isTrue();
   }
 }
