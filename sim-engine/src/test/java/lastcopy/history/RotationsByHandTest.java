@@ -1,6 +1,7 @@
 package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -150,5 +151,30 @@ class RotationsByHandTest {
       }
     }
     assertThat(stops).isPositive();
+  }
+
+  /** A byte an hour, from nothing: 24 by the end of each visit, and on at the next turn. */
+  @Test
+  void aRunThatTheEndOfAVisitCutsGoesOnAtTheNextTurn() {
+    DriveModel model = DriveModel.builder("m", 1e6).fails(new Fixed(FOREVER)).build();
+    FeedBuilder feed = Feed.from("main").every(100).link(1 / Units.SECONDS_PER_HOUR).visits(24);
+    Copy turns =
+        Copy.builder("turn")
+            .on(Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).build())
+            .startsEmpty()
+            .rotation(2, 100)
+            .offline()
+            .fed(feed.build())
+            .build();
+    for (double lives : new double[] {FOREVER, 80}) { // as if nothing had happened, and not
+      Copy other =
+          ByHand.copy("other", Arrangement.SINGLE, 1e6, lives, FOREVER)
+              .fed(Feed.from("main").every(1_000).build())
+              .build();
+      History history = history(250, FOREVER, main(FOREVER, Place.of("studio")), turns, other);
+      double[] held = ToldHistory.of(history, 0).after(Kind.END).heldBytes();
+      assertThat(held)
+          .containsExactly(new double[] {100, 48, 24, lives < 250 ? 0 : 100}, within(1e-9));
+    }
   }
 }
