@@ -177,4 +177,20 @@ class BroughtBackByHandTest {
             .toList();
     assertThat(lost).containsExactly("0 LOST -1 -1 1");
   }
+
+  /**
+   * One of a stripe of two dies at 100 h, and the other at 120, when the copy is gone anyway: both
+   * are new at 150 h, so that the other dies again at 270.
+   */
+  @Test
+  void aDriveThatDiesWhileItsCopyIsGone() {
+    DriveModel one =
+        DriveModel.builder("m", 1e6).fails(new Fixed(1_000)).age(new Fixed(900)).build();
+    DriveModel other = DriveModel.builder("o", 1e6).fails(new Fixed(120)).build();
+    Medium stripe = Medium.DriveSet.builder(Arrangement.STRIPE, 2).ofEach(one, other).build();
+    Copy main = Copy.builder("main").on(stripe).arrival(new Fixed(50)).build();
+    assertThat(told(300, onHand(100), main).stream().filter(row -> row.contains("COPY_GONE")))
+        .extracting(row -> row.substring(0, row.indexOf(" [")))
+        .containsExactly("100 COPY_GONE 0 -1 100 150", "270 COPY_GONE 0 -1 0 320");
+  }
 }

@@ -11,9 +11,11 @@ import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Box;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.Layout;
+import lastcopy.scenario.Medium;
 import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Place;
 import lastcopy.scenario.Rate;
@@ -71,6 +73,29 @@ class CardsByHandTest {
         .containsExactly("240.0 120.0");
     assertThat(lost(300, 0, copy("main", Arrangement.SINGLE, 220).build(), far))
         .containsExactly("220.0 110.0", "230.0 10.0");
+  }
+
+  /**
+   * The working copy is gone from 195 to 219 h, when the shoot of 200 h is offloaded, so that its
+   * cards are kept until 249. It dies again at 235 h, before the run of 240. Red if the cards are
+   * thought to be formatted 30 h after it was shot.
+   */
+  @Test
+  void cardsOfAShootThatWaitedAreKeptForLonger() {
+    DriveModel model =
+        DriveModel.builder("m", 1e6)
+            .fails(new Fixed(1_000))
+            .age(new Fixed(805))
+            .boughtAt(984)
+            .build();
+    Copy main =
+        Copy.builder("main")
+            .on(Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(model).build())
+            .arrival(new Fixed(24))
+            .build();
+    Feed runs = Feed.from("main").every(100, 40).link(1e9).build();
+    Copy far = copy("far", Arrangement.SINGLE, FOREVER).fed(runs).restoresAt(1e9).build();
+    assertThat(lost(255, 0, main, far)).containsExactly("249.0 10.0");
   }
 
   /** A drive that has been replaced lives as long as the first: dead at 150, 200, 350 and 400 h. */

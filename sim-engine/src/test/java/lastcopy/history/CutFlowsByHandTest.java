@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
 import lastcopy.scenario.CopyBuilder;
+import lastcopy.scenario.DriveModel;
 import lastcopy.scenario.Feed;
 import lastcopy.scenario.Footage;
 import lastcopy.scenario.FootageBuilder;
@@ -164,5 +166,67 @@ class CutFlowsByHandTest {
   void aRefillIsFromTheCopyThatHasGivenAllFirst() {
     assertThat(refill(7)).contains(" REFILL_STARTED 0 -1 160 231.66 [cloud] ");
     assertThat(refill(8)).contains(" REFILL_STARTED 0 -1 160 232.5 [far] ");
+  }
+
+  /**
+   * A shelf lacks the 100 bytes of the first drive, which died at 200.5 h, and while the second is
+   * down, from 210 to 234, knows that what was there cannot be had yet: 5 h from the far copy, and
+   * a service that gives nothing for 6 is not sooner. Red if it lacks more, as that would be.
+   */
+  @Test
+  void aRefillIsOfWhatIsLackedAndCanBeTaken() {
+    for (double lives : new double[] {FOREVER, 180}) {
+      DriveModel first = DriveModel.builder("m", 100).fails(new Fixed(200.5)).build();
+      DriveModel second = DriveModel.builder("o", 100).fails(new Fixed(lives)).build();
+      Medium shelf = Medium.DriveSet.builder(Arrangement.SHELF, 2).ofEach(first, second).build();
+      Copy main = Copy.builder("main").on(shelf).arrival(new Fixed(24)).build();
+      List<String> rows =
+          told(
+              240,
+              OptionalDouble.empty(),
+              footage(),
+              main,
+              cloud(6),
+              far(Arrangement.SINGLE, FOREVER));
+      assertThat(after("REFILL_STARTED", rows).get(0))
+          .contains("224.5 REFILL_STARTED 0 -1 100 229.5 [far] ");
+    }
+  }
+
+  /**
+   * A shelf whose first drive died at 100 h, for good, gives back what the second has, which has an
+   * unreadable spot since 50 h after it came: a byte. Red if the spot of the one that is gone is
+   * met too.
+   */
+  @Test
+  void aDriveThatIsGoneHidesNothing() {
+    DriveModel first = DriveModel.builder("m", 100).fails(new Fixed(100)).build();
+    DriveModel second = DriveModel.builder("o", 100).fails(new Fixed(FOREVER)).build();
+    Medium shelf =
+        Medium.DriveSet.builder(Arrangement.SHELF, 2)
+            .ofEach(first, second)
+            .latentDefects(new Fixed(50))
+            .build();
+    Copy far = fed(Copy.builder("far").on(shelf).arrival(new Fixed(FOREVER))).build();
+    Copy main = copy("main", Arrangement.SINGLE, 200.5).build();
+    assertThat(told(240, OptionalDouble.empty(), footage(), main, far))
+        .filteredOn(row -> row.contains("UNREADABLE"))
+        .singleElement()
+        .asString()
+        .startsWith("224.5 UNREADABLE 1 -1 1 ");
+  }
+
+  /**
+   * Filled at one byte an hour from the start, a shelf has 50.5 bytes when its drive dies at 50.5
+   * h, also after something else has happened at 20 h. Red if what came since is forgotten.
+   */
+  @Test
+  void aDriveThatDiesWhileItIsFilled() {
+    Feed slow = Feed.from("main").every(1_000).link(PER_HOUR).build();
+    Copy far = copy("far", Arrangement.SHELF, 50.5).startsEmpty().fed(slow).build();
+    Copy other = fed(copy("other", Arrangement.SINGLE, 20)).build();
+    Copy main = copy("main", Arrangement.SINGLE, FOREVER).build();
+    List<String> rows = told(60, OptionalDouble.empty(), footage(), main, far, other);
+    assertThat(after("DRIVE_FAILED", rows).get(0)).startsWith("50.5 DRIVE_FAILED 1 0 50.5 74.5 ");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lastcopy.history.report.Cause;
 import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
@@ -69,6 +70,10 @@ class InterruptedWorkByHandTest {
                 .fed(Feed.from("main").every(24, 2).link(10 * PER_HOUR).build())
                 .restoresAt(20 * PER_HOUR)
                 .build());
+    return recoveries(horizon, layout);
+  }
+
+  private static List<String> recoveries(double horizon, Layout layout) {
     Studio studio =
         Studio.builder("s", horizon / Units.HOURS_PER_YEAR)
             .footage(
@@ -109,5 +114,18 @@ class InterruptedWorkByHandTest {
   void theHorizonEndsTheWait() {
     assertThat(recoveries(240.5, 900, 200.5)).containsExactly("drive 10.0 NaN");
     assertThat(recoveries(210.5, 200.5, 900)).containsExactly("drive 0.0 NaN");
+  }
+
+  /** A lone copy dies at 200.5 h; cards have the last shoot, of 180 h, if they are kept for 60. */
+  @Test
+  void whatCardsGiveBackComesBack() {
+    assertThat(alone(60)).containsExactly("drive 24.0 24.0");
+    assertThat(alone(30)).containsExactly("drive 24.0 NaN");
+  }
+
+  private static List<String> alone(double cards) {
+    Medium single = Medium.DriveSet.builder(Arrangement.SINGLE, 1).of(lives(200.5)).build();
+    Copy main = Copy.builder("main").on(single).arrival(new Fixed(24)).build();
+    return recoveries(230, new Layout("l", "l", List.of(main), OptionalDouble.of(cards)));
   }
 }

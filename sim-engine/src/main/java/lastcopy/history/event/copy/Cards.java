@@ -77,7 +77,6 @@ public final class Cards implements Mechanism, TimerHandler, OffCourse, Disturba
     if (!isUsed()) {
       return;
     }
-    room();
     offloadedAt[shoot] = state.now();
     state.holdings().cards().add(state.shoots().start(shoot), state.shoots().end(shoot));
     if (!state.clock().isSet(state.timers().cardsExpired())) {

@@ -82,7 +82,6 @@ public final class DriveFailures implements Mechanism, TimerHandler {
     drive.condition(DriveState.Condition.DOWN);
     copy.driveFails(drive);
     if (copy.downWith(drive) > copy.plan().set().survives()) {
-      drive.condition(DriveState.Condition.FAILED);
       tellRule(drive, copy);
       outages.goes(copy, drive);
       return;
