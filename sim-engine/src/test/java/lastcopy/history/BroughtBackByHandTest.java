@@ -154,6 +154,35 @@ class BroughtBackByHandTest {
   }
 
   /**
+   * Ten bytes come to the near copy from 50.1 to 50.2 h, and go on to the far one at once when all
+   * are there, in as long. If the working copy dies at 50.15 h, and another has died before, five
+   * have come, and go on then. Red if they wait for a quarter of an hour.
+   */
+  @Test
+  void aCopyBehindOneThatHasBeenFilled() {
+    Copy near =
+        copy("near", FOREVER)
+            .startsEmpty()
+            .fed(Feed.from("main").every(1_000, 50.1).link(100 * PER_HOUR).build())
+            .build();
+    Copy far =
+        copy("far", FOREVER)
+            .startsEmpty()
+            .fed(Feed.from("near").continuous().link(100 * PER_HOUR).build())
+            .build();
+    assertThat(told(50.3001, onHand(10), copy("main", FOREVER).build(), near, far))
+        .endsWith("50.3 END -1 -1 0 - [] 10 0 10 10 10");
+    Copy other =
+        copy("other", 20)
+            .arrival(new Fixed(FOREVER))
+            .fed(Feed.from("main").every(1_000).build())
+            .build();
+    Copy main = copy("main", 50.15).build();
+    assertThat(told(50.2001, onHand(10), main, near, far, other))
+        .endsWith("50.2 END -1 -1 0 - [] 10 5 0 5 5 0");
+  }
+
+  /**
    * The working copy starts empty and is filled from a drive with a spot that has been unreadable
    * from the start: a byte is lost at once.
    */

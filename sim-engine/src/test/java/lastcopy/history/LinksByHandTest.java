@@ -82,6 +82,18 @@ class LinksByHandTest {
         .containsExactly("174 REFILLED 1 -1 0 -", "300 END -1 -1 0 -");
   }
 
+  /** The same with a first fill that is under way when another copy dies at 3 h. */
+  @Test
+  void atItsHoursOnceSomethingHasHappened() {
+    FeedBuilder once = Feed.from("main").every(1_000).link(10 * PER_HOUR).between(0, 6);
+    Copy far = copy("far", FOREVER).startsEmpty().fed(once.build()).build();
+    Copy other = copy("other", 3).fed(daily().build()).build();
+    Studio studio = studio(12, copy("main", FOREVER).build(), far, other);
+    History history = new History(studio, studio.layouts().get(0), 1);
+    assertThat(ToldHistory.of(history, 0).after(Kind.END).heldBytes()[1])
+        .isCloseTo(60, within(1e-9));
+  }
+
   /**
    * Another that is first filled from 140 h on has 60 bytes by 146, and the rest at 5 an hour by
    * 154, when the one that is brought back has 40: its 60 others have come by 160. If the other
