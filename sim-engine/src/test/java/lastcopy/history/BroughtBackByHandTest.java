@@ -2,9 +2,12 @@ package lastcopy.history;
 
 import static lastcopy.history.Rows.after;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import lastcopy.history.report.Happening;
+import lastcopy.history.report.Happening.Kind;
 import lastcopy.law.Fixed;
 import lastcopy.scenario.Arrangement;
 import lastcopy.scenario.Copy;
@@ -221,5 +224,38 @@ class BroughtBackByHandTest {
     assertThat(told(300, onHand(100), main).stream().filter(row -> row.contains("COPY_GONE")))
         .extracting(row -> row.substring(0, row.indexOf(" [")))
         .containsExactly("100 COPY_GONE 0 -1 100 150", "270 COPY_GONE 0 -1 0 320");
+  }
+
+  /**
+   * The working copy is filled from 74 h on by the far copy, which dies at 76 h with 60 bytes still
+   * to come. The near one, to which it turns at once, has an unreadable spot: what is lost of a
+   * byte is lost then, unless it has come already.
+   */
+  @Test
+  void whatIsMetWhenASourceDiesIsLostThen() {
+    Medium bad =
+        Medium.DriveSet.builder(Arrangement.SINGLE, 1)
+            .of(DriveModel.builder("m", 1e6).fails(new Fixed(FOREVER)).build())
+            .latentDefects(new Fixed(10))
+            .build();
+    Feed daily = Feed.from("main").every(24).build();
+    Copy far = copy("far", 76).fed(daily).restoresAt(20 * PER_HOUR).build();
+    Copy near = Copy.builder("near").on(bad).fed(daily).restoresAt(10 * PER_HOUR).build();
+    Studio studio =
+        Studio.builder("s", 90 / Units.HOURS_PER_YEAR)
+            .footage(onHand(100).build())
+            .layout(Layout.of("l", copy("main", 50).build(), far, near))
+            .build();
+    History history = new History(studio, studio.layouts().get(0), 1);
+    int lossy = 0;
+    for (int k = 0; k < 50; k++) {
+      ToldHistory told = ToldHistory.of(history, k);
+      assertThat(told.all(Kind.UNREADABLE)).extracting(Happening::hours).containsExactly(76.0);
+      double lost = told.lostAt(76);
+      assertThat(told.all(Kind.LOST)).hasSize(lost > 0 ? 1 : 0);
+      assertThat(told.after(Kind.END).heldBytes()[0]).isCloseTo(100 - lost, within(1e-9));
+      lossy += lost > 0 ? 1 : 0;
+    }
+    assertThat(lossy).isBetween(1, 49);
   }
 }

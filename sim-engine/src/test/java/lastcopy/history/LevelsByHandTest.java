@@ -219,6 +219,7 @@ class LevelsByHandTest {
     Copy far = copy("far", FOREVER).at(burns).fed(Feed.from("main").every(24).build()).build();
     Copy safe = copy("safe", FOREVER).fed(Feed.from("main").every(24).build()).build();
     History history = Weighed.unraised(studio(1_000, FOREVER, Desk.QUIET, main, far, safe));
+    assertThat(history.channel(0)).isEqualTo("fire struck at 'studio' and every copy is taken");
     for (int k = 0; k < 100; k++) {
       List<String> expected = new ArrayList<>();
       int there = 2;
