@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lastcopy.scenario.Units;
+import lastcopy.words.YearWords;
 
 /** What the footage is on, and who looks after it. */
 final class DriveQuestions {
@@ -68,8 +69,8 @@ final class DriveQuestions {
             RoomNeeded::driveSize,
             before ->
                 "Within "
-                    + before.text("years")
-                    + " years you will have up to "
+                    + YearWords.of(before.whole("years"))
+                    + " you will have up to "
                     + RoomNeeded.words(RoomNeeded.byTheEnd(before))
                     + "; it is the smallest that holds it with room to spare, or the largest"
                     + " there is.")
@@ -97,8 +98,8 @@ final class DriveQuestions {
             before -> String.valueOf(RoomNeeded.inAll(before, RoomNeeded.drives(before))),
             before ->
                 "So many hold what you will have within "
-                    + before.text("years")
-                    + " years, up to "
+                    + YearWords.of(before.whole("years"))
+                    + ", up to "
                     + RoomNeeded.words(RoomNeeded.byTheEnd(before))
                     + ".")
         .checked(DriveQuestions::wrongCount);

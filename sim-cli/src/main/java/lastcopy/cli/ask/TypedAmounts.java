@@ -3,6 +3,7 @@ package lastcopy.cli.ask;
 import java.util.Map;
 import java.util.Optional;
 import lastcopy.cli.scenario.value.Measure;
+import lastcopy.words.YearWords;
 
 /** Answers that are a number with a unit. */
 final class TypedAmounts {
@@ -31,8 +32,8 @@ final class TypedAmounts {
             "That would be "
                 + RoomNeeded.words(shot)
                 + " within "
-                + before.whole("years")
-                + " years; this is for up to 1500 TB.")
+                + YearWords.of(before.whole("years"))
+                + "; this is for up to 1500 TB.")
         : Optional.empty();
   }
 }

@@ -3,7 +3,6 @@ package lastcopy.cli.inspect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lastcopy.outlook.Comeback;
@@ -107,11 +106,14 @@ final class InShort {
         times.add(outlook.layout().id() + " " + InspectLines.time(soonest));
       }
     }
-    return "If the working copy is gone, all is back in: "
-        + Stream.of(times, never.isEmpty() ? List.<String>of() : List.of(nowhere(never)))
-            .filter(part -> !part.isEmpty())
-            .map(InShort::few)
-            .collect(Collectors.joining("; "))
+    String gone = "If the working copy is gone, ";
+    if (times.isEmpty()) {
+      return gone + "nothing gives it back: " + nowhere(never) + ".";
+    }
+    return gone
+        + "all is back in: "
+        + few(times)
+        + (never.isEmpty() ? "" : "; " + nowhere(never))
         + ".";
   }
 

@@ -26,6 +26,7 @@ import lastcopy.scenario.Rebuild;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Unknown;
 import lastcopy.words.ByteUnit;
+import lastcopy.words.YearWords;
 
 /** What a scenario means, for a terminal or a pipe. */
 public final class InspectText {
@@ -92,8 +93,12 @@ public final class InspectText {
   }
 
   private void head(Studio studio, List<Outlook> outlooks, Optional<String> open) {
-    String years = ByteUnit.digits(studio.years());
-    page.heading("", studio.name() + ": what is sure over " + years + " years, if nothing fails");
+    page.heading(
+        "",
+        studio.name()
+            + ": what is sure over "
+            + YearWords.of(studio.years())
+            + ", if nothing fails");
     open.ifPresent(sentence -> wrap("", "", sentence));
     InShort.of(outlooks, room).forEach(line -> wrap("- ", "  ", line));
     OmissionWords.paragraph(Omissions.of(studio), outlooks.size())

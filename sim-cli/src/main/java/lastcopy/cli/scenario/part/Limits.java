@@ -22,6 +22,7 @@ import lastcopy.scenario.Mishap;
 import lastcopy.scenario.Rate;
 import lastcopy.scenario.Studio;
 import lastcopy.scenario.Units;
+import lastcopy.words.YearWords;
 
 /**
  * Holds what a studio would make the engine compute against what no studio needs, so that a slip of
@@ -305,7 +306,7 @@ public final class Limits {
   }
 
   private String over() {
-    return " in " + number(studio.years()) + " years";
+    return " in " + YearWords.of(studio.years());
   }
 
   private void excess(List<String> path, String what, String accepted) {
