@@ -70,8 +70,11 @@ class InspectRoomTest {
   }
 
   private String told(String main, String link, String... more) throws IOException {
+    return toldOf(STUDIO.replace("MAIN", main).replace("LINK", link), more);
+  }
+
+  private String toldOf(String text, String... more) throws IOException {
     out.reset();
-    String text = STUDIO.replace("MAIN", main).replace("LINK", link);
     Path file = Files.writeString(folder.resolve("quay.yaml"), text);
     String[] args =
         Stream.concat(Stream.of("inspect", file.toString()), Stream.of(more))
@@ -153,6 +156,35 @@ class InspectRoomTest {
     assertThat(flat(told("desk", "110 MB/s"))).contains("drive desk the same: taken as stated");
   }
 
+  /** A pair in no box has its drives only; in a box as fast as they are, nothing is gained. */
+  @Test
+  void tellsWhereNothingElseLimitsAWayOrSomethingElseDoesAtOnce() throws IOException {
+    String pair = "main: {place: studio, drives: 2 x desk, arrangement: mirror}";
+    String bare = STUDIO.replace("main: {place: studio, drives: 1 x large}", pair);
+    String studio = bare.replace("MAIN", "desk").replace("LINK", "20 Mbit/s");
+    assertThat(flat(toldOf(studio)))
+        .contains("rebuild main 80 MB/s drive desk the file names nothing else")
+        .contains("rebuild main 80 MB/s drive desk 110 MB/s (box tower)")
+        .doesNotContain("no more (");
+    assertThat(flat(toldOf(studio.replace("speed: 110 MB/s", "speed: 80 MB/s"))))
+        .contains("rebuild main 80 MB/s drive desk no more (box tower)");
+  }
+
+  @Test
+  void namesEachLayoutThatHasNoOtherCopy() throws IOException {
+    String more =
+        """
+            lone:
+              copies:
+                main: {place: studio, drives: 1 x large}
+        """;
+    String studio = STUDIO.replace("MAIN", "desk").replace("LINK", "20 Mbit/s");
+    assertThat(flat(toldOf(studio + more.indent(-2))))
+        .contains("all is back in: pair 53.6 h; alone, lone have no other copy.");
+    assertThat(flat(toldOf(studio.substring(0, studio.indexOf("  alone:")))))
+        .contains("all is back in: pair 53.6 h.");
+  }
+
   /** 80 MB/s are one stream of 400 Mbit/s and 16 of 40; 110 MB/s of the box two, and 22. */
   @Test
   void tellsHowManyCanEditAtOnceAndHowLongAnOffloadTakes() throws IOException {
@@ -176,7 +208,9 @@ class InspectRoomTest {
         .contains(
             "\"without_slowest_part_bytes_per_second\" : 80000000, \"then_slowest_part\" : \"drive desk\"")
         .contains("\"bits_per_second\" : 400000000, \"count\" : 1")
-        .contains("\"by\" : \"feed\", \"bytes_per_second\" : 2500000");
+        .contains("\"by\" : \"feed\", \"bytes_per_second\" : 2500000")
+        .doesNotContain("\"streams\" : null");
+    assertThat(flat(told("desk", "20 Mbit/s", "--json", "-"))).contains("\"streams\" : null");
   }
 
   @ParameterizedTest
