@@ -26,11 +26,13 @@ final class AdviceText {
 
   private final AdviceFindings findings;
   private final AdviceWords words;
+  private final SelectionWords selection;
   private final Page page;
 
   private AdviceText(AdviceFindings findings, PageLook look) {
     this.findings = findings;
     words = AdviceWords.of(findings);
+    selection = new SelectionWords(findings);
     page = new Page(look);
   }
 
@@ -120,8 +122,8 @@ final class AdviceText {
 
   private void counts(boolean impossible) {
     page.gap();
-    page.paragraph(words.counts());
-    words.open().ifPresent(page::paragraph);
+    page.paragraph(selection.counts());
+    selection.open().ifPresent(page::paragraph);
     if (impossible && !findings.candidates().impossible().isEmpty()) {
       page.gap();
       page.paragraph("No valid layout:");
@@ -146,7 +148,7 @@ final class AdviceText {
     if (findings.isMedian()) {
       page.paragraph("Rates that the file gives as ranges have their medians here.");
     }
-    page.paragraph(words.guarantee());
+    page.paragraph(selection.guarantee());
     page.paragraph("A model is no guarantee; a copy counts only once restoring from it was tried.");
   }
 }

@@ -18,6 +18,9 @@ import lastcopy.words.YearWords;
 /** Sentences of an advice; all chances have one denominator. */
 record AdviceWords(AdviceFindings findings, OutOf outOf) {
 
+  /** So much of a cost hardly matters, as to the selection. */
+  private static final double HARDLY = 0.01;
+
   /** Of the layouts that are told by name; more than so many studios nobody can imagine. */
   static AdviceWords of(AdviceFindings findings) {
     Collection<Estimate> chances =
@@ -37,27 +40,22 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
   }
 
   private String underTarget(double target) {
-    String limit = Numbers.fixed(100 * target, 100 * target == Math.rint(100 * target) ? 0 : 2);
     Optional<String> answer = findings.advice().cheapestUnderTarget();
     String kept =
         String.format(
             Locale.ROOT,
             "in which at most %s %% of studios lose footage within %s",
-            limit,
+            Numbers.percent(target),
             horizon());
     if (answer.isEmpty()) {
       return "There is no layout "
           + kept
           + "."
-          + findings.advice().safest().map(id -> " Nearest comes " + told(id) + ".").orElse("");
+          + findings.advice().safest().map(id -> " Nearest comes " + told(id) + ".").orElse("")
+          + notSettled(Advice.About.TARGET);
     }
     String first = findings.isPriced() ? "The cheapest layout " : "A layout ";
-    return first
-        + kept
-        + " is "
-        + told(answer.get())
-        + "."
-        + notSettled(Advice.About.TARGET, answer.get());
+    return first + kept + " is " + told(answer.get()) + "." + notSettled(Advice.About.TARGET);
   }
 
   private String withinBudget(double budget) {
@@ -65,12 +63,12 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
     String limit = label() + Numbers.fixed(budget, budget == Math.rint(budget) ? 0 : 2);
     if (answer.isEmpty()) {
       return String.format(
-          "No layout costs %s or less over %s. The cheapest is %s.",
-          limit, horizon(), told(cheapest()));
+          "No layout costs %s or less over %s. The cheapest is %s.%s",
+          limit, horizon(), told(cheapest()), notSettled(Advice.About.BUDGET));
     }
     return String.format(
         "The safest layout for at most %s over %s is %s.%s",
-        limit, horizon(), told(answer.get()), notSettled(Advice.About.BUDGET, answer.get()));
+        limit, horizon(), told(answer.get()), notSettled(Advice.About.BUDGET));
   }
 
   private String cheapest() {
@@ -97,10 +95,8 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
   }
 
   /** What would be said otherwise is not certain. */
-  private String notSettled(Advice.About about, String answer) {
-    boolean open =
-        findings.advice().openQuestions().stream()
-            .anyMatch(each -> each.about() == about && each.against().equals(answer));
+  private String notSettled(Advice.About about) {
+    boolean open = findings.advice().openQuestions().stream().anyMatch(o -> o.about() == about);
     return open ? " That is the likeliest answer; it is not settled (see below)." : "";
   }
 
@@ -182,81 +178,15 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
       return "no cost stated";
     }
     Estimate more = cost.get();
-    return more.low() <= 0
-        ? "hardly any more to pay"
-        : Numbers.money(more, findings.question().studio().currency()) + " more over " + horizon();
-  }
-
-  /** How many there were, and how many were left. */
-  String counts() {
-    int all = findings.advice().candidates().size();
-    int not = findings.candidates().impossible().size();
-    String what =
-        findings.candidates().areOnlyLayouts()
-            ? String.format(
-                Locale.ROOT,
-                "The file leaves nothing open: its %s %s weighed.",
-                layouts(all),
-                all == 1 ? "was" : "were")
-            : String.format(Locale.ROOT, "What the file leaves open makes %s.", layouts(all));
-    String impossible =
-        not == 0
-            ? ""
-            : String.format(
-                Locale.ROOT,
-                " %,d more %s no valid layout (--impossible tells why).",
-                not,
-                not == 1 ? "combination is" : "combinations are");
-    String left =
-        findings.beaten() == 0
-            ? ""
-            : String.format(
-                Locale.ROOT,
-                " %,d of them %s left early, since another surely costs no more and surely loses"
-                    + " footage less often.",
-                findings.beaten(),
-                findings.beaten() == 1 ? "was" : "were");
-    return what + impossible + left;
-  }
-
-  private static String layouts(int many) {
-    return String.format(Locale.ROOT, "%,d %s", many, many == 1 ? "layout" : "layouts");
-  }
-
-  /** What was not told apart, by question. */
-  Optional<String> open() {
-    List<Advice.OpenQuestion> open = findings.advice().openQuestions();
-    if (open.isEmpty()) {
-      return Optional.empty();
+    double before = findings.figures(step.from()).cost().map(Estimate::value).orElse(0.0);
+    if (more.high() <= HARDLY * before) {
+      return "hardly any more to pay";
     }
-    long rivals = open.stream().map(Advice.OpenQuestion::candidate).distinct().count();
-    String some =
-        open.stream()
-            .map(Advice.OpenQuestion::candidate)
-            .distinct()
-            .limit(5)
-            .collect(Collectors.joining(", "));
-    return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "Not settled: %,d %s (%s%s) may be as good as what is named here, or better. More time"
-                + " (--time) may tell.",
-            rivals,
-            rivals == 1 ? "other layout" : "other layouts",
-            some,
-            rivals > 5 ? ", ..." : ""));
-  }
-
-  /** How sure all of it is. */
-  String guarantee() {
-    double wrong = 100 * findings.advice().wrongPick();
-    return String.format(
-        Locale.ROOT,
-        "What is settled is right with a chance of %s %%, all together, but for what hardly matters:"
-            + " a chance of loss within a quarter, a cost within a hundredth, a tenth at the target."
-            + " Histories of all layouts share their luck; seed %d.",
-        ByteUnit.digits(100 - wrong),
-        findings.settings().seed());
+    String amount =
+        more.low() > 0
+            ? Numbers.money(more, findings.question().studio().currency())
+            : "at most " + label() + ByteUnit.digits(more.high());
+    return amount + " more over " + horizon();
   }
 
   String horizon() {

@@ -117,7 +117,7 @@ class AdviseCommandTest {
         .contains("From one to one-3 (main 1 x usual): EUR 160 more over 5 years, 3")
         .contains(
             "makes 5 layouts. 5 more combinations are no valid layout (--impossible tells why).")
-        .contains("2 of them were left early")
+        .contains("2 layouts were left early")
         .contains("Not counted, since the file says nothing about it: mishaps of any place")
         .contains("right with a chance of 95 %, all together")
         .doesNotContain("Not settled")
@@ -190,7 +190,7 @@ class AdviseCommandTest {
   @Test
   void whatIsNotSettledIsSaid() {
     assertThat(run("--target", "20%", "--histories", "20")).isZero();
-    assertThat(words(ran.out())).contains("Not settled:").contains("More time (--time) may tell.");
+    assertThat(words(ran.out())).contains("Not settled:").contains("more time (--time) may tell.");
   }
 
   @Test
