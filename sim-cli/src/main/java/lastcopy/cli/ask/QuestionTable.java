@@ -90,8 +90,11 @@ final class QuestionTable {
             .suggesting(
                 before -> RoomNeeded.words(Math.min(MOST_BYTES, RoomNeeded.yearly(before))),
                 before ->
-                    "That is a year of shoots as you have them now; your computer shows how"
-                        + " much it is."),
+                    (RoomNeeded.yearly(before) <= MOST_BYTES
+                            ? "That is a year of shoots as you have them now;"
+                            : "A year of shoots as you have them now is more, but this is for up"
+                                + " to so much;")
+                        + " your computer shows how much it is."),
         OwnerQuestion.of(
             "keep",
             "How long must a shoot be kept? (a time, or 'for good')",

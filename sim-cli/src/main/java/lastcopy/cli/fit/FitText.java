@@ -2,6 +2,7 @@ package lastcopy.cli.fit;
 
 import java.util.List;
 import java.util.Locale;
+import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Page;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Table;
@@ -65,7 +66,7 @@ final class FitText {
         String.format(
             Locale.ROOT,
             "In brackets: %s %% intervals. A fitted law is no guarantee.",
-            Yearly.number(100 * result.confidence(), 3)));
+            Numbers.percent(result.confidence())));
   }
 
   private void groups() {

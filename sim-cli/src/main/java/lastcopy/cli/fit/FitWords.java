@@ -2,6 +2,7 @@ package lastcopy.cli.fit;
 
 import java.util.Locale;
 import java.util.Optional;
+import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Spans;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.Records;
@@ -45,7 +46,7 @@ final class FitWords {
           count(fitted.lives().records(), "drive", "drives"),
           driveYears(fitted.lives()),
           yearly.told(rate.high()),
-          Yearly.number(100 * confidence, 3));
+          Numbers.percent(confidence));
     }
     return String.format(
         Locale.ROOT,
