@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lastcopy.interval.Estimate;
-import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.PercentWords;
 import lastcopy.words.YearWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
@@ -96,7 +96,7 @@ public final class CostRiskChart {
           Locale.ROOT,
           "%sCrosses: intervals, each of %s %%. A model, not a guarantee. Drawn %s.",
           finished ? "" : "UNFINISHED. ",
-          ByteUnit.digits(100 * confidence),
+          PercentWords.of(confidence),
           date);
     }
   }

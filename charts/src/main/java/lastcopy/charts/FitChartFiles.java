@@ -8,7 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import lastcopy.fit.Fitted;
-import lastcopy.words.ByteUnit;
+import lastcopy.words.PercentWords;
 import org.jfree.chart.JFreeChart;
 
 /** Writes the charts of lifetimes from records, each whole or not at all. */
@@ -50,7 +50,7 @@ public final class FitChartFiles {
 
     /** The confidence in per cent. */
     String percent() {
-      return ByteUnit.digits(100 * confidence);
+      return PercentWords.of(confidence);
     }
 
     /** How many drives, and how many failed. */

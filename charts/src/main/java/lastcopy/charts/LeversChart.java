@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.PercentWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.data.Range;
@@ -101,7 +102,7 @@ public final class LeversChart {
           "%sLines: intervals that hold all together in %s %% of such studies. A model, not a"
               + " guarantee. Drawn %s.",
           finished ? "" : "UNFINISHED. ",
-          ByteUnit.digits(100 * confidence),
+          PercentWords.of(confidence),
           date);
     }
   }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import lastcopy.experiment.Comparison;
 import lastcopy.interval.Estimate;
-import lastcopy.words.ByteUnit;
+import lastcopy.words.PercentWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
@@ -246,7 +246,7 @@ final class Look {
             Locale.ROOT,
             "%s: %s %% pointwise sampling intervals. A model, not a guarantee. Drawn %s.",
             result.worlds().isPresent() ? "Darker bands" : "Bands",
-            ByteUnit.digits(result.confidence() * 100),
+            PercentWords.of(result.confidence()),
             date);
     return result.finished() ? bands : "UNFINISHED: interrupted before the end. " + bands;
   }

@@ -11,6 +11,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.Worlds;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
+import lastcopy.words.PercentWords;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.data.category.DefaultCategoryDataset;
@@ -37,7 +38,7 @@ public final class UnknownsChart {
             Locale.ROOT,
             "Each by itself, of the variance of the logarithm of the chance of any loss. Lines: %s %%"
                 + " sampling intervals. Drawn %s.",
-            ByteUnit.digits(100 * result.confidence()),
+            PercentWords.of(result.confidence()),
             date);
     return Look.bars(
         new Look.Words("What is not known, and how much it matters", result.studio(), foot),

@@ -60,9 +60,11 @@ class MechanismLimitsTest {
   }
 
   /**
-   * A spot of a copy went bad long ago, somewhere among what ten drives of a shelf hold too: it
-   * costs a clip only if the drive fails of which that is read, 1 − exp(−t/mean) for one drive of
-   * exponential life. Red if each refill meets it in whatever it reads.
+   * A spot of a copy went bad long ago, somewhere among what ten drives of a shelf hold too, 10 GB
+   * each: each time that a drive fails and is filled again it costs a clip of 1 GB, if that lies in
+   * what is read. Its start is anywhere in 99 GB, and meets what one of the eight inner drives held
+   * from 11 of them, of the outer two from 10: 108/99 in all, and drives fail by t with a rate of
+   * t/mean. Red if each refill meets it in whatever it reads.
    */
   @Test
   void aSpotIsMetOnlyByWhatIsReadThere() {
@@ -71,7 +73,7 @@ class MechanismLimitsTest {
     Part far =
         eternal("far").defects(new Fixed(1e-3), new Fixed(NEVER)).every("main", 24, 2, AT_ONCE);
     Studio studio = plain(599, onHand(), Desk.QUIET, shelf, far.restores(AT_ONCE));
-    agrees(studio, "any loss", -Math.expm1(-599 / mean));
+    agrees(studio, "any loss", -Math.expm1(-599 / mean * 108 / 99));
   }
 
   /**

@@ -13,6 +13,7 @@ import lastcopy.decide.Advice;
 import lastcopy.interval.Estimate;
 import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.PercentWords;
 import lastcopy.words.YearWords;
 
 /** Sentences of an advice; all chances have one denominator. */
@@ -45,7 +46,7 @@ record AdviceWords(AdviceFindings findings, OutOf outOf) {
         String.format(
             Locale.ROOT,
             "in which at most %s %% of studios lose footage within %s",
-            Numbers.percent(target),
+            PercentWords.of(target),
             horizon());
     if (answer.isEmpty()) {
       return "There is no layout "

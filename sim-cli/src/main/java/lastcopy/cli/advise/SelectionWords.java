@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import lastcopy.cli.output.Numbers;
 import lastcopy.decide.Advice;
 import lastcopy.experiment.Settings;
+import lastcopy.words.PercentWords;
 
 /** Sentences on what was weighed, and on how far the answers are settled. */
 record SelectionWords(AdviceFindings findings) {
@@ -111,7 +111,7 @@ record SelectionWords(AdviceFindings findings) {
         "What is settled is right with a chance of %s %%, all together, but for what hardly matters:"
             + " a chance of loss within a quarter, a cost within a hundredth, a tenth at the target."
             + " Histories of all layouts share their luck; seed %d.",
-        Numbers.percent(1 - findings.advice().wrongPick()),
+        PercentWords.of(1 - findings.advice().wrongPick()),
         findings.settings().seed());
   }
 }

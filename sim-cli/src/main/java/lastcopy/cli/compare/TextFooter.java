@@ -12,7 +12,7 @@ import lastcopy.experiment.Comparison;
 import lastcopy.experiment.LayoutResult;
 import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
-import lastcopy.words.ByteUnit;
+import lastcopy.words.PercentWords;
 
 /** The end of a report: warnings, cautions, and how the figures were made. */
 final class TextFooter {
@@ -72,7 +72,7 @@ final class TextFooter {
         Locale.ROOT,
         "In brackets: how far chance may have led the simulation astray (%s %% intervals); that"
             + " nobody knows the %s comes on top.",
-        ByteUnit.digits(100 * result.confidence()),
+        PercentWords.of(result.confidence()),
         result.worlds().isPresent() ? "other rates" : "rates themselves");
   }
 

@@ -2,13 +2,13 @@ package lastcopy.cli.fit;
 
 import java.util.List;
 import java.util.Locale;
-import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Page;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Table;
 import lastcopy.cli.scenario.yaml.Printable;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.LogRank;
+import lastcopy.words.PercentWords;
 
 /** What records say as a page, for a layman first. */
 final class FitText {
@@ -66,7 +66,7 @@ final class FitText {
         String.format(
             Locale.ROOT,
             "In brackets: %s %% intervals. A fitted law is no guarantee.",
-            Numbers.percent(result.confidence())));
+            PercentWords.of(result.confidence())));
   }
 
   private void groups() {

@@ -2,13 +2,13 @@ package lastcopy.cli.fit;
 
 import java.util.Locale;
 import java.util.Optional;
-import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Spans;
 import lastcopy.fit.Fitted;
 import lastcopy.fit.Records;
 import lastcopy.fit.WeibullFit;
 import lastcopy.interval.Estimate;
 import lastcopy.interval.EventRates;
+import lastcopy.words.PercentWords;
 
 /** Sentences on what records say, and how little. */
 final class FitWords {
@@ -46,7 +46,7 @@ final class FitWords {
           count(fitted.lives().records(), "drive", "drives"),
           driveYears(fitted.lives()),
           yearly.told(rate.high()),
-          Numbers.percent(confidence));
+          PercentWords.of(confidence));
     }
     return String.format(
         Locale.ROOT,

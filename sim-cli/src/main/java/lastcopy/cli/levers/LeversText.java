@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lastcopy.cli.levers.deed.Deed;
 import lastcopy.cli.levers.deed.NotPossible;
-import lastcopy.cli.output.Numbers;
 import lastcopy.cli.output.Page;
 import lastcopy.cli.output.PageLook;
 import lastcopy.cli.output.Table;
@@ -16,6 +15,7 @@ import lastcopy.decide.effect.MeasuredEffect;
 import lastcopy.experiment.Method;
 import lastcopy.interval.Estimate;
 import lastcopy.words.OutOf;
+import lastcopy.words.PercentWords;
 
 /** Levers as text for a terminal or a pipe. */
 final class LeversText {
@@ -147,7 +147,7 @@ final class LeversText {
             effects.histories(),
             effects.method() == Method.RARE ? ", biased towards losses" : "",
             findings.settings().seed(),
-            Numbers.fixed(100 * findings.settings().confidence(), 0)));
+            PercentWords.of(findings.settings().confidence())));
     List<String> doubts = effects.base().doubts();
     doubts.forEach(doubt -> page.warning("", "", doubt));
     Optional<Estimate> cost = effects.base().cost().map(each -> each.total());

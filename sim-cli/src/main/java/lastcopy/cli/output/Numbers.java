@@ -1,7 +1,5 @@
 package lastcopy.cli.output;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,9 +12,6 @@ public final class Numbers {
 
   /** Up to here every whole double is written without an exponent. */
   private static final double LARGEST_WHOLE = 1e15;
-
-  /** More than anybody asks for, and too few to show what a double adds to it. */
-  private static final MathContext ASKED = new MathContext(12);
 
   private static final String BELOW_ONE = "fewer than 1";
 
@@ -43,11 +38,6 @@ public final class Numbers {
   /** A chance as studios with its interval, such as {@code 70 (68 to 72)}. */
   public static String studios(Estimate chance, OutOf outOf) {
     return belowOne(chance, outOf) ? BELOW_ONE : scaled(chance, outOf.count(1));
-  }
-
-  /** A share as a percentage as it was asked for: {@code 99.999} and {@code 0.001} stay so. */
-  public static String percent(double share) {
-    return new BigDecimal(100 * share).round(ASKED).stripTrailingZeros().toPlainString();
   }
 
   /** Whether a chance that is not 0 makes less than one studio. */

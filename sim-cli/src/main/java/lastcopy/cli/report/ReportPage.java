@@ -34,8 +34,8 @@ import lastcopy.experiment.LayoutResult;
 import lastcopy.outlook.Outlook;
 import lastcopy.scenario.Layout;
 import lastcopy.scenario.Studio;
-import lastcopy.words.ByteUnit;
 import lastcopy.words.OutOf;
+import lastcopy.words.PercentWords;
 
 /** A comparison as one page that argues the decision, and needs nothing but itself. */
 public final class ReportPage {
@@ -173,7 +173,7 @@ public final class ReportPage {
         remarks.warnings(),
         anchor.title(),
         Errands.of(planned, made.date()),
-        ByteUnit.digits(100 * result.confidence()),
+        PercentWords.of(result.confidence()),
         result.seed(),
         made);
   }

@@ -113,22 +113,6 @@ class NumbersTest {
     assertThat(Numbers.fixed(12_345.678, 2)).isEqualTo("12,345.68");
   }
 
-  /** Neither 0 nor 100 is said of what is neither. */
-  @ParameterizedTest
-  @CsvSource({
-    "0.05, 5",
-    "0.29, 29",
-    "0.07, 7",
-    "1, 100",
-    "0.99999, 99.999",
-    "0.00001, 0.001",
-    "0.00125, 0.125",
-    "0.1, 10"
-  })
-  void aPercentageIsToldAsItWasAskedFor(double share, String percent) {
-    assertThat(Numbers.percent(share)).isEqualTo(percent);
-  }
-
   /** Where the unit changes, and where it is one. */
   @ParameterizedTest
   @CsvSource({
