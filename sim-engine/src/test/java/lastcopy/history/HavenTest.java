@@ -6,12 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastcopy.footage.PositionSet;
-import lastcopy.footage.ShootTable;
-import lastcopy.history.course.RandomShoots;
-import lastcopy.history.plan.Draws;
-import lastcopy.history.plan.Plan;
-import lastcopy.history.report.Cause;
-import lastcopy.history.report.Ledger;
 import lastcopy.history.report.Loss;
 import lastcopy.history.state.HistoryState;
 import lastcopy.law.Exponential;
@@ -35,14 +29,14 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class HavenTest {
 
-  private static final int STUDIOS = Integer.getInteger("conservation.studios", 150);
-  private static final int HISTORIES = 20;
   private static final double QUARTER = 0.25 + 1e-6;
 
   private static Studio with(Studio studio, int havens) {
     Layout layout = studio.layouts().get(0);
     List<Copy> copies = new ArrayList<>(layout.copies());
-    copies.set(0, withoutSpoils(copies.get(0)));
+    // Or what is shot goes to a working copy that holds nothing usable, and from there nowhere.
+    Copy main = copies.get(0);
+    copies.set(0, RandomStudios.with(main, main.startsFull(), Optional.empty()));
     DriveModel eternal = DriveModel.builder("eternal", 1e30).fails(new Exponential(1e30)).build();
     for (int i = 0; i < havens; i++) {
       copies.add(
@@ -62,60 +56,22 @@ class HavenTest {
         .build();
   }
 
-  /** Or what is shot goes to a working copy that holds nothing usable, and from there nowhere. */
-  private static Copy withoutSpoils(Copy copy) {
-    return new Copy(
-        copy.id(),
-        copy.place(),
-        copy.box(),
-        copy.medium(),
-        copy.repair(),
-        copy.feed(),
-        copy.restoresAt(),
-        copy.keepsDeletedHours(),
-        copy.reach(),
-        copy.startsFull(),
-        Optional.empty(),
-        copy.rotation(),
-        copy.costs(),
-        copy.leftOut());
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"whole", "unlikely", "at random", "tricks"})
   void nothingIsLostNorBare(String kind) {
-    RandomStudios studios = new RandomStudios(23, kind.equals("unlikely"));
-    double hours = 0;
-    for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = with(studios.next(kind), 2);
-      Plan plan = Plan.of(studio, studio.layouts().get(0));
-      Draws draws = new Draws(5);
-      RandomShoots random = new RandomShoots(plan, draws);
-      EventLoop loop = new EventLoop(plan, draws);
-      Watch watch = new Watch(loop.state());
-      for (int k = 0; k < HISTORIES; k++) {
-        draws.start(k);
-        watch.what = kind + " studio " + i + " history " + k;
-        ShootTable shoots = plan.evenShoots() ? plan.shoots() : random.until(plan.horizon());
-        loop.audience().counts(watch);
-        loop.run(shoots, null);
-      }
-      hours += watch.hours;
-    }
-    assertThat(hours).isGreaterThan(STUDIOS * (double) HISTORIES * 100);
+    double hours = WatchedHistories.of(kind, 23, studio -> with(studio, 2), Watch::new);
+    assertThat(hours)
+        .isGreaterThan(WatchedHistories.STUDIOS * (double) WatchedHistories.HISTORIES * 100);
   }
 
-  private static final class Watch implements Ledger {
+  private static final class Watch extends WatchedHistories.Watch {
 
-    private final HistoryState state;
     private final PositionSet some = new PositionSet();
     private final List<Double> times = new ArrayList<>();
     private final List<Double> offloaded = new ArrayList<>();
-    private String what = "";
-    private double hours;
 
     Watch(HistoryState state) {
-      this.state = state;
+      super(state);
     }
 
     /** What had been offloaded a quarter of an hour ago. */
@@ -137,7 +93,7 @@ class HavenTest {
     @Override
     public void passed(
         double took, double bare, double fragile, double down, double refill, double most) {
-      hours += took;
+      looked += took;
       if (state.now() == 0) {
         times.clear();
         offloaded.clear();
@@ -148,14 +104,6 @@ class HavenTest {
         double waits = state.holdings().onlyOnCards();
         assertThat(most - waits).as("bare: %s at %s h", what, state.now()).isLessThan(1);
       }
-    }
-
-    @Override
-    public void recovered(Cause cause, double workHours, double wholeHours) {}
-
-    @Override
-    public boolean wantsTime() {
-      return true;
     }
   }
 }

@@ -2,17 +2,10 @@ package lastcopy.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import lastcopy.footage.ShootTable;
-import lastcopy.history.course.RandomShoots;
-import lastcopy.history.plan.Draws;
-import lastcopy.history.plan.Plan;
+import java.util.function.UnaryOperator;
 import lastcopy.history.plan.Way;
-import lastcopy.history.report.Cause;
-import lastcopy.history.report.Ledger;
-import lastcopy.history.report.Loss;
 import lastcopy.history.state.CopyState;
 import lastcopy.history.state.HistoryState;
-import lastcopy.scenario.Studio;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,51 +17,24 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class NoneIdleTest {
 
-  private static final int STUDIOS = Integer.getInteger("conservation.studios", 150);
-  private static final int HISTORIES = 20;
-
   @ParameterizedTest
   @ValueSource(strings = {"whole", "unlikely", "at random", "empty"})
   void bringsWhatItCan(String kind) {
-    RandomStudios studios = new RandomStudios(17, kind.equals("unlikely"));
-    long looks = 0;
-    for (int i = 0; i < STUDIOS; i++) {
-      Studio studio = studios.next(kind);
-      Plan plan = Plan.of(studio, studio.layouts().get(0));
-      Draws draws = new Draws(5);
-      RandomShoots random = new RandomShoots(plan, draws);
-      EventLoop loop = new EventLoop(plan, draws);
-      Watch watch = new Watch(loop.state());
-      for (int k = 0; k < HISTORIES; k++) {
-        draws.start(k);
-        watch.what = kind + " studio " + i + " history " + k;
-        ShootTable shoots = plan.evenShoots() ? plan.shoots() : random.until(plan.horizon());
-        loop.audience().counts(watch);
-        loop.run(shoots, null);
-      }
-      looks += watch.looks;
-    }
-    assertThat(looks).isGreaterThan(STUDIOS * (long) HISTORIES);
+    double looks = WatchedHistories.of(kind, 17, UnaryOperator.identity(), Watch::new);
+    assertThat(looks).isGreaterThan(WatchedHistories.STUDIOS * (double) WatchedHistories.HISTORIES);
   }
 
   /** Looks at what stands idle whenever time passes. */
-  private static final class Watch implements Ledger {
+  private static final class Watch extends WatchedHistories.Watch {
 
     /** Less is a rounding. */
     private static final double LEAST_HOURS = 1e-6;
 
     private static final double A_QUARTER = 0.25;
 
-    private final HistoryState state;
-    private String what = "";
-    private long looks;
-
     Watch(HistoryState state) {
-      this.state = state;
+      super(state);
     }
-
-    @Override
-    public void lost(Loss loss) {}
 
     @Override
     public void passed(
@@ -89,7 +55,7 @@ class NoneIdleTest {
       CopyState source = state.sourceOf(copy);
       if (state.mayFeed(copy)
           && state.holdings().hours(copy, source, way.bytesPerHour(), state.now()) > LEAST_HOURS) {
-        looks++;
+        looked++;
         double latest = way.continuous() ? state.now() + A_QUARTER : way.dueAfter(state.now());
         isPlanned(state.timers().runStart(copy.index()), latest, copy);
       }
@@ -101,7 +67,7 @@ class NoneIdleTest {
         if (from.index() > 0
             && !from.isGone()
             && state.holdings().hours(working, from, perHour, state.now()) > LEAST_HOURS) {
-          looks++;
+          looked++;
           isPlanned(state.timers().runEnd(0), state.now() + A_QUARTER, working);
         }
       }
@@ -114,14 +80,6 @@ class NoneIdleTest {
       String as = copy.plan().name() + " of " + what + " at " + state.now() + " h";
       assertThat(state.clock().isSet(timer)).as("planned: %s", as).isTrue();
       assertThat(state.clock().of(timer)).as(as).isLessThanOrEqualTo(latest);
-    }
-
-    @Override
-    public void recovered(Cause cause, double workHours, double wholeHours) {}
-
-    @Override
-    public boolean wantsTime() {
-      return true;
     }
   }
 }

@@ -154,6 +154,11 @@ final class RandomStudios {
   }
 
   private static Copy startingFull(Copy copy, boolean full) {
+    return with(copy, full, copy.spoils());
+  }
+
+  /** A copy that starts full or empty, and spoils in a way or never. */
+  static Copy with(Copy copy, boolean full, Optional<Copy.Spoils> spoils) {
     return new Copy(
         copy.id(),
         copy.place(),
@@ -165,7 +170,7 @@ final class RandomStudios {
         copy.keepsDeletedHours(),
         copy.reach(),
         full,
-        copy.spoils(),
+        spoils,
         copy.rotation(),
         copy.costs(),
         copy.leftOut());

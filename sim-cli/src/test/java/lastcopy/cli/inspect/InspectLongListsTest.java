@@ -2,13 +2,6 @@ package lastcopy.cli.inspect;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import java.util.Optional;
-import lastcopy.cli.output.PageLook;
-import lastcopy.cli.scenario.ScenarioReader;
-import lastcopy.outlook.Outlook;
-import lastcopy.outlook.room.RoomAndTime;
-import lastcopy.scenario.PossibleStudios;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,19 +27,6 @@ class InspectLongListsTest {
     return "      " + name + ": {" + on + ", feed: {from: main, every: 1 day}}\n";
   }
 
-  private static String page(String text, boolean all) throws Exception {
-    PossibleStudios studios = ScenarioReader.parse("quay.yaml", text).studios();
-    List<Outlook> outlooks = Outlook.of(studios.central());
-    return InspectText.render(
-        studios,
-        outlooks,
-        RoomAndTime.usual(studios.central(), outlooks),
-        List.of(),
-        Optional.empty(),
-        all,
-        PageLook.PLAIN);
-  }
-
   private static String many(int more, String on) {
     StringBuilder text = new StringBuilder(STUDIO);
     for (int i = 1; i <= more; i++) {
@@ -59,7 +39,7 @@ class InspectLongListsTest {
   @Test
   void whatIsFreeIsToldOfEachCopy() throws Exception {
     String service = far("cloud", "service: {loses: 1 %/year}");
-    String five = page(many(4, "drives: 1 x desk") + service, true);
+    String five = InspectedPage.of(many(4, "drives: 1 x desk") + service, true);
     assertThat(five)
         .contains(
             """
@@ -71,7 +51,7 @@ class InspectLongListsTest {
               1     880 GB free
             """)
         .doesNotContain("on cloud");
-    String four = page(many(3, "drives: 1 x desk"), true);
+    String four = InspectedPage.of(many(3, "drives: 1 x desk"), true);
     assertThat(four).contains("on far-3\n").containsOnlyOnce("\n  year  on ");
   }
 
@@ -87,7 +67,7 @@ class InspectLongListsTest {
         "6 | More room is due, first now: many.far-1, many.far-2, many.far-3 and 3 more.",
       })
   void noMoreThanThreeAreNamed(int small, String sentence) throws Exception {
-    assertThat(page(many(small, "drives: 1 x small"), false).replaceAll("\\s+", " "))
+    assertThat(InspectedPage.of(many(small, "drives: 1 x small"), false).replaceAll("\\s+", " "))
         .contains(sentence);
   }
 }

@@ -3,12 +3,6 @@ package lastcopy.cli.inspect;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
-import lastcopy.cli.output.PageLook;
-import lastcopy.cli.scenario.ScenarioReader;
-import lastcopy.outlook.Outlook;
-import lastcopy.outlook.room.RoomAndTime;
-import lastcopy.scenario.PossibleStudios;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,17 +40,7 @@ class InspectPageTest {
   }
 
   private static String page(String fails, String layouts) throws Exception {
-    PossibleStudios studios =
-        ScenarioReader.parse("quay.yaml", STUDIO.replace("FAILS", fails) + layouts).studios();
-    List<Outlook> outlooks = Outlook.of(studios.central());
-    return InspectText.render(
-        studios,
-        outlooks,
-        RoomAndTime.usual(studios.central(), outlooks),
-        List.of(),
-        Optional.empty(),
-        false,
-        PageLook.PLAIN);
+    return InspectedPage.of(STUDIO.replace("FAILS", fails) + layouts, false);
   }
 
   private static String flat(String text) {

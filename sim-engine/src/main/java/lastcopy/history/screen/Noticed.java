@@ -13,9 +13,6 @@ import lastcopy.number.Elementary;
  */
 final class Noticed {
 
-  /** Rounding never hides a strike, or a notice that is late. */
-  private static final double JUST_ABOVE = 1 + 1e-9;
-
   /** Hours by which rounding may put a notice before the time at which something is dropped. */
   private static final double ROUNDING = 1e-6;
 
@@ -27,7 +24,7 @@ final class Noticed {
 
   Noticed(Plan plan, HistoryLanes lanes) {
     this.lanes = lanes;
-    latestStrike = plan.horizon() * JUST_ABOVE;
+    latestStrike = plan.horizon() * Screen.JUST_ABOVE;
     keeps = Math.min(Double.MAX_VALUE, plan.copy(0).keepsDeleted());
   }
 
@@ -45,10 +42,10 @@ final class Noticed {
   long mayBeLate(long struck, ShockProcess shock) {
     Law law = shock.noticed();
     if (law instanceof Fixed fixed) {
-      return fixed.hours() * JUST_ABOVE + ROUNDING < keeps ? 0 : struck;
+      return fixed.hours() * Screen.JUST_ABOVE + ROUNDING < keeps ? 0 : struck;
     }
-    double latest = Math.max(0, (keeps - ROUNDING) / JUST_ABOVE);
-    double inTime = Elementary.exp(-law.cumulativeHazard(latest)) * JUST_ABOVE;
+    double latest = Math.max(0, (keeps - ROUNDING) / Screen.JUST_ABOVE);
+    double inTime = Elementary.exp(-law.cumulativeHazard(latest)) * Screen.JUST_ABOVE;
     long below = HistoryLanes.below(inTime);
     long late = 0;
     int size = begin(struck);

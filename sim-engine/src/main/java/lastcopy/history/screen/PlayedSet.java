@@ -26,9 +26,6 @@ final class PlayedSet {
 
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
-  /** Rounding never hides a failure. */
-  private static final double JUST_ABOVE = 1 + 1e-9;
-
   /** All that it reckons with; shocks are sources by themselves. */
   private static final Set<Effect> RECKONS =
       EnumSet.of(
@@ -159,7 +156,7 @@ final class PlayedSet {
     for (int s = first; s < end; s++) {
       SlotPlan slot = plan.slot(s);
       double most = frailty.atStart(slot) * Math.max(1, strain) * slot.firstHazard();
-      mayFail += draws.budget(slot.firstKey()) > most * JUST_ABOVE ? 0 : 1;
+      mayFail += draws.budget(slot.firstKey()) > most * Screen.JUST_ABOVE ? 0 : 1;
     }
     return mayFail <= (readErrors > 0 ? survives - 1 : survives);
   }

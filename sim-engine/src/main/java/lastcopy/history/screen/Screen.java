@@ -20,6 +20,9 @@ import lastcopy.number.Elementary;
  */
 public final class Screen {
 
+  /** A factor for what something is held against: rounding never hides that it happens. */
+  static final double JUST_ABOVE = 1 + 1e-9;
+
   private final Plan plan;
   private final Draws draws;
   private final boolean decides;

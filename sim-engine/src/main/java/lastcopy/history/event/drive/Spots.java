@@ -104,17 +104,14 @@ public final class Spots {
     long key = defects.spot(slot);
     int before = defects.countMeeting(slot);
     double uniform = draws.uniform(Draws.key(key, 0, before));
-    double start =
-        before == 0
-            ? start(within, uniform, 0.5, Draws.key(key, 1, 0))
-            : uniform * Math.max(0, within.bytes() - clip);
+    double start = start(within, uniform, before == 0 ? 0.5 : 0, Draws.key(key, 1, 0));
     addFrom(within, start, clip, to);
   }
 
   /**
    * The start of one block in what was read.
    *
-   * @param share of the histories in which it is put, in (0, 1)
+   * @param share of the histories in which it is put, in [0, 1)
    */
   public double start(Positions within, double uniform, double share, long key) {
     double last = Math.max(0, within.bytes() - clip);
